@@ -1,0 +1,28 @@
+using ShopDays.Measures;
+
+namespace ShopDays.Parts;
+
+/// <summary>What one maker and one shop can do.</summary>
+public sealed record ShopLimits
+{
+    /// <summary>Heavy work in one day: 2 h 30 unless the shop says otherwise (common practice, no source).</summary>
+    public WorkTime HeavyPerDay { get; init; } = WorkTime.FromMinutes(150);
+
+    /// <summary>
+    /// What one person lifts alone: 23 kg, the load constant of the revised lifting equation under ideal conditions
+    /// (NIOSH 94-110, rev. 2021).
+    /// </summary>
+    public Mass LiftAlone { get; init; } = Mass.FromKilograms(23);
+
+    /// <summary>The longest piece that is ripped or planed in one pass without moving it: 8 ft (common practice, no source).</summary>
+    public Length LongestPass { get; init; } = Length.FromInches(96m);
+
+    /// <summary>Benches, at least 1.</summary>
+    public int Benches { get; init; } = 1;
+
+    /// <summary>The clamps of the shop.</summary>
+    public IReadOnlyList<ClampsHeld> Clamps { get; init; } = [];
+
+    /// <summary>People in the shop, at least 1.</summary>
+    public int Workers { get; init; } = 1;
+}

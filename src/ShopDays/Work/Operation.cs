@@ -1,0 +1,141 @@
+using ShopDays.Measures;
+
+namespace ShopDays.Work;
+
+/// <summary>Operations whose times go up and down together in one maker.</summary>
+public enum PaceGroup
+{
+    /// <summary>Saws.</summary>
+    Sawing,
+
+    /// <summary>Planes.</summary>
+    Planing,
+
+    /// <summary>Joints.</summary>
+    Joinery,
+
+    /// <summary>Gluing and fitting together.</summary>
+    Assembly,
+
+    /// <summary>Smoothing and coating.</summary>
+    Finishing,
+
+    /// <summary>Everything else.</summary>
+    Other,
+}
+
+/// <summary>How hard work is on the body; it drives the daily cap and nothing else.</summary>
+public enum WorkClass
+{
+    /// <summary>Light.</summary>
+    Light,
+
+    /// <summary>Medium.</summary>
+    Medium,
+
+    /// <summary>Heavy.</summary>
+    Heavy,
+}
+
+/// <summary>What the quantity of an operation counts, as the trade counts it.</summary>
+public sealed record TradeUnit
+{
+    /// <summary>The unit's name, for example <c>ft of cut</c>, <c>ft2 of face</c>, <c>mortise</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
+
+/// <summary>How the time of a method grows with one property of the work: (x / reference) to the power of the exponent.</summary>
+/// <param name="Covariate">The property.</param>
+/// <param name="Reference">Its value at which the central time holds: inches, or lbf for hardness.</param>
+/// <param name="Exponent">The exponent on minutes.</param>
+public sealed record Slope(Covariate Covariate, double Reference, double Exponent);
+
+/// <summary>A property of the work that its time depends on.</summary>
+public enum Covariate
+{
+    /// <summary>Thickness of the stock, in inches.</summary>
+    Thickness,
+
+    /// <summary>Side hardness, in lbf, the grain factor applied as a factor on time by its own.</summary>
+    Hardness,
+
+    /// <summary>Depth removed or cut, in inches.</summary>
+    Depth,
+
+    /// <summary>Width or length of the joint or piece, in inches.</summary>
+    Width,
+}
+
+/// <summary>One way of doing an operation, with its central time and what surrounds it.</summary>
+public sealed record Method
+{
+    /// <summary>The name, <c>hand</c> or that of a machine.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The group whose pace it shares.</summary>
+    public required PaceGroup PaceGroup { get; init; }
+
+    /// <summary>Minutes for one unit by a competent worker at the references, pauses between strokes included, rest not.</summary>
+    public required double MinutesPerUnit { get; init; }
+
+    /// <summary>Minutes for one unit that one in twenty beats.</summary>
+    public required double LowMinutes { get; init; }
+
+    /// <summary>Minutes for one unit that one in twenty exceeds.</summary>
+    public required double HighMinutes { get; init; }
+
+    /// <summary>What its time depends on; a property that is not listed does not matter.</summary>
+    public required IReadOnlyList<Slope> Slopes { get; init; }
+
+    /// <summary>Setting up, once for each <see cref="SetupPer"/>.</summary>
+    public required WorkTime Setup { get; init; }
+
+    /// <summary>What a setup serves: <c>run</c> for a whole run of like pieces, or what it is repeated for, such as <c>piece</c> or <c>cut</c>.</summary>
+    public required string SetupPer { get; init; }
+
+    /// <summary>How hard it is.</summary>
+    public required WorkClass WorkClass { get; init; }
+
+    /// <summary>Rest added to the time, as a share, 0 to 1.</summary>
+    public required double Rest { get; init; }
+
+    /// <summary>Whether it is barred in quiet hours.</summary>
+    public required bool IsNoisy { get; init; }
+
+    /// <summary>Whether it may go on in a later session.</summary>
+    public required bool IsSplittable { get; init; }
+
+    /// <summary>The least piece of it that is worth beginning; zero when it is done whole.</summary>
+    public required WorkTime LeastUseful { get; init; }
+
+    /// <summary>People it takes, at least 1.</summary>
+    public required int Crew { get; init; }
+
+    /// <summary>Time of the next piece as a share of the last when pieces double: 0.90 for hand joinery, 0.97 for sawing and planing by hand (common practice, no source; the rule: T. P. Wright, 1936, from memory).</summary>
+    public required double LearningRate { get; init; }
+
+    /// <summary>Where its figures come from.</summary>
+    public required string Source { get; init; }
+}
+
+/// <summary>Something that is done to wood, as data: a new operation needs no code.</summary>
+public sealed record Operation
+{
+    /// <summary>The name in the trade, one of a kind in the catalogue.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What its quantity counts.</summary>
+    public required TradeUnit Unit { get; init; }
+
+    /// <summary>The ways of doing it; the first is the usual one.</summary>
+    public required IReadOnlyList<Method> Methods { get; init; }
+
+    /// <summary>The kinds of work whose cautions go with it.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}

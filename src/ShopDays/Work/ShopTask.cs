@@ -1,0 +1,145 @@
+using NodaTime;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Work;
+
+/// <summary>Where in the making of a piece a task stands, in the usual order.</summary>
+public enum Stage
+{
+    /// <summary>Drawings, letters, orders: before any timber is touched.</summary>
+    Drawing,
+
+    /// <summary>Timber is bought or fetched.</summary>
+    BuyingTimber,
+
+    /// <summary>Parts are chosen and chalked out on the boards.</summary>
+    Layout,
+
+    /// <summary>Sawing out.</summary>
+    Sawing,
+
+    /// <summary>Flattening, edges, thickness, width, ends.</summary>
+    Dimensioning,
+
+    /// <summary>Joints.</summary>
+    Joinery,
+
+    /// <summary>Dry fits and glue-ups.</summary>
+    Assembly,
+
+    /// <summary>Cleaning up, smoothing, coats.</summary>
+    Finish,
+
+    /// <summary>Hardware, packing, delivery.</summary>
+    Delivery,
+}
+
+/// <summary>What the time of a task depends on.</summary>
+public abstract record TaskTiming
+{
+    private TaskTiming()
+    {
+    }
+
+    /// <summary>Timed by an operation of the catalogue.</summary>
+    public sealed record ByOperation : TaskTiming
+    {
+        /// <summary>The operation.</summary>
+        public required Operation Operation { get; init; }
+
+        /// <summary>The method, one of the operation's.</summary>
+        public required Method Method { get; init; }
+
+        /// <summary>How much, in the operation's unit, above 0.</summary>
+        public required double Quantity { get; init; }
+
+        /// <summary>How many setups the task takes, 0 or more.</summary>
+        public required double Setups { get; init; }
+
+        /// <summary>How many like pieces are done in this run, at least 1: later ones go faster.</summary>
+        public int Run { get; init; } = 1;
+
+        /// <summary>
+        /// How many like pieces the whole job has, of which this run is a part, at least 1; the gain of a batch is
+        /// shared by its runs.
+        /// </summary>
+        public int Batch { get; init; } = 1;
+
+        /// <summary>The properties of the work: inches, lbf for hardness; a missing one stands at its reference.</summary>
+        public IReadOnlyDictionary<Covariate, double> Covariates { get; init; } = new Dictionary<Covariate, double>();
+
+        /// <summary>Factor on time beyond rates: wild grain, blending of passes; 1 for none.</summary>
+        public double Factor { get; init; } = 1;
+    }
+
+    /// <summary>Timed by the maker's guess.</summary>
+    public sealed record ByGuess(TimeGuess Guess) : TaskTiming;
+}
+
+/// <summary>One thing to do: an operation on one piece or on a run of like pieces, or a free task.</summary>
+public sealed record ShopTask
+{
+    /// <summary>Its place in the graph's list of tasks, from 0; precedences speak of tasks by it.</summary>
+    public required int Id { get; init; }
+
+    /// <summary>What is done, as it stands on a day sheet, for example <c>rip A1 into 3</c>; one of a kind in its job.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Where in the making it stands.</summary>
+    public required Stage Stage { get; init; }
+
+    /// <summary>What its time depends on.</summary>
+    public required TaskTiming Timing { get; init; }
+
+    /// <summary>The parts, panels or glue-ups that it works on; empty for boards and free tasks.</summary>
+    public IReadOnlyList<string> Parts { get; init; } = [];
+
+    /// <summary>The board that it works on; null for none.</summary>
+    public string? Board { get; init; }
+
+    /// <summary>How hard it is.</summary>
+    public required WorkClass WorkClass { get; init; }
+
+    /// <summary>Whether it is barred in quiet hours.</summary>
+    public bool IsNoisy { get; init; }
+
+    /// <summary>Whether it may go on in a later session; otherwise it ends in the session in which it begins.</summary>
+    public bool IsSplittable { get; init; }
+
+    /// <summary>The least piece of it that is worth beginning or leaving.</summary>
+    public WorkTime LeastUseful { get; init; }
+
+    /// <summary>People it takes, at least 1.</summary>
+    public int Crew { get; init; } = 1;
+
+    /// <summary>Clamps held from its beginning until the waits that follow it and hold them end.</summary>
+    public IReadOnlyList<ClampsHeld> Clamps { get; init; } = [];
+
+    /// <summary>The heaviest single thing that is lifted in it; zero when it does not matter.</summary>
+    public Mass Lift { get; init; }
+
+    /// <summary>The kinds of work whose cautions go with it.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>Remarks for the day sheet: depth to take off, setting of the gauge, where the pieces lie.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>What tells work apart that shares one set-up of the bench: operation and method; free tasks stand alone.</summary>
+    public string SetupKey => Timing is TaskTiming.ByOperation by ? by.Operation.Name + ", " + by.Method.Name : Name;
+}
+
+/// <summary>A wait in clock time, nights included.</summary>
+/// <param name="Duration">How long, zero or more.</param>
+/// <param name="Reason">Why, for example <c>liquid hide glue sets in the clamps</c>.</param>
+/// <param name="HoldsClamps">Whether the clamps of the task before it stay on.</param>
+/// <param name="HoldsBench">Whether a bench stays taken.</param>
+public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = false, bool HoldsBench = false);
+
+/// <summary>One task must come before another.</summary>
+/// <param name="Before">The id of the task that comes first.</param>
+/// <param name="After">The id of the task that comes later.</param>
+/// <param name="Reason">Why, in words that can be printed.</param>
+/// <param name="Wait">A wait between the two; null for none.</param>
+/// <param name="SameSession">Whether the later task must begin in the session in which the earlier ends.</param>
+public sealed record Precedence(int Before, int After, string Reason, Wait? Wait = null, bool SameSession = false);

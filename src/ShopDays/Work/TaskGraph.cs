@@ -1,0 +1,57 @@
+using NodaTime;
+
+namespace ShopDays.Work;
+
+/// <summary>A wait that begins with the job and holds some tasks back: a decision, a delivery, timber coming to rest.</summary>
+/// <param name="Name">What is waited for.</param>
+/// <param name="Duration">How long from the job's start.</param>
+/// <param name="Holds">The ids of the tasks that it holds back.</param>
+public sealed record OpeningWait(string Name, Duration Duration, IReadOnlyList<int> Holds);
+
+/// <summary>A wait at the end of the job: the piece is not finished before it is over.</summary>
+/// <param name="After">The id of the task with whose end it begins.</param>
+/// <param name="Wait">The wait.</param>
+public sealed record ClosingWait(int After, Wait Wait);
+
+/// <summary>All the tasks of a job and what must come before what. Checked when made: no cycle, no unknown task.</summary>
+public sealed class TaskGraph
+{
+    /// <summary>Makes a graph.</summary>
+    /// <exception cref="ArgumentException">Ids are not 0, 1, 2 and so on, a precedence names no task, or the order goes round.</exception>
+    public TaskGraph(IReadOnlyList<ShopTask> tasks, IReadOnlyList<Precedence> precedences, IReadOnlyList<OpeningWait> openingWaits, IReadOnlyList<ClosingWait> closingWaits)
+    {
+        Tasks = tasks;
+        Precedences = precedences;
+        OpeningWaits = openingWaits;
+        ClosingWaits = closingWaits;
+        for (var id = 0; id < tasks.Count; id++)
+        {
+            if (tasks[id].Id != id)
+            {
+                throw new ArgumentException($"task '{tasks[id].Name}' stands at {id} but has the id {tasks[id].Id}", nameof(tasks));
+            }
+        }
+
+        if (precedences.FirstOrDefault(one => (uint)one.Before >= (uint)tasks.Count || (uint)one.After >= (uint)tasks.Count) is { } stray)
+        {
+            throw new ArgumentException($"a precedence goes from {stray.Before} to {stray.After}, and there are {tasks.Count} tasks", nameof(precedences));
+        }
+
+        if (TaskCycle.Find(tasks.Count, precedences) is { } cycle)
+        {
+            throw new ArgumentException("the order of work goes round: " + string.Join(", ", cycle.Select(id => tasks[id].Name)), nameof(precedences));
+        }
+    }
+
+    /// <summary>The tasks; each stands at its id.</summary>
+    public IReadOnlyList<ShopTask> Tasks { get; }
+
+    /// <summary>What must come before what.</summary>
+    public IReadOnlyList<Precedence> Precedences { get; }
+
+    /// <summary>Waits that begin with the job.</summary>
+    public IReadOnlyList<OpeningWait> OpeningWaits { get; }
+
+    /// <summary>Waits that end the job.</summary>
+    public IReadOnlyList<ClosingWait> ClosingWaits { get; }
+}
