@@ -1,0 +1,68 @@
+using NodaTime;
+using ShopDays.Work;
+
+namespace ShopDays.Times;
+
+/// <summary>The hands-on time of all tasks of one operation by one method.</summary>
+/// <param name="Operation">The operation; for a free task its name.</param>
+/// <param name="Method">The method; <c>guess</c> for a free task.</param>
+/// <param name="Quantity">How much in all, in the unit.</param>
+/// <param name="Unit">The trade's unit.</param>
+/// <param name="Tasks">How many tasks.</param>
+/// <param name="Time">The range of their sum.</param>
+public sealed record OperationTime(string Operation, string Method, double Quantity, string Unit, int Tasks, TimeRange Time);
+
+/// <summary>How long a job takes.</summary>
+public sealed record JobEstimate
+{
+    /// <summary>The range of all hands-on time.</summary>
+    public required TimeRange HandsOn { get; init; }
+
+    /// <summary>The range of the heavy part of it.</summary>
+    public required TimeRange Heavy { get; init; }
+
+    /// <summary>By operation and method, in the order in which they first come.</summary>
+    public required IReadOnlyList<OperationTime> Operations { get; init; }
+
+    /// <summary>How many tasks there are.</summary>
+    public required int Tasks { get; init; }
+
+    /// <summary>All waits added up as if none overlapped.</summary>
+    public required Duration Waits { get; init; }
+
+    /// <summary>The seed of the draws.</summary>
+    public required int Seed { get; init; }
+
+    /// <summary>How many courses of the job were drawn.</summary>
+    public required int Draws { get; init; }
+
+    /// <summary>Adds up a job's tasks.</summary>
+    public static JobEstimate Of(TaskGraph graph, TimeDraws draws) => new()
+    {
+        HandsOn = draws.OfAll(),
+        Heavy = draws.OfSum([.. graph.Tasks.Where(task => task.WorkClass == WorkClass.Heavy).Select(task => task.Id)]),
+        Operations = [.. graph.Tasks.GroupBy(task => task.SetupKey).Select(group => Add([.. group], draws))],
+        Tasks = graph.Tasks.Count,
+        Waits = WaitsOf(graph),
+        Seed = draws.Seed,
+        Draws = draws.Trials,
+    };
+
+    private static OperationTime Add(IReadOnlyList<ShopTask> tasks, TimeDraws draws)
+    {
+        var time = draws.OfSum([.. tasks.Select(task => task.Id)]);
+        return tasks[0].Timing is TaskTiming.ByOperation first
+            ? new(first.Operation.Name, first.Method.Name, tasks.Sum(task => ((TaskTiming.ByOperation)task.Timing).Quantity), first.Operation.Unit.Name, tasks.Count, time)
+            : new(tasks[0].Name, "guess", tasks.Count, "task", tasks.Count, time);
+    }
+
+    private static Duration WaitsOf(TaskGraph graph) =>
+        graph.Precedences
+            .Where(one => one.Wait is not null)
+            .Select(one => (one.Before, Wait: one.Wait!))
+            .Concat(graph.ClosingWaits.Select(one => (Before: one.After, one.Wait)))
+            .Distinct()
+            .Select(one => one.Wait.Duration)
+            .Concat(graph.OpeningWaits.Select(one => one.Duration))
+            .Aggregate(Duration.Zero, (sum, one) => sum + one);
+}
