@@ -7,8 +7,8 @@ namespace ShopDays.Measures;
 /// <remarks><c>default</c> is zero. May be negative as a difference. Range about ±1.1 million km.</remarks>
 public readonly record struct Length : IComparable<Length>
 {
-    private const long PerMillimetre = 8_000;
-    private const long PerInch = 203_200;
+    internal const long PerMillimetre = 8_000;
+    internal const long PerInch = 203_200;
 
     private Length(long eighthMicrometres) => EighthMicrometres = eighthMicrometres;
 

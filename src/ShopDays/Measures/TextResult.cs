@@ -22,7 +22,9 @@ public readonly record struct TextResult<T>
 
     internal static TextResult<T> Read(T value) => new(true, value, null);
 
-    internal static TextResult<T> Failed(int offset, string what, string expected) => new(false, default, new TextFault(offset, what, expected));
+    internal static TextResult<T> Failed(int offset, string what, string expected) => Failed(new TextFault(offset, what, expected));
+
+    internal static TextResult<T> Failed(TextFault fault) => new(false, default, fault);
 }
 
 /// <summary>A fault in a text that should have been a measure.</summary>
