@@ -1,0 +1,30 @@
+using NodaTime;
+using NodaTime.TimeZones;
+
+namespace ShopDays.Days;
+
+/// <summary>What wall-clock hours mean on a day when the clock is put forward or back.</summary>
+public static class ClockChange
+{
+    /// <summary>Hours begin at the first moment when the clock shows their time, or when it first goes on after skipping it.</summary>
+    /// <remarks>A maker comes in when the clock says so, and does not wait for it to say so again.</remarks>
+    public static ZoneLocalMappingResolver Beginning { get; } =
+        Resolvers.CreateMappingResolver(Resolvers.ReturnEarlier, Resolvers.ReturnStartOfIntervalAfter);
+
+    /// <summary>Hours end at the last moment when the clock shows their time, or when it skips it.</summary>
+    /// <remarks>What was written runs until the time is up for good, so neither pass of a doubled hour is lost, and quiet hours err on the quiet side.</remarks>
+    public static ZoneLocalMappingResolver End { get; } =
+        Resolvers.CreateMappingResolver(Resolvers.ReturnLater, Resolvers.ReturnStartOfIntervalAfter);
+
+    /// <summary>The real time of hours that begin on a date; nothing when the clock skips all of them.</summary>
+    /// <remarks>24:00 is where the next date begins, even when the clock comes back to midnight later.</remarks>
+    public static Interval? RealTime(DayHours hours, LocalDate date, DateTimeZone zone)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        var start = zone.ResolveLocal(date + hours.From, Beginning).ToInstant();
+        var end = hours.EndWithTheDay
+            ? zone.AtStartOfDay(date.PlusDays(1)).ToInstant()
+            : zone.ResolveLocal(date.PlusDays(hours.PassMidnight ? 1 : 0) + hours.To, End).ToInstant();
+        return start < end ? new Interval(start, end) : null;
+    }
+}
