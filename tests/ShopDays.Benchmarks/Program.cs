@@ -1,1 +1,13 @@
-return 0;
+using ShopDays.Benchmarks;
+
+return args switch
+{
+    ["cold", ..] => ColdRun.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 9),
+    _ => Usage(),
+};
+
+static int Usage()
+{
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS]");
+    return 2;
+}

@@ -1,0 +1,57 @@
+using Spectre.Console;
+
+namespace ShopDays.Cli.Terminal;
+
+/// <summary>Where answers and complaints go: the terminal, a pipe, or a test's own writers.</summary>
+public sealed class Screen
+{
+    /// <summary>Columns used where the terminal does not say how many it has.</summary>
+    public const int UsualWidth = 80;
+
+    private const int Widest = 100;
+
+    /// <summary>Makes a screen.</summary>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="error">Where complaints go.</param>
+    /// <param name="width">Columns; more than 100 are not used, so that lines stay readable.</param>
+    /// <param name="hasColour">Whether colour may be used; false in a pipe.</param>
+    public Screen(TextWriter output, TextWriter error, int width = UsualWidth, bool hasColour = false)
+    {
+        Out = output;
+        Error = error;
+        Width = Math.Clamp(width, 40, Widest);
+        Console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = hasColour ? AnsiSupport.Yes : AnsiSupport.No,
+            ColorSystem = hasColour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
+            Interactive = InteractionSupport.No,
+            Out = new AnsiConsoleOutput(output),
+        });
+        Console.Profile.Width = Width;
+        Console.Profile.Capabilities.Unicode = true;
+    }
+
+    /// <summary>Where answers go, as plain text.</summary>
+    public TextWriter Out { get; }
+
+    /// <summary>Where complaints and progress go.</summary>
+    public TextWriter Error { get; }
+
+    /// <summary>Where tables and coloured answers go; the same place as <see cref="Out"/>.</summary>
+    public IAnsiConsole Console { get; }
+
+    /// <summary>Columns to use.</summary>
+    public int Width { get; }
+
+    /// <summary>The screen of this process: no colour in a pipe, nor where the environment asks for none (NO_COLOR).</summary>
+    public static Screen OfProcess()
+    {
+        var isPipe = System.Console.IsOutputRedirected;
+        System.Console.OutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        return new(
+            System.Console.Out,
+            System.Console.Error,
+            isPipe || System.Console.WindowWidth <= 0 ? UsualWidth : System.Console.WindowWidth,
+            !isPipe && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
+    }
+}
