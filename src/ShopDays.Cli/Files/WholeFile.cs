@@ -1,0 +1,35 @@
+namespace ShopDays.Cli.Files;
+
+/// <summary>Writes files that appear whole or not at all.</summary>
+public static class WholeFile
+{
+    /// <summary>
+    /// Writes a file: first beside its place under another name, down to the disk, then by renaming. A file that was
+    /// there before stays untouched until that moment; on any failure nothing is left behind.
+    /// </summary>
+    /// <param name="path">Where the file is to be; its folder must exist.</param>
+    /// <param name="bytes">All that it holds.</param>
+    /// <exception cref="IOException">The folder is missing, the disk is full, or a folder has that name.</exception>
+    /// <exception cref="UnauthorizedAccessException">The place may not be written to.</exception>
+    public static void Write(string path, ReadOnlySpan<byte> bytes)
+    {
+        var place = Path.GetFullPath(path);
+        var folder = Path.GetDirectoryName(place) ?? throw new IOException($"'{path}' names a folder, not a file.");
+        var beside = Path.Combine(folder, $".{Path.GetRandomFileName()}.part");
+        try
+        {
+            using (var file = new FileStream(beside, FileMode.CreateNew, FileAccess.Write, FileShare.None))
+            {
+                file.Write(bytes);
+                file.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, place, overwrite: true);
+        }
+        finally
+        {
+            // After the renaming there is nothing of this name; deleting what is not there does nothing.
+            if (Directory.Exists(folder)) File.Delete(beside);
+        }
+    }
+}

@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace ShopDays.Cli.Paper.Setting;
+
+/// <summary>
+/// Breaks text into lines: each takes as many words as fit. A word wider than a whole line is broken between
+/// characters, so that nothing is lost. Spaces that do not break (U+00A0) hold their words together, and so do the
+/// spaces within a measure such as 9 1/4 in.
+/// </summary>
+public static partial class LineBreaks
+{
+    private static readonly char[] Blanks = [' ', '\t'];
+
+    /// <summary>Breaks a text.</summary>
+    /// <param name="text">Words; a line feed in it begins a new line.</param>
+    /// <param name="style">How it will be set.</param>
+    /// <param name="width">Of a line, in points.</param>
+    /// <returns>The lines from the top; one empty line for a text without words.</returns>
+    public static IReadOnlyList<string> Of(string text, TextStyle style, double width)
+    {
+        var lines = new List<string>();
+        foreach (var stretch in text.ReplaceLineEndings("\n").Split('\n')) AddLines(lines, stretch, style, width);
+        return lines;
+    }
+
+    private static void AddLines(List<string> lines, string stretch, TextStyle style, double width)
+    {
+        var space = style.WidthOf(" ");
+        var line = new List<string>();
+        var used = 0.0;
+        foreach (var word in WithinMeasure().Replace(stretch, "\u00A0").Split(Blanks, StringSplitOptions.RemoveEmptyEntries))
+        {
+            foreach (var part in Parts(word, style, width))
+            {
+                var needed = style.WidthOf(part);
+                if (line.Count > 0 && used + space + needed > width)
+                {
+                    lines.Add(string.Join(' ', line));
+                    line.Clear();
+                }
+
+                used = line.Count == 0 ? needed : used + space + needed;
+                line.Add(part);
+            }
+        }
+
+        lines.Add(string.Join(' ', line));
+    }
+
+    // After a figure: a common fraction, or a unit.
+    [GeneratedRegex(@"(?<=[0-9¼½¾]) (?=[0-9]+/[0-9]|(?:in|ft|mm|cm|m|ft2|m2|bf|lb|kg|min|h|d|°C|°F|%)(?![\p{L}\p{N}]))")]
+    private static partial Regex WithinMeasure();
+
+    private static IEnumerable<string> Parts(string word, TextStyle style, double width)
+    {
+        if (style.WidthOf(word) <= width)
+        {
+            yield return word;
+            yield break;
+        }
+
+        var start = 0;
+        var end = 0;
+        while (end < word.Length)
+        {
+            var next = end + StringInfo.GetNextTextElementLength(word, end);
+            if (end > start && style.WidthOf(word.AsSpan(start, next - start)) > width)
+            {
+                yield return word[start..end];
+                start = end;
+            }
+
+            end = next;
+        }
+
+        yield return word[start..];
+    }
+}

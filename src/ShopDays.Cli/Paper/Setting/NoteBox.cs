@@ -1,0 +1,49 @@
+namespace ShopDays.Cli.Paper.Setting;
+
+/// <summary>
+/// A note that stands out by a bar at its left. A caution has a thick black bar and a triangle; another note a thin
+/// grey bar. It stays on one page, if one page can hold it.
+/// </summary>
+/// <param name="Title">Set heavier, above the text.</param>
+/// <param name="Paragraphs">The text.</param>
+/// <param name="Style">How the text is set.</param>
+public sealed record NoteBox(string Title, IReadOnlyList<string> Paragraphs, TextStyle Style) : Block
+{
+    private const double Padding = 6;
+
+    /// <summary>Whether it warns of harm.</summary>
+    public bool Caution { get; init; }
+
+    internal override IReadOnlyList<Piece> Pieces(Room room)
+    {
+        var sign = Caution ? 1.5 * Style.Size : 0;
+        var left = (Caution ? 5 : 2) + 9 + (Caution ? sign + 8 : 0);
+        var width = room.Width - left - Padding;
+        List<Piece> inside = [Piece.Space(Padding)];
+        inside.AddRange(Paragraph.Lines(Title, Style.In(Weight.SemiBold), Align.Left, width));
+        foreach (var paragraph in Paragraphs)
+        {
+            inside.Add(Piece.Space(0.25 * Style.Size));
+            inside.AddRange(Paragraph.Lines(paragraph, Style, Align.Left, width));
+        }
+
+        inside.Add(Piece.Space(Padding));
+        IEnumerable<Piece> strips = inside.Select((piece, order) => piece with
+        {
+            Blank = false,
+            Draw = (page, box) =>
+            {
+                DrawBar(page, box);
+                if (Caution && order == 1)
+                    Signs.Caution(page, new Box(box.X + 14, box.Y + (Style.LineHeight - sign) / 2 + 1, sign, sign * 0.9));
+                piece.Draw(page, box with { X = box.X + left, Width = width });
+            },
+        });
+        return [.. Kept(strips), Piece.Space(0.7 * Style.Size)];
+    }
+
+    private void DrawBar(Surface page, Box box) => page.Rectangle(
+        box with { Width = Caution ? 5 : 2 },
+        null,
+        Fill.Shade(Caution ? 0 : 0.5));
+}

@@ -1,0 +1,136 @@
+using System.Text;
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+
+namespace ShopDays.Cli.Paper.Setting;
+
+/// <summary>
+/// One page to draw on. Every length is in points (1/72 in), measured from the page's left and upper edges.
+/// Later strokes cover earlier ones.
+/// </summary>
+public sealed class Surface
+{
+    // As short as PDFsharp lets a stroke be (it must be above 0); round caps make a dot of it. In widths of the pen.
+    private const double Dot = 0.05;
+    private const double HatchDotWidth = 1.1;
+
+    private readonly XGraphics _graphics;
+    private readonly Func<TextStyle, XFont> _fontOf;
+
+    internal Surface(PdfPage page, Func<TextStyle, XFont> fontOf)
+    {
+        Page = page;
+        _graphics = XGraphics.FromPdfPage(page);
+        _fontOf = fontOf;
+    }
+
+    /// <summary>The whole page, margins and all.</summary>
+    public Box Whole => new(0, 0, Page.Width.Point, Page.Height.Point);
+
+    internal PdfPage Page { get; }
+
+    /// <summary>Sets a text in one line, its baseline at a height. Control characters are set as spaces.</summary>
+    public void Text(string text, double x, double baseline, TextStyle style, Align align = Align.Left)
+    {
+        var plain = Plain(text);
+        var left = align switch
+        {
+            Align.Left => x,
+            Align.Centre => x - style.WidthOf(plain) / 2,
+            Align.Right => x - style.WidthOf(plain),
+            _ => throw new ArgumentOutOfRangeException(nameof(align), align, null),
+        };
+        _graphics.DrawString(plain, _fontOf(style), BrushOf(style.Grey), left, baseline);
+    }
+
+    /// <summary>Sets a text turned around its place, anticlockwise; 90 reads upwards.</summary>
+    public void TurnedText(string text, Spot at, double degrees, TextStyle style, Align align = Align.Left) =>
+        Set(() =>
+        {
+            _graphics.RotateAtTransform(-degrees, new XPoint(at.X, at.Y));
+            Text(text, at.X, at.Y, style, align);
+        });
+
+    /// <summary>Draws a straight line.</summary>
+    public void Line(double x1, double y1, double x2, double y2, Pen pen) => _graphics.DrawLine(StrokeOf(pen), x1, y1, x2, y2);
+
+    /// <summary>Draws a rectangle: its filling, then its outline, of which either may be missing.</summary>
+    public void Rectangle(Box box, Pen? outline = null, Fill fill = default)
+    {
+        if (fill.Grey is { } grey) _graphics.DrawRectangle(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
+        if (fill.Hatch != Hatch.None) Clip(box, () => Lines(box, fill));
+        if (outline is { } pen) _graphics.DrawRectangle(StrokeOf(pen), box.X, box.Y, box.Width, box.Height);
+    }
+
+    /// <summary>Draws a closed shape through three corners or more.</summary>
+    public void Polygon(IReadOnlyList<Spot> corners, Pen? outline = null, Fill fill = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(corners.Count, 3);
+        XPoint[] points = [.. corners.Select(corner => new XPoint(corner.X, corner.Y))];
+        if (fill.Grey is { } grey) _graphics.DrawPolygon(BrushOf(grey), points, XFillMode.Alternate);
+        if (fill.Hatch != Hatch.None)
+        {
+            var path = new XGraphicsPath();
+            path.AddPolygon(points);
+            Set(() =>
+            {
+                _graphics.IntersectClip(path);
+                Lines(Box.Around(corners), fill);
+            });
+        }
+
+        if (outline is { } pen) _graphics.DrawPolygon(StrokeOf(pen), points);
+    }
+
+    /// <summary>Draws something of which only what lies inside a rectangle is seen.</summary>
+    public void Clip(Box box, Action draw) =>
+        Set(() =>
+        {
+            _graphics.IntersectClip(new XRect(box.X, box.Y, box.Width, box.Height));
+            draw();
+        });
+
+    internal void Close() => _graphics.Dispose();
+
+    private void Lines(Box area, Fill fill)
+    {
+        var pen = fill.Hatch == Hatch.Dots
+            ? new XPen(ColourOf(0.2), HatchDotWidth) { LineCap = XLineCap.Round, DashPattern = [Dot, fill.Spacing / HatchDotWidth - Dot] }
+            : new XPen(ColourOf(0.35), 0.5);
+        foreach (var (from, to) in Hatching.Strokes(area, fill.Hatch, fill.Spacing))
+            _graphics.DrawLine(pen, from.X, from.Y, to.X, to.Y);
+    }
+
+    private void Set(Action draw)
+    {
+        var state = _graphics.Save();
+        draw();
+        _graphics.Restore(state);
+    }
+
+    // Spaces that do not break share the plain space's glyph; set as they are, reading back would confuse the two.
+    private static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var rune in text.EnumerateRunes())
+            plain.Append(Rune.IsControl(rune) || Rune.IsWhiteSpace(rune) ? " " : rune.ToString());
+        return plain.ToString();
+    }
+
+    private static XColor ColourOf(double grey) => XColor.FromGrayScale(grey);
+
+    private static XSolidBrush BrushOf(double grey) => new(ColourOf(grey));
+
+    private static XPen StrokeOf(Pen pen) => new(ColourOf(pen.Grey), pen.Width)
+    {
+        LineCap = pen.Dash == Dash.Dotted ? XLineCap.Round : XLineCap.Flat,
+        // PDFsharp counts dashes in widths of the pen.
+        DashPattern = pen.Dash switch
+        {
+            Dash.Solid => [],
+            Dash.Dashed => [4, 3],
+            Dash.Dotted => [Dot, 2.5],
+            _ => throw new ArgumentOutOfRangeException(nameof(pen), pen.Dash, null),
+        },
+    };
+}
