@@ -4,12 +4,13 @@ using System.Text.RegularExpressions;
 namespace ShopDays.Cli.Paper.Setting;
 
 /// <summary>
-/// Breaks text into lines: each takes as many words as fit. A word wider than a whole line is broken between
-/// characters, so that nothing is lost. Spaces that do not break (U+00A0) hold their words together, and so do the
-/// spaces within a measure such as 9 1/4 in.
+/// Breaks text into lines: each takes as many words as fit. Spaces that do not break (U+00A0) hold their
+/// words together, and so do the spaces within a measure such as 9 1/4 in. What is wider than a whole line is broken
+/// there after all, and at last between characters, so that nothing is lost.
 /// </summary>
 public static partial class LineBreaks
 {
+    private const char Held = '\u00A0';
     private static readonly char[] Blanks = [' ', '\t'];
 
     /// <summary>Breaks a text.</summary>
@@ -29,7 +30,7 @@ public static partial class LineBreaks
         var space = style.WidthOf(" ");
         var line = new List<string>();
         var used = 0.0;
-        foreach (var word in WithinMeasure().Replace(stretch, "\u00A0").Split(Blanks, StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in WithinMeasure().Replace(stretch, $"{Held}").Split(Blanks, StringSplitOptions.RemoveEmptyEntries))
         {
             foreach (var part in Parts(word, style, width))
             {
@@ -57,6 +58,12 @@ public static partial class LineBreaks
         if (style.WidthOf(word) <= width)
         {
             yield return word;
+            yield break;
+        }
+
+        if (word.Contains(Held))
+        {
+            foreach (var part in word.Split(Held).SelectMany(held => Parts(held, style, width))) yield return part;
             yield break;
         }
 

@@ -9,7 +9,7 @@ public static class Signs
     /// <param name="middle">The height of its middle, in points from the top.</param>
     /// <param name="size">Length of a side, in points.</param>
     public static void TickBox(Surface page, double left, double middle, double size) =>
-        page.Rectangle(new Box(left, middle - size / 2, size, size), new Pen(1));
+        page.Rectangle(new Box(left, middle - size / 2, size, size).Inset(0.5, 0.5), new Pen(1));
 
     /// <summary>A triangle with an exclamation mark: work with care.</summary>
     /// <param name="page">Where it is drawn.</param>

@@ -1,0 +1,48 @@
+using NodaTime;
+using ShopDays.Cli.Paper.Setting;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace ShopDays.Cli.Tests.Paper;
+
+/// <summary>Makes small files and reads them back with a reader that shares nothing with the writer.</summary>
+internal static class ReadBack
+{
+    public static Imprint Imprint { get; } = new("Test piece", "Plan", "en", Instant.FromUtc(2027, 3, 1, 7, 0));
+
+    public static byte[] Flowed(params Block[] blocks)
+    {
+        using var book = new Book(Imprint);
+        var sheet = new Sheet(book, PaperSize.Letter, Margins.Usual, new Dress("Test piece", "Plan", "Made by hand"));
+        sheet.Add(blocks);
+        sheet.Finish();
+        return book.ToBytes();
+    }
+
+    public static byte[] Drawn(Action<Surface> draw)
+    {
+        using var book = new Book(Imprint);
+        draw(book.AddPage(PaperSize.A4));
+        return book.ToBytes();
+    }
+
+    /// <summary>The text of every page, in the order in which it was set.</summary>
+    public static string[] Pages(byte[] file)
+    {
+        using var document = PdfDocument.Open(file);
+        return [.. document.GetPages().Select(page => page.Text)];
+    }
+
+    /// <summary>The words of every page, found by their distances as a reader's search finds them.</summary>
+    public static string[][] Words(byte[] file)
+    {
+        using var document = PdfDocument.Open(file);
+        return [.. document.GetPages().Select(page => page.GetWords().Select(word => word.Text).ToArray())];
+    }
+
+    public static Letter[] Letters(byte[] file)
+    {
+        using var document = PdfDocument.Open(file);
+        return [.. document.GetPages().SelectMany(page => page.Letters)];
+    }
+}
