@@ -9,7 +9,7 @@ public sealed class LayerTests
 {
     private static readonly string[] Layers = ["Measures", "Parts", "Layouts", "Work", "Times", "Days", "Plans"];
 
-    private static readonly Architecture Library = new ArchLoader().LoadAssemblies(typeof(Measures.Length).Assembly).Build();
+    private static readonly Architecture Library = new ArchLoader().LoadAssemblies(typeof(ShopDays.Measures.Length).Assembly).Build();
 
     public static TheoryData<string, string> EarlierAndLater()
     {
@@ -42,7 +42,7 @@ public sealed class LayerTests
     [Fact]
     public void The_layers_are_all_the_namespaces_there_are()
     {
-        var found = typeof(Measures.Length).Assembly.GetTypes()
+        var found = typeof(ShopDays.Measures.Length).Assembly.GetTypes()
             .Select(type => type.Namespace)
             .Where(name => name is not null && name.StartsWith("ShopDays.", StringComparison.Ordinal))
             .Select(name => name!.Split('.')[1])
