@@ -38,8 +38,8 @@ public abstract record Daylight
         var wide = new Interval(span.Start - rule.Margin, span.End + rule.Margin);
         var cut = Light(wide, new Horizon(place, rule.Limit)).Items
             .Select(light => (
-                Start: light.Start == wide.Start ? span.Start : WholeMinute(light.Start + rule.Margin, Duration.FromMinutes(1)),
-                End: light.End == wide.End ? span.End : WholeMinute(light.End - rule.Margin, Duration.Zero)))
+                Start: light.Start == wide.Start ? span.Start : MinuteAfter(light.Start + rule.Margin),
+                End: light.End == wide.End ? span.End : MinuteBefore(light.End - rule.Margin)))
             .Where(light => light.Start < light.End)
             .Select(light => new Interval(light.Start, light.End));
         return new Stretches(cut).Within(span);
@@ -59,11 +59,17 @@ public abstract record Daylight
         return new(light);
     }
 
-    private static Instant WholeMinute(Instant instant, Duration up)
+    private static Instant MinuteAfter(Instant instant)
     {
-        var ticks = instant.ToUnixTimeTicks() % NodaConstants.TicksPerMinute;
-        var over = Duration.FromTicks(ticks < 0 ? ticks + NodaConstants.TicksPerMinute : ticks);
-        return over == Duration.Zero ? instant : instant - over + up;
+        var minute = MinuteBefore(instant);
+        return minute == instant ? minute : minute + Duration.FromMinutes(1);
+    }
+
+    private static Instant MinuteBefore(Instant instant)
+    {
+        var seconds = instant.ToUnixTimeSeconds();
+        var over = seconds % NodaConstants.SecondsPerMinute;
+        return Instant.FromUnixTimeSeconds(seconds - (over < 0 ? over + NodaConstants.SecondsPerMinute : over));
     }
 }
 
