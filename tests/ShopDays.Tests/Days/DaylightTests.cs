@@ -50,6 +50,29 @@ public class DaylightTests
     }
 
     [Fact]
+    public void A_sun_that_peeps_out_for_minutes_is_found()
+    {
+        // From the polar circle's edge northwards at midwinter, a thousandth of a degree (a hundred metres) at a time. Four degrees east,
+        // noon falls between the half hours, so that no look at the even half hour happens to meet the light.
+        var days = Enumerable.Range(0, 300).Select(step => Daylight.On(Shops.Date("2027-12-21"), Shops.At(67.3 + (step * 0.001), 4, "UTC"), DaylightLimit.SunriseSunset)).ToList();
+        var parts = days.OfType<LightPartOfDay>().ToList();
+        Assert.All(parts, part => Assert.Equal((1, 1), (part.Rises.Length, part.Sets.Length)));
+        Assert.Contains(parts, part => part.Light.Total < Duration.FromMinutes(10));
+
+        // The nearer the pole, the shorter the day, until the first without any.
+        Assert.Equal(parts.OrderByDescending(part => part.Light.Total), parts);
+        Assert.All(days.Skip(parts.Count), day => Assert.IsType<DarkAllDay>(day));
+        Assert.True(parts.Count < days.Count);
+    }
+
+    [Fact]
+    public void A_span_in_full_light_is_left_as_it_is()
+    {
+        var span = new Interval(Instant.FromUtc(2027, 6, 1, 15, 0, 20), Instant.FromUtc(2027, 6, 1, 16, 0, 40));
+        Assert.Equal(new Stretches(span), Daylight.In(span, Shops.NewYork, new(DaylightLimit.SunriseSunset, Quarter)));
+    }
+
+    [Fact]
     public void Twilight_is_longer_than_sunshine_and_a_margin_is_lost_at_both_ends()
     {
         var day = new Interval(Instant.FromUtc(2027, 3, 1, 5, 0), Instant.FromUtc(2027, 3, 2, 5, 0));

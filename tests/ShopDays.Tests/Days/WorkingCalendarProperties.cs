@@ -23,7 +23,7 @@ public class WorkingCalendarProperties
                     Assert.Equal(slow.Sessions(day.Date), day.Sessions.Select(session => session.Span));
                 }
             },
-            iter: 60);
+            iter: 150);
 
     [Fact]
     public void Sessions_follow_each_other() =>
