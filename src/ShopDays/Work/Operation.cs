@@ -37,14 +37,20 @@ public enum WorkClass
     Heavy,
 }
 
-/// <summary>What the quantity of an operation counts, as the trade counts it.</summary>
-public sealed record TradeUnit
+/// <summary>What an operation keeps taken.</summary>
+public enum Holding
 {
-    /// <summary>The unit's name, for example <c>ft of cut</c>, <c>ft2 of face</c>, <c>mortise</c>.</summary>
-    public required string Name { get; init; }
+    /// <summary>Clamps, until the glue has set.</summary>
+    Clamps,
 
-    /// <inheritdoc/>
-    public override string ToString() => Name;
+    /// <summary>The bench.</summary>
+    Bench,
+
+    /// <summary>Clear floor, trestles included.</summary>
+    Floor,
+
+    /// <summary>A place without dust, until a coat is dry.</summary>
+    DustFreePlace,
 }
 
 /// <summary>How the time of a method grows with one property of the work: (x / reference) to the power of the exponent.</summary>
@@ -117,8 +123,14 @@ public sealed record Method
     /// <summary>Time of the next piece as a share of the last when pieces double: 0.90 for hand joinery, 0.97 for sawing and planing by hand (common practice, no source; the rule: T. P. Wright, 1936, from memory).</summary>
     public required double LearningRate { get; init; }
 
+    /// <summary>The kinds of work whose cautions come with this way of doing it, beyond those of the operation.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
     /// <summary>Where its figures come from.</summary>
     public required string Source { get; init; }
+
+    /// <summary>Whether a setup serves a whole run of like pieces rather than each of them.</summary>
+    public bool IsSetUpOnce => SetupPer == "run";
 }
 
 /// <summary>Something that is done to wood, as data: a new operation needs no code.</summary>
@@ -133,8 +145,11 @@ public sealed record Operation
     /// <summary>The ways of doing it; the first is the usual one.</summary>
     public required IReadOnlyList<Method> Methods { get; init; }
 
-    /// <summary>The kinds of work whose cautions go with it.</summary>
+    /// <summary>The kinds of work whose cautions go with it, whatever the method.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    /// <summary>What it keeps taken while it lasts or sets.</summary>
+    public IReadOnlyList<Holding> Holds { get; init; } = [];
 
     /// <inheritdoc/>
     public override string ToString() => Name;

@@ -33,8 +33,20 @@ public sealed class OperationCatalogue
         ? operation
         : throw new KeyNotFoundException($"no operation is called '{name}'");
 
-    /// <summary>Finds an operation by its name, without regard to case.</summary>
-    public bool TryFind(string name, [NotNullWhen(true)] out Operation? operation) => byName.TryGetValue(name, out operation);
+    /// <summary>
+    /// Finds an operation by its name, without regard to case. A remark in brackets does not count, so that
+    /// <c>dado (housing)</c> finds <c>dado</c>.
+    /// </summary>
+    public bool TryFind(string name, [NotNullWhen(true)] out Operation? operation)
+    {
+        if (byName.TryGetValue(name, out operation))
+        {
+            return true;
+        }
+
+        var bracket = name.IndexOf('(', StringComparison.Ordinal);
+        return bracket > 0 && byName.TryGetValue(name[..bracket].Trim(), out operation);
+    }
 
     /// <summary>A catalogue with operations added, or put in the place of those of the same name.</summary>
     public OperationCatalogue With(IEnumerable<Operation> operations)

@@ -22,6 +22,9 @@ public sealed record Adhesive
     /// <summary>From pressure until the joint may be planed or levered.</summary>
     public required Duration UntilWorked { get; init; }
 
+    /// <summary>From pressure until the joint has its full strength and resists water as well as it ever will.</summary>
+    public Duration FullCure { get; init; }
+
     /// <summary>The least temperature in degrees C.</summary>
     public required double LeastTemperature { get; init; }
 
@@ -37,6 +40,15 @@ public sealed record Finish
 {
     /// <summary>The name.</summary>
     public required string Name { get; init; }
+
+    /// <summary>Whether it is brushed on; wiped on otherwise.</summary>
+    public bool IsBrushed { get; init; }
+
+    /// <summary>Whether it leaves a film, which is rubbed down between coats.</summary>
+    public bool IsFilm { get; init; }
+
+    /// <summary>Whether its rags can set themselves on fire.</summary>
+    public bool LeavesOilyRags { get; init; }
 
     /// <summary>From one coat to the next.</summary>
     public required Duration Recoat { get; init; }
@@ -69,6 +81,9 @@ public sealed record Rest
     /// <summary>The longest.</summary>
     public required Duration High { get; init; }
 
+    /// <summary>A remark; may be empty.</summary>
+    public string Note { get; init; } = "";
+
     /// <summary>Where its figures come from.</summary>
     public required string Source { get; init; }
 }
@@ -95,6 +110,10 @@ public sealed class WaitTable(IReadOnlyList<Adhesive> adhesives, IReadOnlyList<F
     /// <summary>Finds a finish by its name, by its words in any order, or by its name less what stands in brackets.</summary>
     public bool TryFindFinish(string name, [NotNullWhen(true)] out Finish? finish) =>
         (finish = Finishes.FirstOrDefault(one => SameWords(one.Name, name))) is not null;
+
+    /// <summary>Finds a rest by its name, or by its words in any order.</summary>
+    public bool TryFindRest(string name, [NotNullWhen(true)] out Rest? rest) =>
+        (rest = Rests.FirstOrDefault(one => SameWords(one.Name, name))) is not null;
 
     private static bool SameWords(string known, string typed)
     {
