@@ -1,0 +1,37 @@
+namespace ShopDays.Cli.Files;
+
+/// <summary>Collects the mistakes of all files that are read for one command.</summary>
+internal sealed class Findings
+{
+    private readonly List<Finding> all = [];
+    private readonly List<string> files = [];
+
+    /// <summary>Whether there is none.</summary>
+    public bool AreNone => all.Count == 0;
+
+    /// <summary>How many there are.</summary>
+    public int Count => all.Count;
+
+    /// <summary>Adds one; the same one said twice counts once.</summary>
+    public void Add(Finding finding)
+    {
+        if (!files.Contains(finding.Place.File, StringComparer.Ordinal))
+        {
+            files.Add(finding.Place.File);
+        }
+
+        if (!all.Contains(finding))
+        {
+            all.Add(finding);
+        }
+    }
+
+    /// <summary>All of them: files in the order in which they were read, then by line and column.</summary>
+    public IReadOnlyList<Finding> InOrder() =>
+    [
+        .. all
+            .OrderBy(one => files.IndexOf(one.Place.File))
+            .ThenBy(one => one.Place.Line)
+            .ThenBy(one => one.Place.Column),
+    ];
+}

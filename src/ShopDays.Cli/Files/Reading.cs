@@ -1,0 +1,19 @@
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Files;
+
+/// <summary>What is known while one file is read: how its numbers are meant, and where its mistakes go.</summary>
+internal sealed record Reading
+{
+    /// <summary>Where mistakes go.</summary>
+    public required Findings Findings { get; init; }
+
+    /// <summary>The unit of a length without one.</summary>
+    public LengthUnit Units { get; init; } = LengthUnit.Inch;
+
+    /// <summary>How lengths are written in messages.</summary>
+    public LengthFormat Format { get; init; } = LengthFormat.Inches(16);
+
+    /// <summary>The shop's currency; null when the shop file does not say a valid one.</summary>
+    public Currency? Currency { get; init; }
+}

@@ -1,0 +1,138 @@
+using System.Globalization;
+using NodaTime;
+using ShopDays.Cli.Files.Yaml;
+using ShopDays.Days;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Files;
+
+/// <summary>Readers of single values.</summary>
+internal static class Values
+{
+    private const int LongestName = 80;
+
+    /// <summary>A text of any kind, not empty.</summary>
+    public static ValueReader<string> Text(string expected) => (node, reading) =>
+    {
+        if (node is not YamlText text)
+        {
+            reading.Findings.Add(ValueMistakes.NotOneValue(node.Place, node.Shape, expected));
+            return Field<string>.Wrong(node.Place);
+        }
+
+        if (string.IsNullOrWhiteSpace(text.Value) || text.Value == "~")
+        {
+            reading.Findings.Add(ValueMistakes.NothingWritten(node.Place, expected));
+            return Field<string>.Wrong(node.Place);
+        }
+
+        return Field<string>.Read(node.Place, text.Value.Trim());
+    };
+
+    /// <summary>A name: one line, not too long for a label.</summary>
+    public static ValueReader<string> Name(string expected) => (node, reading) =>
+        Text(expected)(node, reading).Unless(reading.Findings, name => name.Length > LongestName || name.Any(char.IsControl)
+            ? ValueMistakes.NoName(node.Place, name, LongestName)
+            : null);
+
+    /// <summary>A value that a reader of the library makes of a text.</summary>
+    public static ValueReader<T> Of<T>(string expected, Func<string, Reading, TextResult<T>> read) => (node, reading) =>
+    {
+        var text = Text(expected)(node, reading);
+        if (!text.IsRead)
+        {
+            return Field<T>.Wrong(node.Place);
+        }
+
+        var result = read(text.Value!, reading);
+        if (result.IsRead)
+        {
+            return Field<T>.Read(node.Place, result.Value);
+        }
+
+        reading.Findings.Add(ValueMistakes.CannotBeRead(node.Place, result.Fault));
+        return Field<T>.Wrong(node.Place);
+    };
+
+    /// <summary>A number, both ends of the range included.</summary>
+    /// <param name="what">What the number is, with its article, for the message.</param>
+    /// <param name="least">The least.</param>
+    /// <param name="most">The most.</param>
+    public static ValueReader<double> Number(string what, double least, double most) => (node, reading) =>
+    {
+        var expected = FormattableString.Invariant($"a number from {least:#,0.###} to {most:#,0.###}");
+        var text = Text(expected)(node, reading);
+        if (!text.IsRead)
+        {
+            return Field<double>.Wrong(node.Place);
+        }
+
+        if (!double.TryParse(text.Value, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
+        {
+            reading.Findings.Add(ValueMistakes.NotANumber(node.Place, text.Value!, expected));
+            return Field<double>.Wrong(node.Place);
+        }
+
+        return Field<double>.Read(node.Place, number).Unless(reading.Findings, value => value < least || value > most
+            ? ValueMistakes.NotInRange(node.Place, text.Value!, what, expected)
+            : null);
+    };
+
+    /// <summary>A whole number, both ends of the range included.</summary>
+    /// <inheritdoc cref="Number(string, double, double)"/>
+    public static ValueReader<int> Whole(string what, int least, int most) => (node, reading) =>
+    {
+        var expected = FormattableString.Invariant($"a whole number from {least:#,0} to {most:#,0}");
+        var number = Number(what, -1e9, 1e9)(node, reading);
+        return number.Unless(reading.Findings, value => value != Math.Floor(value) || value < least || value > most
+            ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, what, expected)
+            : null).Select(value => (int)value);
+    };
+
+    /// <summary>One of a few words.</summary>
+    /// <param name="noun">What they are, with its article: <c>a daylight limit</c>.</param>
+    /// <param name="choices">The words, which are also the list in the message, with what they mean.</param>
+    public static ValueReader<T> Choice<T>(string noun, params (string Word, T Value)[] choices) => (node, reading) =>
+    {
+        string[] words = [.. choices.Select(choice => choice.Word)];
+        var text = Text(ValueMistakes.AnyOf(words, "words"))(node, reading);
+        if (!text.IsRead)
+        {
+            return Field<T>.Wrong(node.Place);
+        }
+
+        var at = Array.FindIndex(words, word => string.Equals(word, text.Value, StringComparison.Ordinal));
+        if (at >= 0)
+        {
+            return Field<T>.Read(node.Place, choices[at].Value);
+        }
+
+        reading.Findings.Add(ValueMistakes.NotAChoice(node.Place, text.Value!, noun, words));
+        return Field<T>.Wrong(node.Place);
+    };
+
+    /// <summary>Yes or no.</summary>
+    public static ValueReader<bool> YesOrNo { get; } = Choice("an answer", ("true", true), ("false", false), ("yes", true), ("no", false));
+
+    /// <summary>A date.</summary>
+    public static ValueReader<LocalDate> Date { get; } = Of("a date such as 2027-03-14", (text, _) => DateText.Read(text));
+
+    /// <summary>Hands-on time.</summary>
+    public static ValueReader<WorkTime> Time { get; } = Of("a working time such as 45m or 1h30", (text, _) => WorkTimeText.Read(text));
+
+    /// <summary>A wait on the wall clock.</summary>
+    public static ValueReader<Duration> Wait { get; } = Of("a wait such as 12h or 3d", (text, _) => WaitText.Read(text));
+
+    /// <summary>A percentage.</summary>
+    public static ValueReader<Percent> Percentage { get; } = Of("a percentage such as 15%", (text, _) => PercentText.Read(text));
+
+    /// <summary>A weight.</summary>
+    public static ValueReader<Mass> Weight { get; } = Of("a weight such as 23 kg or 51 lb", (text, _) => MassText.Read(text));
+
+    /// <summary>One value or a list of them.</summary>
+    public static ValueReader<IReadOnlyList<Field<T>>> OneOrMore<T>(ValueReader<T> read) => (node, reading) =>
+    {
+        Field<T>[] all = node is YamlList list ? [.. list.Items.Select(item => read(item, reading))] : [read(node, reading)];
+        return Field<IReadOnlyList<Field<T>>>.Read(node.Place, all);
+    };
+}
