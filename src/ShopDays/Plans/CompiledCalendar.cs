@@ -1,0 +1,137 @@
+using NodaTime;
+
+using ShopDays.Days;
+
+namespace ShopDays.Plans;
+
+/// <summary>
+/// One worker's hours as whole minutes from an origin: sorted stretches that do not touch each other's inside, each in
+/// one session, each with its first minute included and its last not.
+/// </summary>
+internal sealed class CompiledCalendar
+{
+    /// <summary>Later than any calendar: some thousand years, and two of them still add up.</summary>
+    public const int Never = 1 << 29;
+
+    private readonly int[] from;
+    private readonly int[] to;
+    private readonly int[] day;
+    private readonly int[] quietFrom;
+    private readonly int[] quietTo;
+    private readonly int[] source;
+
+    /// <exception cref="ArgumentException">Stretches are empty, out of order or overlap, or days go back.</exception>
+    public CompiledCalendar(IReadOnlyList<OpenStretch> open, IReadOnlyList<QuietStretch> quiet)
+        : this(open, quiet, [.. Enumerable.Range(0, open.Count)])
+    {
+    }
+
+    private CompiledCalendar(IReadOnlyList<OpenStretch> open, IReadOnlyList<QuietStretch> quiet, int[] source)
+    {
+        from = [.. open.Select(one => one.From)];
+        to = [.. open.Select(one => one.To)];
+        day = [.. open.Select(one => one.Day)];
+        quietFrom = [.. quiet.Select(one => one.From)];
+        quietTo = [.. quiet.Select(one => one.To)];
+        this.source = source;
+        Check(from, to, nameof(open));
+        Check(quietFrom, quietTo, nameof(quiet));
+        for (var next = 1; next < day.Length; next++)
+        {
+            if (day[next] < day[next - 1]) throw new ArgumentException("a later session lies on an earlier day", nameof(open));
+        }
+    }
+
+    /// <summary>A calendar that never closes: one session without end, on day 0.</summary>
+    public static CompiledCalendar AlwaysOpen { get; } = new([new(0, Never, 0)], []);
+
+    /// <summary>How many sessions there are.</summary>
+    public int Count => from.Length;
+
+    /// <summary>The first minute of each session.</summary>
+    public ReadOnlySpan<int> From => from;
+
+    /// <summary>The end of each session.</summary>
+    public ReadOnlySpan<int> To => to;
+
+    /// <summary>The day of each session, counted from the origin's.</summary>
+    public ReadOnlySpan<int> Day => day;
+
+    /// <summary>Which of the sessions that it was compiled from each one is.</summary>
+    public ReadOnlySpan<int> Source => source;
+
+    /// <summary>Days up to the last session.</summary>
+    public int Days => day.Length == 0 ? 0 : day[^1] + 1;
+
+    /// <summary>Compiles sessions. Work time is rounded inwards to whole minutes, quiet outwards.</summary>
+    /// <param name="sessions">One worker's, in order.</param>
+    /// <param name="origin">Minute 0.</param>
+    /// <param name="firstDate">Day 0.</param>
+    public static CompiledCalendar Of(IReadOnlyList<Session> sessions, Instant origin, LocalDate firstDate)
+    {
+        var open = new List<OpenStretch>();
+        var source = new List<int>();
+        var quiet = new List<QuietStretch>();
+        for (var index = 0; index < sessions.Count; index++)
+        {
+            var session = sessions[index];
+            var stretch = new OpenStretch(
+                Up(session.WorkStart.ToInstant() - origin),
+                Down(session.WorkEnd.ToInstant() - origin),
+                Period.DaysBetween(firstDate, session.Date));
+            if (stretch.From >= stretch.To) continue;
+            open.Add(stretch);
+            source.Add(index);
+            foreach (var still in session.Quiet.Items)
+            {
+                var begins = Math.Max(Down(still.Start - origin), quiet.Count == 0 ? int.MinValue : quiet[^1].To);
+                var ends = Up(still.End - origin);
+                if (begins < ends) quiet.Add(new(begins, ends));
+            }
+        }
+
+        return new(open, quiet, [.. source]);
+    }
+
+    /// <summary>The first session that ends after a minute; <see cref="Count"/> when there is none.</summary>
+    public int SessionEndingAfter(int minute) => FirstAfter(to, minute);
+
+    /// <summary>Where a stretch of noise that begins at a minute must stop: the minute itself in quiet hours.</summary>
+    public int NoiseEndsAt(int minute)
+    {
+        var next = FirstAfter(quietTo, minute);
+        return next == quietTo.Length ? Never : Math.Max(minute, quietFrom[next]);
+    }
+
+    /// <summary>The end of the quiet hours that a minute lies in or comes before.</summary>
+    public int QuietEndsAt(int minute)
+    {
+        var next = FirstAfter(quietTo, minute);
+        return next == quietTo.Length ? minute : quietTo[next];
+    }
+
+    private static int FirstAfter(int[] ends, int minute)
+    {
+        var found = Array.BinarySearch(ends, minute + 1);
+        return found < 0 ? ~found : found;
+    }
+
+    private static void Check(int[] from, int[] to, string name)
+    {
+        for (var index = 0; index < from.Length; index++)
+        {
+            if (from[index] >= to[index]) throw new ArgumentException($"stretch {index} is empty", name);
+            if (index > 0 && from[index] < to[index - 1]) throw new ArgumentException($"stretch {index} begins before the one before it ends", name);
+        }
+    }
+
+    private static int Up(Duration time) => (int)Math.Ceiling(time.TotalMinutes);
+
+    private static int Down(Duration time) => (int)Math.Floor(time.TotalMinutes);
+}
+
+/// <summary>A session's work time in minutes from the origin, the end not included, and its day.</summary>
+internal readonly record struct OpenStretch(int From, int To, int Day);
+
+/// <summary>A stretch without noise, the end not included.</summary>
+internal readonly record struct QuietStretch(int From, int To);

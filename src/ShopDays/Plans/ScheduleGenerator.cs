@@ -1,0 +1,185 @@
+namespace ShopDays.Plans;
+
+/// <summary>
+/// Makes a schedule from an order of blocks: each block in turn is placed where its tasks end first, given those
+/// already placed. It makes no choice of its own, draws nothing, and after its first runs allocates nothing.
+/// </summary>
+/// <remarks>The serial scheme of J. E. Kelley (1963, from memory), over a calendar.</remarks>
+internal sealed class ScheduleGenerator
+{
+    /// <summary>How far on a split task is moved when what must follow it in its session does not fit.</summary>
+    private const int StepMinutes = 5;
+
+    /// <summary>Attempts to keep a session's work together before a trial lets it go; plans try until the calendars end.</summary>
+    private const int TrialAttempts = 200;
+
+    private readonly ScheduleProblem problem;
+    private readonly LongestStretches longest;
+    private readonly ShopFloor floor;
+    private readonly ShopFloor saved;
+    private readonly TaskFitter fitter;
+    private readonly int[] metDays;
+    private TaskFit fit = new();
+    private int run;
+
+    /// <summary>A generator with buffers of its own; one for each thread.</summary>
+    public ScheduleGenerator(ScheduleProblem problem)
+    {
+        this.problem = problem;
+        longest = new(problem);
+        floor = new(problem);
+        saved = new(problem);
+        fitter = new(problem, floor);
+        metDays = new int[problem.Days];
+    }
+
+    /// <summary>Makes a schedule.</summary>
+    /// <param name="order">Every block once, each after those it depends on.</param>
+    /// <param name="minutes">The minutes of each task.</param>
+    /// <param name="into">Receives the schedule.</param>
+    /// <param name="mayRunOver">
+    /// For drawn times: a task too long for any session begins where its planned time would fit and goes on in the next
+    /// session, and work that should share a session but cannot goes on in the next. Both are counted as overruns.
+    /// </param>
+    /// <returns>Whether everything was placed before the calendars end.</returns>
+    public bool Generate(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver = false)
+    {
+        floor.Reset();
+        into.Reset();
+        foreach (var block in order)
+        {
+            if (!Place(problem.Members(block), minutes, into, mayRunOver)) return false;
+        }
+
+        Finish(into);
+        return true;
+    }
+
+    private bool Place(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
+    {
+        if (members.Length == 1) return PlaceTask(members[0], minutes, into, 0, mayRunOver, keepTogether: false);
+        saved.CopyFrom(floor);
+        var pieces = into.Pieces.Length;
+        var overruns = into.Overruns;
+        var notBefore = 0;
+        for (var attempt = 0; notBefore < CompiledCalendar.Never && !(mayRunOver && attempt == TrialAttempts); attempt++)
+        {
+            var failed = FirstThatFails(members, minutes, into, notBefore, mayRunOver, keepTogether: true);
+            if (failed < 0) return true;
+            notBefore = NextAttempt(members, failed, into);
+            floor.CopyFrom(saved);
+            into.KeepPieces(pieces);
+            into.Overruns = overruns;
+        }
+
+        if (!mayRunOver) return false;
+        into.Overruns++;
+        return FirstThatFails(members, minutes, into, 0, mayRunOver, keepTogether: false) < 0;
+    }
+
+    private int FirstThatFails(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)
+    {
+        foreach (var task in members)
+        {
+            if (!PlaceTask(task, minutes, into, notBefore, mayRunOver, keepTogether)) return task;
+        }
+
+        return -1;
+    }
+
+    private bool PlaceTask(int task, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)
+    {
+        var plan = problem.Tasks[task];
+        var ready = Math.Max(notBefore, plan.NotBefore);
+        var startBy = CompiledCalendar.Never;
+        foreach (var one in problem.Before(task))
+        {
+            ready = Math.Max(ready, into.End[one.Before] + one.Lag);
+            if (one.SameSession && keepTogether) startBy = Math.Min(startBy, SessionEnd(one.Before, into));
+        }
+
+        var split = new WorkSplit(minutes[task], plan.IsSplittable, plan.LeastPiece);
+        if (mayRunOver && !plan.IsSplittable && minutes[task] > longest.Of(task))
+        {
+            split = split with { IsSplittable = true, LeastPiece = Math.Min(plan.Minutes, longest.Of(task)) };
+            into.Overruns++;
+        }
+
+        if (!fitter.TryFit(task, split, ready, startBy, ref fit))
+        {
+            into.Unplaced = task;
+            return false;
+        }
+
+        into.Unplaced = -1;
+        Take(task, plan, into);
+        return true;
+    }
+
+    private void Take(int task, CompiledTask plan, Schedule into)
+    {
+        into.Set(task, fit.Start, fit.End);
+        foreach (var piece in fit.Pieces)
+        {
+            if (plan.Place >= 0) floor.TakePlace(plan.Place, piece.From, piece.To);
+            foreach (var worker in fit.Team)
+            {
+                floor.Take(worker, plan, piece.Day, piece.From, piece.To);
+                var session = worker == fit.Team[0] ? piece.Session : problem.Workers[worker].SessionEndingAfter(piece.From);
+                into.Add(new(task, worker, session, piece.Day, piece.From, piece.To));
+            }
+        }
+
+        floor.TakeHolds(task, fit.Start, fit.End);
+    }
+
+    /// <summary>The end of the session in which a task that is placed ends.</summary>
+    private int SessionEnd(int task, Schedule into)
+    {
+        for (var index = into.Pieces.Length - 1; index >= 0; index--)
+        {
+            var piece = into.Pieces[index];
+            if (piece.Task == task) return problem.Workers[piece.Worker].To[piece.Session];
+        }
+
+        return CompiledCalendar.Never;
+    }
+
+    /// <summary>From when to try again: the next session, or a little later where a split task could end later in it.</summary>
+    private int NextAttempt(ReadOnlySpan<int> members, int failed, Schedule into)
+    {
+        var next = CompiledCalendar.Never;
+        foreach (var one in problem.Before(failed))
+        {
+            if (one.SameSession) next = Math.Min(next, problem.Tasks[one.Before].IsSplittable ? 0 : SessionEnd(one.Before, into));
+        }
+
+        if (next > 0) return next;
+        var first = CompiledCalendar.Never;
+        foreach (var task in members)
+        {
+            if (task == failed) break;
+            first = Math.Min(first, into.Start[task]);
+        }
+
+        return first + StepMinutes;
+    }
+
+    private void Finish(Schedule into)
+    {
+        run++;
+        var finish = 0;
+        for (var task = 0; task < problem.Tasks.Length; task++) finish = Math.Max(finish, into.End[task] + problem.Tasks[task].WaitAtEnd);
+        var days = 0;
+        foreach (var piece in into.Pieces)
+        {
+            if (metDays[piece.Day] == run) continue;
+            metDays[piece.Day] = run;
+            days++;
+        }
+
+        into.Finish = finish;
+        into.ShopDays = days;
+        into.Changeovers = floor.Changeovers;
+    }
+}

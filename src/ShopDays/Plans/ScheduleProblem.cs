@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+
+namespace ShopDays.Plans;
+
+/// <summary>
+/// A job and a shop in the form that is scheduled: tasks, what comes before what, workers with their hours, resources,
+/// the cap on heavy work and the cost of changing over. Times are whole minutes from one origin.
+/// </summary>
+internal sealed class ScheduleProblem
+{
+    private readonly int[] blockOf;
+    private readonly Rows<int> members;
+    private readonly Rows<CompiledPrecedence> before;
+    private readonly Rows<CompiledPrecedence> after;
+    private readonly Rows<Hold> holds;
+    private readonly Rows<int> blocksBefore;
+    private readonly Rows<int> blocksAfter;
+    private readonly ImmutableArray<ImmutableArray<int[]>> teams;
+
+    /// <summary>Checks and prepares a problem.</summary>
+    /// <exception cref="ArgumentException">A task cannot be done at all: no time, more workers or resources than there are; or the order goes round.</exception>
+    public ScheduleProblem(
+        IReadOnlyList<CompiledTask> tasks,
+        IReadOnlyList<CompiledPrecedence> precedences,
+        IReadOnlyList<CompiledCalendar> workers,
+        IReadOnlyList<int> capacities,
+        int heavyPerDay = CompiledCalendar.Never,
+        int changeover = 0)
+    {
+        Tasks = [.. tasks];
+        Precedences = [.. precedences];
+        Workers = [.. workers];
+        Capacities = [.. capacities];
+        HeavyPerDay = heavyPerDay;
+        Changeover = changeover;
+        Days = workers.Select(worker => worker.Days).DefaultIfEmpty().Max();
+        Minutes = [.. tasks.Select(task => task.Minutes)];
+        foreach (var task in tasks) Check(task);
+        before = new(tasks.Count, precedences.Select(one => (one.After, one)));
+        after = new(tasks.Count, precedences.Select(one => (one.Before, one)));
+        holds = new(tasks.Count, tasks.SelectMany((task, id) => task.Holds.Select(hold => (id, hold))));
+        InOrder = TasksInOrder(tasks.Count);
+        blockOf = SessionBlocks.Find(tasks.Count, precedences);
+        Blocks = blockOf.Length == 0 ? 0 : blockOf.Max() + 1;
+        members = new(Blocks, InOrder.Select(task => (blockOf[task], task)));
+        var between = precedences
+            .Select(one => (Before: blockOf[one.Before], After: blockOf[one.After]))
+            .Where(one => one.Before != one.After)
+            .Distinct()
+            .ToList();
+        blocksBefore = new(Blocks, between.Select(one => (one.After, one.Before)));
+        blocksAfter = new(Blocks, between.Select(one => (one.Before, one.After)));
+        teams = [.. Enumerable.Range(0, workers.Count + 1).Select(crew => Teams.Of(crew, workers.Count))];
+    }
+
+    /// <summary>The tasks.</summary>
+    public ImmutableArray<CompiledTask> Tasks { get; }
+
+    /// <summary>What comes before what.</summary>
+    public ImmutableArray<CompiledPrecedence> Precedences { get; }
+
+    /// <summary>The hours of each worker.</summary>
+    public ImmutableArray<CompiledCalendar> Workers { get; }
+
+    /// <summary>How many there are of each resource.</summary>
+    public ImmutableArray<int> Capacities { get; }
+
+    /// <summary>Heavy work that one worker does in a day at most.</summary>
+    public int HeavyPerDay { get; }
+
+    /// <summary>What turning to work with another set-up costs a worker within a session.</summary>
+    public int Changeover { get; }
+
+    /// <summary>Days up to the last session of any worker.</summary>
+    public int Days { get; }
+
+    /// <summary>The planned minutes of each task.</summary>
+    public ImmutableArray<int> Minutes { get; }
+
+    /// <summary>The tasks in one order of work.</summary>
+    public ImmutableArray<int> InOrder { get; }
+
+    /// <summary>How many blocks there are; in the order of their numbers they are an order of work.</summary>
+    public int Blocks { get; }
+
+    /// <summary>The block of a task.</summary>
+    public int BlockOf(int task) => blockOf[task];
+
+    /// <summary>The tasks of a block, in an order of work.</summary>
+    public ReadOnlySpan<int> Members(int block) => members[block];
+
+    /// <summary>What a task holds.</summary>
+    public ReadOnlySpan<Hold> Holds(int task) => holds[task];
+
+    /// <summary>What comes before a task.</summary>
+    public ReadOnlySpan<CompiledPrecedence> Before(int task) => before[task];
+
+    /// <summary>What comes after a task.</summary>
+    public ReadOnlySpan<CompiledPrecedence> After(int task) => after[task];
+
+    /// <summary>The blocks that come before a block.</summary>
+    public ReadOnlySpan<int> BlocksBefore(int block) => blocksBefore[block];
+
+    /// <summary>The blocks that come after a block.</summary>
+    public ReadOnlySpan<int> BlocksAfter(int block) => blocksAfter[block];
+
+    /// <summary>The sets of workers that can do a task; an empty set for one that goes on by itself.</summary>
+    public ImmutableArray<int[]> TeamsFor(int task) => teams[Tasks[task].Crew];
+
+    private void Check(CompiledTask task)
+    {
+        if (task.Crew < 0 || task.Crew > Workers.Length) throw new ArgumentException($"a task takes {task.Crew} workers of {Workers.Length}");
+        if (task.Minutes < (task.Crew == 0 ? 0 : 1)) throw new ArgumentException("a task that somebody does takes a minute at least");
+        if (task.LeastPiece < 1) throw new ArgumentException("the least piece of a task is a minute at least");
+        if (task.Place >= Capacities.Length) throw new ArgumentException("a task needs a place that is not there");
+        foreach (var hold in task.Holds)
+        {
+            if (hold.First < 0 || hold.Last < hold.First || hold.Last >= Capacities.Length) throw new ArgumentException("a task holds a resource that is not there");
+            if (Enumerable.Range(hold.First, hold.Last - hold.First + 1).Sum(resource => Capacities[resource]) < hold.Count)
+                throw new ArgumentException("a task holds more than there are");
+        }
+    }
+
+    private ImmutableArray<int> TasksInOrder(int tasks)
+    {
+        var waitsFor = Enumerable.Range(0, tasks).Select(task => before[task].Length).ToArray();
+        var order = Enumerable.Range(0, tasks).Where(task => waitsFor[task] == 0).ToList();
+        for (var next = 0; next < order.Count; next++)
+        {
+            foreach (var one in after[order[next]])
+            {
+                if (--waitsFor[one.After] == 0) order.Add(one.After);
+            }
+        }
+
+        return order.Count == tasks ? [.. order] : throw new ArgumentException("the order of work goes round");
+    }
+}
