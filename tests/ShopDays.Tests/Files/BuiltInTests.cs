@@ -103,7 +103,7 @@ public sealed class BuiltInTests
         Assert.Equal(UnitKind.Length, BuiltIn.Operations["rip"].Unit.Kind);
         Assert.Equal(UnitKind.Area, BuiltIn.Operations["resaw"].Unit.Kind);
         Assert.Equal(UnitKind.Count, BuiltIn.Operations["square ends"].Unit.Kind);
-        Assert.Equal(10, BuiltIn.Operations["rip"].Unit.Of(Measures.Length.FromFeet(10)));
-        Assert.Equal(120, BuiltIn.Operations["crosscut"].Unit.Of(Measures.Length.FromFeet(10)));
+        Assert.Equal(10, BuiltIn.Operations["rip"].Unit.Of(ShopDays.Measures.Length.FromFeet(10)));
+        Assert.Equal(120, BuiltIn.Operations["crosscut"].Unit.Of(ShopDays.Measures.Length.FromFeet(10)));
     }
 }
