@@ -1,0 +1,33 @@
+using ShopDays.Layouts;
+
+namespace ShopDays.Work;
+
+/// <summary>Like cuts of one board that can be made one after the other, in an order that can be followed.</summary>
+internal static class CutGroups
+{
+    /// <summary>
+    /// Takes the first cut that is free to be made, then all cuts of its kind that are free or become so, and goes on
+    /// until none is left. A cut is free when no earlier cut that is left goes through the piece it lies in.
+    /// </summary>
+    public static IReadOnlyList<IReadOnlyList<Cut>> Of(BoardLayout board)
+    {
+        var left = board.Cuts.OrderBy(cut => cut.Order).ToList();
+        var groups = new List<IReadOnlyList<Cut>>();
+        while (left.Count > 0)
+        {
+            var group = new List<Cut>();
+            var kind = left[0].Kind;
+            while (left.FindIndex(cut => cut.Kind == kind && IsFree(cut, left)) is >= 0 and var next)
+            {
+                group.Add(left[next]);
+                left.RemoveAt(next);
+            }
+
+            groups.Add(group);
+        }
+
+        return groups;
+    }
+
+    private static bool IsFree(Cut cut, List<Cut> left) => !left.Exists(other => other.Order < cut.Order && other.Of.Holds(cut.Of));
+}

@@ -1,0 +1,173 @@
+using System.Globalization;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Work;
+
+/// <summary>The order of work while it is being written: tasks, precedences, and how far each piece has come.</summary>
+internal sealed class Draft(Job job, Layout layout, OperationCatalogue operations, WaitTable waits, ShopLimits limits, WorkTime longestSession)
+{
+    private readonly List<ShopTask> tasks = [];
+    private readonly HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<Piece, IReadOnlyList<int>> last = [];
+    private readonly HashSet<(string What, string To)> once = [];
+
+    public Job Job { get; } = job;
+
+    public Layout Layout { get; } = layout;
+
+    public OperationCatalogue Operations { get; } = operations;
+
+    public WaitTable Waits { get; } = waits;
+
+    public ShopLimits Limits { get; } = limits;
+
+    public WorkTime LongestSession { get; } = longestSession;
+
+    public IReadOnlyList<ShopTask> Tasks => tasks;
+
+    public List<Precedence> Precedences { get; } = [];
+
+    public List<OpeningWait> OpeningWaits { get; } = [];
+
+    public List<ClosingWait> ClosingWaits { get; } = [];
+
+    public List<Remark> Remarks { get; } = [];
+
+    /// <summary>The task of each free task that is written already.</summary>
+    public Dictionary<string, int> FreeTasks { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The way in which an operation is done in this job: the one chosen, or the usual one.</summary>
+    /// <exception cref="ArgumentException">The job chooses a method that the operation does not have.</exception>
+    public Method MethodFor(Operation operation) => Job.Methods.TryGetValue(operation.Name, out var name)
+        ? operation.Methods.FirstOrDefault(method => string.Equals(method.Name, name, StringComparison.OrdinalIgnoreCase))
+            ?? throw new ArgumentException($"'{operation.Name}' is not done by '{name}'")
+        : operation.Methods[0];
+
+    public TaskTiming.ByOperation TimingOf(TaskSketch sketch)
+    {
+        var operation = Operations[sketch.Operation];
+        var method = MethodFor(operation);
+        return new TaskTiming.ByOperation
+        {
+            Operation = operation,
+            Method = method,
+            Quantity = sketch.Quantity,
+            Setups = method.IsSetUpOnce ? 1 : sketch.Each,
+            Run = sketch.Run,
+            Batch = sketch.Batch,
+            Covariates = sketch.Covariates,
+            Factor = sketch.Factor,
+        };
+    }
+
+    /// <summary>
+    /// How long a run of an operation may be. Work that ends in its session gets 60 % of the longest, since one time in
+    /// twenty it takes nearly twice its central time, and no more than 75 minutes (common practice, no source); other
+    /// work the whole session, heavy work no more than a day allows.
+    /// </summary>
+    public WorkTime RunLimit(string operation)
+    {
+        var method = MethodFor(Operations[operation]);
+        var minutes = method.IsSplittable ? LongestSession.Minutes : Math.Min(LongestSession.Minutes * 0.6, 75);
+        return WorkTime.FromMinutes(method.WorkClass == WorkClass.Heavy ? Math.Min(minutes, Limits.HeavyPerDay.Minutes) : minutes);
+    }
+
+    /// <summary>Writes a task down; its id.</summary>
+    public int Add(TaskSketch sketch)
+    {
+        var timing = TimingOf(sketch);
+        var method = timing.Method;
+        var isHeavy = sketch.Lift > Limits.LiftAlone;
+        string[] lifting = isHeavy ? ["heavy lifts"] : [];
+        return Add(id => new ShopTask
+        {
+            Id = id,
+            Name = Unique(sketch.Name),
+            Stage = sketch.Stage,
+            Timing = timing,
+            Parts = sketch.Parts,
+            Board = sketch.Board,
+            WorkClass = method.WorkClass,
+            IsNoisy = method.IsNoisy,
+            IsSplittable = method.IsSplittable,
+            LeastUseful = method.LeastUseful,
+            Crew = Math.Max(method.Crew, sketch.Crew),
+            Clamps = sketch.Clamps,
+            Lift = sketch.Lift,
+            Cautions = [.. timing.Operation.Cautions.Concat(method.Cautions).Concat(sketch.Cautions).Concat(lifting).Distinct(StringComparer.Ordinal)],
+            Note = sketch.Note,
+        });
+    }
+
+    /// <summary>Writes down a task made by hand; its id.</summary>
+    public int Add(Func<int, ShopTask> make)
+    {
+        tasks.Add(make(tasks.Count));
+        return tasks.Count - 1;
+    }
+
+    /// <summary>Whether something is done to a part for the first time: a part that two glue-ups share is not treated twice.</summary>
+    public bool IsFirst(string what, string part) => once.Add((what, part));
+
+    public string Unique(string name)
+    {
+        var unique = name;
+        for (var number = 2; !names.Add(unique); number++)
+        {
+            unique = name + " (" + number.ToString(CultureInfo.InvariantCulture) + ")";
+        }
+
+        return unique;
+    }
+
+    public void Before(int first, int later, string reason, Wait? wait = null, bool sameSession = false) =>
+        Precedences.Add(new Precedence(first, later, reason, wait, sameSession));
+
+    public void Before(IEnumerable<int> first, int later, string reason, Wait? wait = null)
+    {
+        foreach (var one in first.Distinct())
+        {
+            Before(one, later, reason, wait);
+        }
+    }
+
+    /// <summary>The last tasks of some pieces: what is done next to them comes after these.</summary>
+    public IReadOnlyList<int> LastOf(IEnumerable<Piece> pieces) =>
+        [.. pieces.SelectMany(piece => last.GetValueOrDefault(piece) ?? []).Distinct()];
+
+    /// <summary>The last tasks of all pieces of a part, or of a glue-up.</summary>
+    public IReadOnlyList<int> LastOf(string name) => LastOf(last.Keys.Where(piece => piece.Of == name).ToList());
+
+    /// <summary>The pieces of a name that are there, in order.</summary>
+    public IReadOnlyList<Piece> PiecesOf(string name) =>
+        [.. last.Keys.Where(piece => piece.Of == name).OrderBy(piece => piece.Number).ThenBy(piece => piece.Strip)];
+
+    /// <summary>Says which tasks some pieces have come through last.</summary>
+    public void CameTo(IEnumerable<Piece> pieces, params IReadOnlyList<int> ids)
+    {
+        foreach (var piece in pieces)
+        {
+            last[piece] = ids;
+        }
+    }
+
+    /// <summary>Forgets strips that have become a panel.</summary>
+    public void Forget(IEnumerable<Piece> pieces)
+    {
+        foreach (var piece in pieces)
+        {
+            last.Remove(piece);
+        }
+    }
+
+    /// <summary>Adds a task for a glue-up, a part or a panel after what was last, and moves them on to it.</summary>
+    public int Then(IReadOnlyList<Piece> pieces, TaskSketch sketch, string reason, Wait? wait = null)
+    {
+        var id = Add(sketch);
+        Before(LastOf(pieces), id, reason, wait);
+        CameTo(pieces, id);
+        return id;
+    }
+}

@@ -1,0 +1,146 @@
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Work;
+
+/// <summary>Smoothing, arrises and coats, when the last glue-up that holds a part is done.</summary>
+internal static class Finishing
+{
+    /// <summary>The operation that readies a face for finish.</summary>
+    public const string Smooth = "smooth";
+
+    private const string Arrises = "ease arrises";
+    private const string RubDown = "rub down between coats";
+
+    /// <summary>Writes the tasks of all finishes, in the order written.</summary>
+    public static void Add(Draft draft)
+    {
+        var coated = new Dictionary<string, (int Coat, Finish Finish)>(StringComparer.Ordinal);
+        foreach (var work in draft.Job.Finishes)
+        {
+            var finish = draft.Waits.TryFindFinish(work.Finish, out var found)
+                ? found
+                : throw new ArgumentException($"'{work.Finish}' is not a finish of the table");
+            var ready = new List<int>();
+            foreach (var name in work.On.Where(name => !coated.ContainsKey(name)))
+            {
+                ready.AddRange(MakeReady(draft, name));
+            }
+
+            var last = Coats(draft, work, finish, ready, [.. work.On.Where(coated.ContainsKey).Select(name => coated[name])]);
+            foreach (var name in work.On)
+            {
+                coated[name] = (last, finish);
+            }
+        }
+
+        foreach (var (coat, finish) in coated.Values.Distinct())
+        {
+            draft.ClosingWaits.Add(new ClosingWait(coat, new Wait(finish.LightUse, $"{finish.Name} hardens until it may be handled and used lightly")));
+        }
+    }
+
+    /// <summary>
+    /// The area of a part that gets finish: the surfaces that show; its whole surface when none is named.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    /// <param name="withInside">Whether inside faces count: they are smoothed before the glue-up, and coated with the rest.</param>
+    public static Area ShownArea(Part part, bool withInside)
+    {
+        var one = part.Shows.Count == 0
+            ? part.SurfaceArea
+            : part.Shows.Aggregate(Area.Zero, (sum, surface) => sum + surface switch
+            {
+                PartSurface.Face or PartSurface.Under => part.FaceArea,
+                PartSurface.Inside => withInside ? part.FaceArea : Area.Zero,
+                PartSurface.Edge => part.Length * part.Thickness * 2,
+                _ => throw new System.Diagnostics.UnreachableException(),
+            });
+        return one * part.Count;
+    }
+
+    /// <summary>Whether a task is a coat of a finish that leaves a film.</summary>
+    public static bool LastCoatIsFilm(Draft draft, int id) =>
+        draft.Waits.Finishes.Any(finish => finish.IsFilm && draft.Tasks[id].Name.StartsWith(finish.Name + ", coat", StringComparison.Ordinal));
+
+    private static IReadOnlyList<int> MakeReady(Draft draft, string name)
+    {
+        var outermost = Holders.OutermostOf(name, draft.Job);
+        var parts = Holders.PartsOf(name, draft.Job).Where(part => draft.IsFirst(Smooth, part.Name)).ToList();
+        IReadOnlyList<int> last = draft.LastOf(outermost);
+        if (parts.Count == 0)
+        {
+            return last;
+        }
+
+        var area = parts.Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: outermost == part.Name));
+        if (area > Area.Zero)
+        {
+            last = [After(last, Smooth, "smooth: " + name, draft.Operations[Smooth].Unit.Of(area), "glue and plane marks show through any finish")];
+        }
+
+        var arrises = parts.Aggregate(Length.Zero, (sum, part) => sum + (part.Length * (4 * part.Count)));
+        return [After(last, Arrises, "ease the arrises: " + name, draft.Operations[Arrises].Unit.Of(arrises), "a sharp arris sheds its finish")];
+
+        int After(IReadOnlyList<int> before, string operation, string title, double quantity, string reason)
+        {
+            var id = draft.Add(new TaskSketch
+            {
+                Stage = Stage.Finish,
+                Operation = operation,
+                Name = title,
+                Quantity = quantity,
+                Covariates = Properties.Of(parts.Select(part => part.Species)),
+                Parts = [name],
+            });
+            draft.Before(before, id, reason);
+            return id;
+        }
+    }
+
+    private static int Coats(Draft draft, FinishWork work, Finish finish, List<int> ready, IReadOnlyList<(int Coat, Finish Finish)> under)
+    {
+        var operation = finish.IsBrushed ? "finish coat, brushed" : "finish coat, wiped";
+        var area = work.On.SelectMany(name => Holders.PartsOf(name, draft.Job)).Distinct().Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: true));
+        var on = string.Join(", ", work.On);
+        var sketch = new TaskSketch
+        {
+            Stage = Stage.Finish,
+            Operation = operation,
+            Name = finish.Name,
+            Quantity = draft.Operations[operation].Unit.Of(area),
+            Parts = work.On,
+            Cautions = finish.LeavesOilyRags ? ["oily rags"] : [],
+            Note = "no dust in the shop until it is dry; the container's own sheet goes before these times",
+        };
+        var last = -1;
+        for (var coat = 1; coat <= work.Coats; coat++)
+        {
+            var between = last;
+            if (last >= 0 && finish.IsFilm)
+            {
+                between = draft.Add(sketch with { Operation = RubDown, Name = FormattableString.Invariant($"rub down before coat {coat}: {on}"), Quantity = draft.Operations[RubDown].Unit.Of(area), Cautions = [], Note = "" });
+                draft.Before(last, between, "a film is rubbed down when it is hard", Recoat(finish));
+            }
+
+            var id = draft.Add(sketch with { Name = FormattableString.Invariant($"{finish.Name}, coat {coat} of {work.Coats}: {on}") });
+            draft.Before(ready, id, "all dusty work ends before a coat");
+            if (between >= 0)
+            {
+                draft.Before(between, id, "the coat before must be dry", between == last ? Recoat(finish) : null);
+            }
+
+            foreach (var (coatUnder, finishUnder) in coat == 1 ? under.Distinct() : [])
+            {
+                draft.Before(coatUnder, id, "the finish beneath must be dry", Recoat(finishUnder));
+            }
+
+            ready = [];
+            last = id;
+        }
+
+        return last;
+    }
+
+    private static Wait Recoat(Finish finish) => new(finish.Recoat, $"{finish.Name} dries until the next coat");
+}

@@ -1,0 +1,169 @@
+using NodaTime;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Work;
+
+/// <summary>
+/// Each glue-up: dry fit, insides smoothed, glued and squared in one session, the clamps left on, cleaned up when the
+/// glue is hard.
+/// </summary>
+internal static class GlueUps
+{
+    // Spreading, closing and clamping should end within 80 % of the assembly time (common practice, no source).
+    private const double SafeShare = 0.8;
+
+    private const string DryFit = "dry fit";
+    private const string Glue = "glue-up";
+
+    /// <summary>Writes the tasks of the glue-ups, those that others join first.</summary>
+    public static void Add(Draft draft, PieceStages stages, IReadOnlyList<GlueUp> inOrder)
+    {
+        foreach (var glueUp in inOrder)
+        {
+            AddOne(draft, stages, glueUp);
+        }
+    }
+
+    /// <summary>The time that an adhesive leaves for spreading and closing.</summary>
+    public static WorkTime Allowed(Adhesive adhesive) => adhesive.AssemblyTime * SafeShare;
+
+    private static void AddOne(Draft draft, PieceStages stages, GlueUp glueUp)
+    {
+        var adhesive = draft.Waits.TryFindAdhesive(glueUp.Adhesive, out var found)
+            ? found
+            : throw new ArgumentException($"'{glueUp.Adhesive}' is not an adhesive of the table");
+        var pieces = glueUp.Joins.SelectMany(draft.PiecesOf).ToList();
+        var parts = Holders.PartsOf(glueUp.Name, draft.Job);
+        var joints = JointsIn(draft.Job, glueUp, draft.Operations);
+        var sketch = new TaskSketch
+        {
+            Stage = Stage.Assembly,
+            Operation = DryFit,
+            Name = "dry fit: " + glueUp.Name,
+            Quantity = joints,
+            Parts = [glueUp.Name],
+            Note = "with the clamps that will be used; number the joints before it is knocked apart",
+        };
+        draft.Then(pieces, sketch, "the parts are sized and their joints cut");
+        CutAngledEnds(draft, stages, glueUp);
+        SmoothInsides(draft, glueUp, pieces);
+
+        var weight = Weights.OfNamed(glueUp.Name, draft.Job, draft.Layout);
+        sketch = sketch with
+        {
+            Operation = Glue,
+            Name = "glue up: " + glueUp.Name,
+            Clamps = Clamping.Owned(draft, glueUp.Name, glueUp.Clamps),
+            Lift = weight,
+            Note = FormattableString.Invariant($"{adhesive.Name}: spread, closed and clamped within {Allowed(adhesive).Minutes:0.#} min"),
+        };
+        sketch = sketch with { Crew = HandsFor(draft, glueUp, sketch, joints, adhesive) };
+        var last = draft.LastOf(pieces);
+        var glued = draft.Add(sketch);
+        draft.Before(last, glued, "every joint is tried dry, with its clamps, before there is glue on it");
+        var squared = WhileWet(draft, glueUp, glued, sketch with { Clamps = [], Crew = 1, Note = "", Lift = Mass.Zero });
+
+        var clean = draft.Add(sketch with
+        {
+            Operation = "clean up glue and flush joints",
+            Name = "clean up and flush the joints: " + glueUp.Name,
+            Clamps = [],
+            Crew = 1,
+            Note = "",
+            Covariates = Properties.Of(parts.Select(part => part.Species)),
+        });
+        draft.Before(glued, clean, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{glueUp.Name}: {adhesive.Name} sets in the clamps", HoldsClamps: true));
+        draft.Before(squared, clean, "a joint is planed or levered only when its glue is hard", new Wait(Duration.Max(adhesive.UntilWorked, adhesive.ClampTime), $"{glueUp.Name}: the glue hardens until it may be planed"));
+        draft.CameTo([new Piece(glueUp.Name, 0)], clean);
+    }
+
+    // Pegs and the check for square come before the glue grips.
+    private static int WhileWet(Draft draft, GlueUp glueUp, int glued, TaskSketch sketch)
+    {
+        var last = glued;
+        foreach (var peg in Joinery.PegsOf(draft, glueUp))
+        {
+            var id = draft.Add(peg);
+            draft.Before(last, id, "pegs draw the shoulders tight before the glue grips", sameSession: true);
+            last = id;
+        }
+
+        var squared = draft.Add(sketch with { Operation = "square and check assembly", Name = "check for square: " + glueUp.Name, Quantity = 1 });
+        draft.Before(last, squared, "diagonals are compared before the glue grips", sameSession: true);
+        return squared;
+    }
+
+    private static void CutAngledEnds(Draft draft, PieceStages stages, GlueUp glueUp)
+    {
+        foreach (var part in draft.Job.Parts.Where(part => part.Ends == PartEnds.Angled && glueUp.Joins.Contains(part.Name) && draft.IsFirst("ends", part.Name)))
+        {
+            var pieces = draft.PiecesOf(part.Name);
+            if (pieces.Count > 0)
+            {
+                stages.EndsOf(part, pieces, pieces.Count, Stage.Assembly, "the angle is taken from the dry assembly");
+            }
+        }
+    }
+
+    private static void SmoothInsides(Draft draft, GlueUp glueUp, List<Piece> pieces)
+    {
+        var inside = draft.Job.Parts.Where(part => glueUp.Joins.Contains(part.Name) && part.Shows.Contains(PartSurface.Inside) && draft.IsFirst("inside", part.Name)).ToList();
+        if (inside.Count == 0 || pieces.Count == 0)
+        {
+            return;
+        }
+
+        draft.Then(pieces, new TaskSketch
+        {
+            Stage = Stage.Assembly,
+            Operation = Finishing.Smooth,
+            Name = "smooth the insides: " + glueUp.Name,
+            Quantity = draft.Operations[Finishing.Smooth].Unit.Of(inside.Aggregate(Area.Zero, (sum, part) => sum + (part.FaceArea * part.Count))),
+            Covariates = Properties.Of(inside.Select(part => part.Species)),
+            Parts = [.. inside.Select(part => part.Name)],
+        }, "inside faces cannot be reached once it is together");
+    }
+
+    private static int HandsFor(Draft draft, GlueUp glueUp, TaskSketch sketch, int joints, Adhesive adhesive)
+    {
+        var timing = draft.TimingOf(sketch);
+        var spread = CentralTime.Of(timing with { Setups = 0 }) / (1 + timing.Method.Rest);
+        var allowed = Allowed(adhesive);
+        if (spread <= allowed)
+        {
+            return 1;
+        }
+
+        // Two pairs of hands close two joints while one closes one.
+        if (draft.Limits.Workers >= 2 && spread / 2 <= allowed)
+        {
+            return 2;
+        }
+
+        draft.Remarks.Add(new Remark(
+            RemarkKind.OpenTime,
+            glueUp.Name,
+            FormattableString.Invariant($"{glueUp.Name} closes {joints} joints, about {spread.Minutes:0} min of spreading and clamping; {adhesive.Name} allows {allowed.Minutes:0.#}"),
+            "glue it up in two stages, take a slower adhesive, or have a second pair of hands"));
+        return 1;
+    }
+
+    /// <summary>Joints that a glue-up closes: as written, or the joining joints among its parts that no earlier glue-up closes.</summary>
+    public static int JointsIn(Job job, GlueUp glueUp, OperationCatalogue operations)
+    {
+        if (glueUp.Joints is { } written)
+        {
+            return Math.Max(1, written);
+        }
+
+        var inside = Names(glueUp.Name);
+        var earlier = glueUp.Joins.Where(name => job.GlueUps.Any(other => other.Name == name)).Select(Names).ToList();
+        var counted = job.Joints
+            .Where(joint => JointKinds.Closes(joint.Kind, operations) && joint.Parts.Count > 1 && joint.Parts.All(inside.Contains) && !earlier.Exists(held => joint.Parts.All(held.Contains)))
+            .Sum(joint => joint.Count);
+        return counted > 0 ? counted : Math.Max(1, glueUp.Joins.Count - 1);
+
+        HashSet<string> Names(string name) => [.. Holders.PartsOf(name, job).Select(part => part.Name)];
+    }
+}

@@ -1,0 +1,144 @@
+using System.Diagnostics.CodeAnalysis;
+using ShopDays.Measures;
+
+namespace ShopDays.Work;
+
+/// <summary>
+/// The kinds of joints that a job file may name: those of this table, and every operation of the catalogue that works
+/// on pieces, so that an operation of the shop's own is a joint without more ado.
+/// </summary>
+public static class JointKinds
+{
+    private static readonly Length ThreeEighths = Length.FromInches(0.375m);
+
+    private static readonly IReadOnlyList<JointKind> Table =
+    [
+        Tailed("dovetail", "dovetail, through"),
+        Tailed("half-blind dovetail", "dovetail, half-blind"),
+        new()
+        {
+            Name = "mortise and tenon",
+            Parts = 2,
+            Uses = [JointFigure.Depth, JointFigure.Width, JointFigure.Thickness],
+            IsClosedInGlueUp = true,
+            Steps =
+            [
+                new("mortise", StepCount.Joints, StepOn.First, Length.FromInches(1.5m)),
+                new("tenon", StepCount.Joints, StepOn.Others, Length.FromInches(1.5m)),
+            ],
+        },
+        Counted("lap", "lap or halving"),
+        Counted("bridle", "bridle joint"),
+        Long("groove", "groove", ThreeEighths),
+        Long("rabbet", "rabbet", ThreeEighths),
+        Long("tongue", "tongue", Length.FromInches(0.25m)),
+        Long("dado", "dado", ThreeEighths) with { IsClosedInGlueUp = true },
+        new()
+        {
+            Name = "bore",
+            Uses = [JointFigure.Depth],
+            Steps = [new("bore for peg, screw or bolt", StepCount.Joints)],
+        },
+        new()
+        {
+            Name = "drawbore",
+            Time = JointTime.WhileGluing,
+            Parts = 2,
+            Steps = [new("drawbore and peg", StepCount.Joints)],
+        },
+        new()
+        {
+            Name = "hinge",
+            Time = JointTime.Together,
+            Uses = [JointFigure.Width],
+            Steps = [new("let in a hinge", StepCount.Joints)],
+        },
+        new()
+        {
+            Name = "drawer fitting",
+            Time = JointTime.Together,
+            Steps = [new("fit a drawer to its opening", StepCount.Joints)],
+        },
+        Shaped("taper", "taper or chamfer"),
+        Shaped("chamfer", "taper or chamfer"),
+        Shaped("curve", "saw a curve"),
+    ];
+
+    /// <summary>All names that may be written, those of the table first.</summary>
+    public static IReadOnlyList<string> Names(OperationCatalogue operations) =>
+    [
+        .. Table.Select(kind => kind.Name),
+        .. operations.All.Where(IsOnPieces).Select(operation => operation.Name).Where(name => !Table.Any(kind => Same(kind.Name, name))),
+    ];
+
+    /// <summary>Finds a kind by its name, without regard to case.</summary>
+    public static bool TryFind(string name, OperationCatalogue operations, [NotNullWhen(true)] out JointKind? kind)
+    {
+        kind = Table.FirstOrDefault(one => Same(one.Name, name));
+        if (kind is null && operations.TryFind(name, out var operation) && IsOnPieces(operation))
+        {
+            kind = OfOperation(operation);
+        }
+
+        return kind is not null;
+    }
+
+    /// <summary>Whether a kind is closed in a glue-up.</summary>
+    internal static bool Closes(string name, OperationCatalogue operations) => TryFind(name, operations, out var kind) && kind.IsClosedInGlueUp;
+
+    private static bool IsOnPieces(Operation operation) =>
+        operation.Methods[0].PaceGroup is PaceGroup.Joinery or PaceGroup.Sawing or PaceGroup.Planing;
+
+    private static JointKind OfOperation(Operation operation)
+    {
+        var isTail = operation.Unit.Name == "tail";
+        var isLong = operation.Unit.Kind != UnitKind.Count;
+        return new()
+        {
+            Name = operation.Name,
+            Needs = isTail ? [JointFigure.Tails] : [],
+            Uses = isLong ? [JointFigure.Length, JointFigure.Depth, JointFigure.Width] : [JointFigure.Depth, JointFigure.Width, JointFigure.Thickness],
+            // An operation under its own name is made when, and closed as, the kind that it belongs to.
+            Time = Table.FirstOrDefault(kind => kind.Steps.Any(step => step.Operation == operation.Name))?.Time ?? JointTime.Cut,
+            IsClosedInGlueUp = Table.Any(kind => kind.IsClosedInGlueUp && kind.Steps.Any(step => step.Operation == operation.Name)),
+            Steps = [new(operation.Name, isTail ? StepCount.Tails : isLong ? StepCount.Length : StepCount.Joints)],
+        };
+    }
+
+    private static JointKind Tailed(string name, string operation) => new()
+    {
+        Name = name,
+        Needs = [JointFigure.Tails],
+        Uses = [JointFigure.Thickness],
+        Parts = 2,
+        IsClosedInGlueUp = true,
+        Steps = [new(operation, StepCount.Tails)],
+    };
+
+    private static JointKind Counted(string name, string operation) => new()
+    {
+        Name = name,
+        Uses = [JointFigure.Depth, JointFigure.Width, JointFigure.Thickness],
+        Parts = 2,
+        IsClosedInGlueUp = true,
+        Steps = [new(operation, StepCount.Joints)],
+    };
+
+    private static JointKind Long(string name, string operation, Length depth) => new()
+    {
+        Name = name,
+        Time = JointTime.First,
+        Uses = [JointFigure.Length, JointFigure.Depth, JointFigure.Width],
+        Steps = [new(operation, StepCount.Length, StepOn.All, depth)],
+    };
+
+    private static JointKind Shaped(string name, string operation) => new()
+    {
+        Name = name,
+        Time = JointTime.Shaping,
+        Uses = [JointFigure.Length, JointFigure.Depth],
+        Steps = [new(operation, StepCount.Length)],
+    };
+
+    private static bool Same(string left, string right) => string.Equals(left, right, StringComparison.OrdinalIgnoreCase);
+}

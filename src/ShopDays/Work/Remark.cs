@@ -1,0 +1,30 @@
+using ShopDays.Measures;
+
+namespace ShopDays.Work;
+
+/// <summary>What a remark is about.</summary>
+public enum RemarkKind
+{
+    /// <summary>Something is heavier than one person should lift.</summary>
+    Lift,
+
+    /// <summary>The shop has too few clamps, or none is listed.</summary>
+    Clamps,
+
+    /// <summary>A glue-up takes longer than its adhesive allows.</summary>
+    OpenTime,
+
+    /// <summary>Work takes more people than the shop has.</summary>
+    Crew,
+
+    /// <summary>A part has no place in a board, so that its sawing and planing are missing.</summary>
+    Unplaced,
+}
+
+/// <summary>What the maker should know before work begins, with what would cure it.</summary>
+/// <param name="Kind">What it is about.</param>
+/// <param name="About">The board, part or glue-up.</param>
+/// <param name="Text">What is the matter, in words.</param>
+/// <param name="Cure">What would help.</param>
+/// <param name="Weight">What the thing weighs; zero where that does not matter.</param>
+public sealed record Remark(RemarkKind Kind, string About, string Text, string Cure, Mass Weight = default);

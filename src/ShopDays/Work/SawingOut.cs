@@ -1,0 +1,98 @@
+using ShopDays.Layouts;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Work;
+
+/// <summary>The cuts of the layout as tasks: one for each board and kind of cut, as far as the order of cuts allows.</summary>
+internal static class SawingOut
+{
+    /// <summary>The operation of a kind of cut.</summary>
+    public static string OperationOf(CutKind kind) => kind switch
+    {
+        CutKind.Straighten => "straighten a live edge",
+        CutKind.Rip => "rip",
+        CutKind.Crosscut => "crosscut",
+        CutKind.Resaw => "resaw",
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    /// <summary>Writes the tasks and says where every blank has come to.</summary>
+    public static void Add(Draft draft, IReadOnlyList<int> chalked)
+    {
+        foreach (var board in draft.Layout.Boards)
+        {
+            var done = new List<(Cut Cut, int Id)>();
+            IReadOnlyList<int> last = chalked;
+            var reason = "all parts are chosen and chalked out before the first cut: matching, grain and flaws";
+            foreach (var group in CutGroups.Of(board))
+            {
+                var id = draft.Add(Sketch(draft, board.Board, group));
+                draft.Before(last, id, reason);
+                last = [WithMoves(draft, board.Board, group, id)];
+                done.AddRange(group.Select(cut => (cut, last[0])));
+                reason = group[0].Kind == CutKind.Straighten
+                    ? "until an edge is straight there is none to gauge from"
+                    : "the next cuts are in pieces that these cuts free";
+            }
+
+            foreach (var blank in board.Blanks)
+            {
+                var freed = done.Where(one => one.Cut.Of.Holds(blank.Region)).Select(one => one.Id).ToList();
+                draft.CameTo(
+                    blank.Blank.Numbers.Select(number => new Piece(blank.Blank.Part.Name, number, blank.Blank.Strip)),
+                    freed.Count > 0 ? [freed.Max()] : chalked);
+            }
+        }
+    }
+
+    private static TaskSketch Sketch(Draft draft, Board board, IReadOnlyList<Cut> cuts)
+    {
+        var kind = cuts[0].Kind;
+        var operation = OperationOf(kind);
+        var unit = draft.Operations[operation].Unit;
+        var length = cuts.Aggregate(Length.Zero, (sum, cut) => sum + cut.Length);
+        var kerf = cuts.Aggregate(Area.Zero, (sum, cut) => sum + (cut.Length * cut.Thickness));
+        // The mean by length, so that the whole kerf comes out right.
+        var through = Length.FromMillimetres(kerf.SquareMillimetres / length.Millimetres);
+        return new TaskSketch
+        {
+            Stage = Stage.Sawing,
+            Operation = operation,
+            Name = Name(board, cuts),
+            Quantity = unit.Kind == UnitKind.Area ? unit.Of(kerf) : unit.Of(length),
+            Each = cuts.Count,
+            Run = cuts.Count,
+            Batch = LikeCuts(draft, board, kind),
+            Covariates = kind == CutKind.Resaw
+                ? Properties.Of([board.Species], width: through)
+                : Properties.Of([board.Species], thickness: through),
+            Board = board.Name,
+            Note = string.Join("; ", cuts.Where(cut => cut.Frees.Length > 0).Select(cut => FormattableString.Invariant($"cut {cut.Order} frees {cut.Frees}"))),
+        };
+    }
+
+    private static string Name(Board board, IReadOnlyList<Cut> cuts)
+    {
+        var count = cuts.Count == 1 ? "1 cut" : FormattableString.Invariant($"{cuts.Count} cuts");
+        return cuts[0].Kind switch
+        {
+            CutKind.Straighten => $"straighten the edges of {board.Name} ({count})",
+            CutKind.Rip => $"rip {board.Name} ({count})",
+            CutKind.Crosscut => $"crosscut {board.Name} ({count})",
+            CutKind.Resaw => $"resaw out of {board.Name} ({count})",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+
+    private static int LikeCuts(Draft draft, Board board, CutKind kind) => draft.Layout.Boards
+        .Where(other => other.Board.Species == board.Species && other.Board.Thickness == board.Thickness)
+        .Sum(other => other.Cuts.Count(cut => cut.Kind == kind));
+
+    private static int WithMoves(Draft draft, Board board, IReadOnlyList<Cut> cuts, int id)
+    {
+        var moves = cuts[0].Kind == CutKind.Crosscut ? 0 : cuts.Sum(cut => Passes.Moves(cut.Length, draft.Limits.LongestPass));
+        // One end at a time: the trestle carries the other half.
+        return LongMoves.Add(draft, id, moves, board.Weight / 2);
+    }
+}
