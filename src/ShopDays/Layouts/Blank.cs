@@ -30,6 +30,13 @@ public sealed record Blank
     /// <summary>Whether it is sawn through its thickness into as many parts as it has numbers.</summary>
     public bool IsResawn => Numbers.Count > 1;
 
+    /// <summary>
+    /// How thick the board must be between flat and clean faces: each part, and for each cut through the thickness the kerf and
+    /// what the two new faces lose.
+    /// </summary>
+    public Length DepthNeeded(Allowances allowances) =>
+        (Part.Thickness * Numbers.Count) + ((allowances.Kerf + allowances.RoughFaces) * (Numbers.Count - 1));
+
     /// <summary>Its label on boards and lists, for example <c>front 1 strip 2</c>.</summary>
     public string Label
     {

@@ -49,6 +49,9 @@ public sealed record Board
     /// <summary>The mark chalked on it, for example <c>A2</c>. One of a kind in its job.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The stock line it comes from, which parts may be pinned to; its own name when the line is one board.</summary>
+    public string Line { get => field ?? Name; init; }
+
     /// <summary>The timber.</summary>
     public required Species Species { get; init; }
 

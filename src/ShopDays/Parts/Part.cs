@@ -95,7 +95,7 @@ public sealed record Part
     /// <summary>The name that parts share which should come from one board, next to each other; null when free.</summary>
     public string? Matched { get; init; }
 
-    /// <summary>The stock line that it must come from; null when free.</summary>
+    /// <summary>The stock line, or the one board, that it must come from; null when free.</summary>
     public string? From { get; init; }
 
     /// <summary>Volume of one of it, finished.</summary>

@@ -1,0 +1,174 @@
+namespace ShopDays.Layouts;
+
+/// <summary>A layout in the making: which board is cut how, which way each want is sawn, and what has no place yet.</summary>
+internal sealed class Arrangement
+{
+    private readonly LayoutProblem problem;
+    private readonly BoardCutting?[] cuttings;
+    private readonly bool[] own;
+    private readonly int[] ways;
+    private List<WantedBlank> left;
+
+    /// <summary>Nothing cut, everything still to be placed, each want in its plainest way.</summary>
+    public Arrangement(LayoutProblem problem)
+    {
+        this.problem = problem;
+        cuttings = new BoardCutting?[problem.Stock.Count];
+        own = new bool[cuttings.Length];
+        ways = new int[problem.Wants.Count];
+        left = [.. problem.Wants.SelectMany(want => want.Ways[0].Blanks)];
+    }
+
+    private Arrangement(Arrangement other)
+    {
+        problem = other.problem;
+        cuttings = [.. other.cuttings];
+        own = new bool[cuttings.Length];
+        ways = [.. other.ways];
+        left = [.. other.left];
+    }
+
+    /// <summary>The boards by number; null where one is not cut.</summary>
+    public IReadOnlyList<BoardCutting?> Cuttings => cuttings;
+
+    /// <summary>What has no place.</summary>
+    public IReadOnlyList<WantedBlank> Left => left;
+
+    public Arrangement Copy() => new(this);
+
+    /// <summary>Gives a board back uncut; its blanks are to be placed anew.</summary>
+    public void Clear(int board)
+    {
+        if (cuttings[board] is { } cutting)
+        {
+            left.AddRange(cutting.Blanks.Select(placed => placed.Blank));
+            cuttings[board] = null;
+        }
+    }
+
+    /// <summary>Clears the boards that hold any of these wants.</summary>
+    public void Clear(IReadOnlyCollection<Want> wants)
+    {
+        for (var board = 0; board < cuttings.Length; board++)
+        {
+            if (cuttings[board]?.Blanks.Any(placed => wants.Contains(placed.Blank.Want)) == true)
+            {
+                Clear(board);
+            }
+        }
+    }
+
+    /// <summary>Saws a want in another way; boards that hold it are cleared.</summary>
+    public void Choose(Want want, int way)
+    {
+        Clear([want]);
+        left.RemoveAll(blank => blank.Want == want);
+        ways[want.Index] = way;
+        left.AddRange(want.Ways[way].Blanks);
+    }
+
+    public int WayOf(Want want) => ways[want.Index];
+
+    /// <summary>The blanks of a matched group in the ways now chosen.</summary>
+    public IEnumerable<WantedBlank> BlanksOf(MatchedGroup group) => group.Wants.SelectMany(want => want.Ways[ways[want.Index]].Blanks);
+
+    /// <summary>A board that may be changed, taken new or copied when another arrangement shares it.</summary>
+    public BoardCutting Own(int board)
+    {
+        if (!own[board] || cuttings[board] is null)
+        {
+            cuttings[board] = cuttings[board]?.Copy() ?? new BoardCutting(problem.Stock[board]);
+            own[board] = true;
+        }
+
+        return cuttings[board]!;
+    }
+
+    /// <summary>Puts a changed copy of a board in its place.</summary>
+    public void Replace(int board, BoardCutting cutting)
+    {
+        cuttings[board] = cutting;
+        own[board] = true;
+    }
+
+    /// <summary>Takes what is without a place, to try it.</summary>
+    public List<WantedBlank> TakeLeft()
+    {
+        var taken = left;
+        left = [];
+        return taken;
+    }
+
+    public void Leave(WantedBlank blank) => left.Add(blank);
+
+    /// <summary>Takes the strips of panels out again of which a strip has no place; says whether there were any.</summary>
+    public bool ReleaseBroken()
+    {
+        var missing = left.SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Want, number))).ToHashSet();
+        var released = false;
+        for (var board = 0; board < cuttings.Length; board++)
+        {
+            if (cuttings[board]?.Blanks.Any(placed => IsBroken(placed.Blank)) != true)
+            {
+                continue;
+            }
+
+            var cutting = Own(board);
+            left.AddRange(cutting.Blanks.Select(placed => placed.Blank).Where(IsBroken));
+            cutting.Release(IsBroken);
+            cuttings[board] = cutting.Blanks.Count == 0 ? null : cutting;
+            released = true;
+        }
+
+        return released;
+
+        bool IsBroken(WantedBlank blank) => blank.Blank.Strip > 0 && blank.Blank.Numbers.Any(number => missing.Contains((blank.Want, number)));
+    }
+
+    /// <summary>How good it is.</summary>
+    public LayoutScore Score()
+    {
+        var leftOut = left.SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Want, number))).Distinct().Sum(one => one.Want.Weight(one.number));
+        var money = 0.0;
+        for (var board = 0; board < cuttings.Length; board++)
+        {
+            if (cuttings[board] is { } cutting)
+            {
+                money += cutting.Cost(problem, board);
+            }
+        }
+
+        foreach (var want in problem.Wants)
+        {
+            money += problem.CostOf(want.Ways[ways[want.Index]]);
+        }
+
+        return new LayoutScore(leftOut, problem.Groups.Count(group => !Honours(group)), money);
+    }
+
+    /// <summary>Whether a matched group comes whole from one board.</summary>
+    public bool Honours(MatchedGroup group)
+    {
+        var blanks = BlanksOf(group).ToHashSet();
+        return Array.Exists(cuttings, cutting => cutting is not null
+            && cutting.Blanks.Count(placed => blanks.Contains(placed.Blank)) == blanks.Count);
+    }
+}
+
+/// <summary>How good a layout is; less is better, the first figure that differs decides.</summary>
+/// <param name="LeftOut">Volume of the parts without a place, spares counted less.</param>
+/// <param name="NotHonoured">Matched groups that are spread over boards.</param>
+/// <param name="Money">Timber used less offcuts kept, sawing, planing down, glue edges.</param>
+internal readonly record struct LayoutScore(double LeftOut, int NotHonoured, double Money)
+{
+    /// <summary>Whether it is better than another, or worse in money by less than a leeway.</summary>
+    public bool Beats(LayoutScore other, double leeway = 0)
+    {
+        if (LeftOut != other.LeftOut)
+        {
+            return LeftOut < other.LeftOut;
+        }
+
+        return NotHonoured != other.NotHonoured ? NotHonoured < other.NotHonoured : Money < other.Money + leeway;
+    }
+}

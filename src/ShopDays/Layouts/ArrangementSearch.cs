@@ -1,0 +1,123 @@
+namespace ShopDays.Layouts;
+
+/// <summary>
+/// Looks for a good arrangement: several attempts from nothing by different rules, then the best is bettered by giving a
+/// few boards back uncut and placing what came out of them anew. Bounded by counts; one seed gives one answer.
+/// </summary>
+internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
+{
+    /// <summary>How much worse, as a share of its money, an arrangement may be at first and still be gone on from.</summary>
+    private const double FirstLeeway = 0.01;
+
+    /// <summary>The best arrangement found.</summary>
+    /// <param name="effort">How many attempts are made.</param>
+    /// <param name="enough">When to stop at once; null to go on to the end.</param>
+    public Arrangement Find(LayoutEffort effort, Predicate<Arrangement>? enough = null)
+    {
+        var (starts, rounds) = effort switch
+        {
+            LayoutEffort.Quick => (PlacingRules.Plain.Count, 200),
+            LayoutEffort.Normal => (PlacingRules.Plain.Count + 12, 4_000),
+            LayoutEffort.Thorough => (PlacingRules.Plain.Count + 60, 60_000),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+        var best = Start(PlacingRules.Plain[0], plainly: true);
+        var bestScore = best.Score();
+        for (var start = 1; start < starts && enough?.Invoke(best) != true; start++)
+        {
+            var isPlain = start < PlacingRules.Plain.Count;
+            Keep(Start(isPlain ? PlacingRules.Plain[start] : PlacingRules.Draw(random), isPlain));
+        }
+
+        var (current, currentScore) = (best, bestScore);
+        for (var round = 0; round < rounds && enough?.Invoke(best) != true; round++)
+        {
+            var next = Rearrange(current);
+            var score = next.Score();
+            var leeway = bestScore.Money * FirstLeeway * (1 - ((round + 1.0) / rounds));
+            if (score.Beats(currentScore, leeway * random.NextDouble()))
+            {
+                (current, currentScore) = (next, score);
+                Keep(next);
+            }
+        }
+
+        return best;
+
+        void Keep(Arrangement next)
+        {
+            var score = next.Score();
+            if (score.Beats(bestScore))
+            {
+                (best, bestScore) = (next, score);
+            }
+        }
+    }
+
+    private Arrangement Start(PlacingRules rules, bool plainly)
+    {
+        var arrangement = new Arrangement(problem);
+        if (!plainly)
+        {
+            foreach (var want in problem.Wants.Where(want => want.Ways.Count > 1 && random.Next(3) == 0))
+            {
+                arrangement.Choose(want, random.Next(want.Ways.Count));
+            }
+        }
+
+        new BlankPlacer(problem, arrangement, rules, random).PlaceLeft();
+        return arrangement;
+    }
+
+    private Arrangement Rearrange(Arrangement from)
+    {
+        var next = from.Copy();
+        switch (random.Next(10))
+        {
+            case 0 or 1 when PickWant() is { } want:
+                next.Choose(want, random.Next(want.Ways.Count));
+                break;
+            case 2 when PickGroup(from) is { } group:
+                next.Clear([.. group.Wants]);
+                break;
+            default:
+                break;
+        }
+
+        ClearSome(next);
+        new BlankPlacer(problem, next, PlacingRules.Draw(random), random).PlaceLeft();
+        return next;
+    }
+
+    private Want? PickWant()
+    {
+        var many = problem.Wants.Where(want => want.Ways.Count > 1).ToList();
+        return many.Count == 0 ? null : many[random.Next(many.Count)];
+    }
+
+    private MatchedGroup? PickGroup(Arrangement from)
+    {
+        var spread = problem.Groups.Where(group => !from.Honours(group)).ToList();
+        return spread.Count == 0 ? null : spread[random.Next(spread.Count)];
+    }
+
+    /// <summary>Gives one to three boards back, of one timber so that they can exchange blanks.</summary>
+    private void ClearSome(Arrangement next)
+    {
+        var cut = Enumerable.Range(0, problem.Stock.Count).Where(board => next.Cuttings[board] is not null).ToList();
+        if (cut.Count == 0)
+        {
+            return;
+        }
+
+        var first = cut[random.Next(cut.Count)];
+        var species = problem.Stock[first].Board.Species;
+        var others = cut.Where(board => board != first && problem.Stock[board].Board.Species == species).ToArray();
+        random.Shuffle(others);
+        next.Clear(first);
+        foreach (var board in others.Take(random.Next(3)))
+        {
+            next.Clear(board);
+        }
+    }
+}

@@ -1,0 +1,182 @@
+namespace ShopDays.Layouts;
+
+/// <summary>Places blanks one after the other by the rules of one attempt, matched groups first.</summary>
+internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement, PlacingRules rules, Random random)
+{
+    private readonly bool[] tried = new bool[problem.Stock.Count];
+
+    /// <summary>Places what has no place yet, as far as it goes.</summary>
+    public void PlaceLeft()
+    {
+        PlaceOnce();
+        if (arrangement.Left.Count > 0 && arrangement.ReleaseBroken())
+        {
+            // What a broken panel gave back may serve others; its own strips would only break again.
+            var broken = arrangement.Left.Where(blank => blank.Blank.Strip > 0).ToHashSet();
+            PlaceOnce(broken);
+            arrangement.ReleaseBroken();
+        }
+    }
+
+    private void PlaceOnce(HashSet<WantedBlank>? without = null)
+    {
+        var blanks = arrangement.TakeLeft();
+        var taken = PlaceGroups(blanks, without);
+        foreach (var blank in blanks
+            .Where(blank => !taken.Contains(blank))
+            .Select(blank => (Blank: blank, Rank: rules.Rank(blank, random)))
+            .OrderByDescending(ranked => ranked.Rank)
+            .Select(ranked => ranked.Blank))
+        {
+            if (without?.Contains(blank) == true || !Place(blank))
+            {
+                arrangement.Leave(blank);
+            }
+        }
+    }
+
+    private bool Place(WantedBlank blank)
+    {
+        if (Best(blank) is not { } best)
+        {
+            return false;
+        }
+
+        var cutting = arrangement.Own(best.Board);
+        var piece = cutting.Free[best.Piece];
+        cutting.Fill(cutting.Carve(piece, best.Place, rules.CrosscutsFirst(piece.Region, best.Place, random)), blank);
+        return true;
+    }
+
+    private (int Board, int Piece, Region Place)? Best(WantedBlank blank)
+    {
+        (int, int, Region)? best = null;
+        var least = double.PositiveInfinity;
+        Array.Clear(tried);
+        for (var board = 0; board < problem.Stock.Count; board++)
+        {
+            var cost = blank.CostOn(board);
+            if (double.IsPositiveInfinity(cost))
+            {
+                continue;
+            }
+
+            var stock = problem.Stock[board];
+            if (arrangement.Cuttings[board] is not { } cutting)
+            {
+                // Uncut boards that are alike are judged once.
+                if (!tried[problem.Like[board]])
+                {
+                    tried[problem.Like[board]] = true;
+                    Judge(board, 0, stock, stock.Usable, cost + (rules.NewBoard * stock.Value));
+                }
+
+                continue;
+            }
+
+            for (var piece = 0; piece < cutting.Free.Count; piece++)
+            {
+                Judge(board, piece, stock, cutting.Free[piece].Region, cost);
+            }
+        }
+
+        return best;
+
+        void Judge(int board, int piece, StockBoard stock, Region region, double cost)
+        {
+            if (region.Length < blank.Length || region.Width < blank.Width)
+            {
+                return;
+            }
+
+            if (stock.Flaws.Count == 0)
+            {
+                Weigh(new Region(region.X, region.Y, blank.Length, blank.Width));
+                return;
+            }
+
+            foreach (var place in stock.ClearPlaces(region, blank.Length, blank.Width))
+            {
+                Weigh(place);
+            }
+
+            void Weigh(Region place)
+            {
+                var judged = rules.Sway(cost + (stock.ValuePerArea * (blank.Area + rules.Waste(region, place))), random);
+                if (judged < least)
+                {
+                    least = judged;
+                    best = (board, piece, place);
+                }
+            }
+        }
+    }
+
+    private HashSet<WantedBlank> PlaceGroups(List<WantedBlank> blanks, HashSet<WantedBlank>? without)
+    {
+        var taken = new HashSet<WantedBlank>();
+        if (problem.Groups.Count == 0 || without is not null)
+        {
+            return taken;
+        }
+
+        var here = blanks.ToHashSet();
+        foreach (var group in problem.Groups)
+        {
+            var members = arrangement.BlanksOf(group).OrderByDescending(blank => blank.Length).ThenByDescending(blank => blank.Width).ToList();
+            if (members.TrueForAll(here.Contains) && PlaceTogether(members))
+            {
+                taken.UnionWith(members);
+            }
+        }
+
+        return taken;
+    }
+
+    /// <summary>Places all on one board, side by side or end to end where a piece is large enough, else anywhere in it.</summary>
+    private bool PlaceTogether(List<WantedBlank> members)
+    {
+        var candidates = Enumerable.Range(0, problem.Stock.Count)
+            .Where(board => members.TrueForAll(blank => double.IsFinite(blank.CostOn(board))))
+            .Select(board => (Board: board, Cost: CostTogether(board)))
+            .OrderBy(candidate => candidate.Cost)
+            .Select(candidate => candidate.Board);
+        foreach (var board in candidates)
+        {
+            var cutting = arrangement.Cuttings[board]?.Copy() ?? new BoardCutting(problem.Stock[board]);
+            var beside = random.Next(2) == 0;
+            if (GroupBlock.TryPlace(cutting, members, beside) || GroupBlock.TryPlace(cutting, members, !beside) || ScatterOn(cutting, members))
+            {
+                arrangement.Replace(board, cutting);
+                return true;
+            }
+        }
+
+        return false;
+
+        double CostTogether(int board)
+        {
+            var opening = arrangement.Cuttings[board] is null ? problem.Stock[board].Value : 0;
+            return rules.Sway(members.Sum(blank => blank.CostOn(board)) + opening, random);
+        }
+    }
+
+    private bool ScatterOn(BoardCutting cutting, List<WantedBlank> members)
+    {
+        foreach (var blank in members)
+        {
+            var place = cutting.Free
+                .SelectMany(piece => cutting.Stock.ClearPlaces(piece.Region, blank.Length, blank.Width), (piece, region) => (Piece: piece, Region: region))
+                .OrderBy(found => rules.Waste(found.Piece.Region, found.Region))
+                .FirstOrDefault();
+            if (place.Piece is null)
+            {
+                return false;
+            }
+
+            cutting.Fill(cutting.Carve(place.Piece, place.Region, rules.CrosscutsFirst(place.Piece.Region, place.Region, random)), blank);
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,121 @@
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Layouts;
+
+/// <summary>
+/// Proves a layout, slowly and plainly and without the code that made it: what a maker would check with a rule and a
+/// pencil before the first cut.
+/// </summary>
+public static class LayoutCheck
+{
+    /// <summary>
+    /// Everything that is wrong: a part number that is not there just once, a blank of the wrong size, one that overlaps
+    /// another, touches a flaw or leaves the usable place, timber or thickness that do not suit, a cut that does not go
+    /// right across a piece in hand, pieces that the cuts do not yield, area that vanishes. Empty when all is well.
+    /// </summary>
+    public static IReadOnlyList<string> Faults(IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances allowances, Layout layout)
+    {
+        var faults = new List<string>();
+        foreach (var name in layout.Boards.GroupBy(board => board.Board.Name, StringComparer.Ordinal).Where(same => same.Count() > 1).Select(same => same.Key))
+        {
+            faults.Add($"board {name} is cut twice");
+        }
+
+        foreach (var board in layout.Boards)
+        {
+            var found = new List<string>();
+            if (!boards.Contains(board.Board))
+            {
+                found.Add("it is not on hand");
+            }
+
+            found.AddRange(board.Blanks.SelectMany(placed => BlankFaults(board, placed, allowances)));
+            found.AddRange(
+                from first in Enumerable.Range(0, board.Blanks.Count)
+                from second in Enumerable.Range(first + 1, board.Blanks.Count - first - 1)
+                where board.Blanks[first].Region.Overlaps(board.Blanks[second].Region)
+                select $"{board.Blanks[first].Blank.Label} overlaps {board.Blanks[second].Blank.Label}");
+            found.AddRange(SawReplay.Faults(board, allowances.Kerf));
+            faults.AddRange(found.Select(fault => $"board {board.Board.Name}: {fault}"));
+        }
+
+        faults.AddRange(parts.SelectMany(part => CountFaults(part, layout)));
+        var known = parts.Select(part => part.Name).ToHashSet(StringComparer.Ordinal);
+        faults.AddRange(layout.Boards
+            .SelectMany(board => board.Blanks)
+            .Select(placed => placed.Blank.Part.Name)
+            .Concat(layout.Unplaced.Select(one => one.Part.Name))
+            .Where(name => !known.Contains(name))
+            .Select(name => $"nobody asked for {name}"));
+        return faults;
+    }
+
+    private static IEnumerable<string> BlankFaults(BoardLayout layout, PlacedBlank placed, Allowances allowances)
+    {
+        var (blank, region) = placed;
+        var board = layout.Board;
+        var part = blank.Part;
+        if (region.Length != blank.Length || region.Width != blank.Width)
+        {
+            yield return $"{blank.Label} is not of its blank's size";
+        }
+
+        var strips = Math.Max(1, blank.Strips);
+        var glueEdges = blank.Strips > 1 ? allowances.Strip * strips : Length.Zero;
+        if (blank.Length != part.Length + allowances.Length || blank.Width * strips < part.Width + allowances.Width + glueEdges)
+        {
+            yield return $"{blank.Label} is smaller than the part with its allowances";
+        }
+
+        if (!Region.Usable(board, allowances).Holds(region))
+        {
+            yield return $"{blank.Label} leaves the usable place";
+        }
+
+        if (board.Flaws.Any(flaw => Region.Of(flaw).Overlaps(region)))
+        {
+            yield return $"{blank.Label} touches a flaw";
+        }
+
+        if (board.Species != part.Species)
+        {
+            yield return $"{blank.Label} is of other timber";
+        }
+
+        var newFaces = (allowances.Kerf + allowances.RoughFaces) * (blank.Numbers.Count - 1);
+        if (board.Thickness - allowances.PlaningDepth(board) < (part.Thickness * blank.Numbers.Count) + newFaces)
+        {
+            yield return $"{blank.Label} is thicker than the board yields";
+        }
+
+        if (part.From is { } from && from != board.Line && from != board.Name)
+        {
+            yield return $"{blank.Label} must come from {from}";
+        }
+
+        if (blank.Strips > 0 && !part.IsPanel)
+        {
+            yield return $"{blank.Label} is in strips but is no panel";
+        }
+    }
+
+    private static IEnumerable<string> CountFaults(Part part, Layout layout)
+    {
+        for (var number = 1; number <= part.Count + part.Spare; number++)
+        {
+            var blanks = layout.Boards
+                .SelectMany(board => board.Blanks)
+                .Select(placed => placed.Blank)
+                .Where(blank => blank.Part.Name == part.Name && blank.Numbers.Contains(number))
+                .ToList();
+            var unplaced = layout.Unplaced.Count(one => one.Part.Name == part.Name && one.Number == number);
+            var strips = blanks.Select(blank => blank.Strip).Order().ToList();
+            var isWhole = strips is [0] || (strips.Count > 1 && strips.SequenceEqual(Enumerable.Range(1, blanks[0].Strips)));
+            if (unplaced + (isWhole ? 1 : 0) != 1 || (!isWhole && strips.Count > 0))
+            {
+                yield return FormattableString.Invariant($"{part.Name} {number} is there {blanks.Count} times and {unplaced} times unplaced");
+            }
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using ShopDays.Parts;
+
+namespace ShopDays.Layouts;
+
+/// <summary>What is to be laid out on what, with all that the search asks again and again worked out once.</summary>
+internal sealed class LayoutProblem
+{
+    /// <summary>
+    /// Hands-on time of one glue edge of a panel: shooting both edges, glue, cramps and cleaning up, so that fewer strips
+    /// are preferred (common practice, no source).
+    /// </summary>
+    private const double MinutesPerJoint = 20;
+
+    /// <param name="boards">The boards on hand.</param>
+    /// <param name="demands">The parts that are wanted.</param>
+    /// <param name="allowances">What blanks and the saw take.</param>
+    /// <param name="rates">What time and timber are worth.</param>
+    /// <param name="mayBeStrips">Panels that are glued up although some board would give them in one piece.</param>
+    public LayoutProblem(
+        IReadOnlyList<Board> boards, IReadOnlyList<Demand> demands, Allowances allowances, SawingRates rates, IReadOnlySet<(string Part, int Number)> mayBeStrips)
+    {
+        MoneyPerMinute = (double)rates.HourlyRate / 60;
+        Stock = [.. boards.Select(board => new StockBoard(board, allowances, rates))];
+        Like = [.. boards.Select(board => FirstLike(boards, board, demands))];
+        var ways = new WaysToSaw(Stock, allowances, mayBeStrips);
+        var wants = new List<Want>();
+        var impossible = new List<Unplaced>();
+        foreach (var demand in demands)
+        {
+            if (ways.WhyNever(demand.Part) is { } reason)
+            {
+                impossible.AddRange(demand.Numbers.Select(number => new Unplaced(demand.Part, number, reason)));
+            }
+            else
+            {
+                wants.AddRange(ways.WantsOf(demand, wants.Count));
+            }
+        }
+
+        Wants = wants;
+        Impossible = impossible;
+        Groups = [.. wants
+            .Where(want => want.Part.Matched is not null)
+            .GroupBy(want => want.Part.Matched!, StringComparer.Ordinal)
+            .Select(group => new MatchedGroup(group.Key, [.. group]))];
+    }
+
+    public IReadOnlyList<StockBoard> Stock { get; }
+
+    /// <summary>For each board the first that is just like it.</summary>
+    public IReadOnlyList<int> Like { get; }
+
+    public IReadOnlyList<Want> Wants { get; }
+
+    /// <summary>The parts that come out of none of these boards, even uncut ones.</summary>
+    public IReadOnlyList<Unplaced> Impossible { get; }
+
+    public IReadOnlyList<MatchedGroup> Groups { get; }
+
+    public double MoneyPerMinute { get; }
+
+    /// <summary>What a way costs beyond sawing and planing: its glue edges.</summary>
+    public double CostOf(Way way) => way.Joints * MinutesPerJoint * MoneyPerMinute;
+
+    private static int FirstLike(IReadOnlyList<Board> boards, Board board, IReadOnlyList<Demand> demands)
+    {
+        var first = 0;
+        while (!IsLike(boards[first], board))
+        {
+            first++;
+        }
+
+        return first;
+
+        bool IsLike(Board one, Board other) => ReferenceEquals(one, other)
+            || (one with { Name = "", Line = one.Line } == other with { Name = "", Line = other.Line } && !IsPinned(one) && !IsPinned(other));
+
+        bool IsPinned(Board one) => !string.Equals(one.Name, one.Line, StringComparison.Ordinal)
+            && demands.Any(demand => string.Equals(demand.Part.From, one.Name, StringComparison.Ordinal));
+    }
+}
+
+/// <summary>Parts that should come from one board.</summary>
+/// <param name="Name">The name that they share.</param>
+/// <param name="Wants">What is wanted of them.</param>
+internal sealed record MatchedGroup(string Name, IReadOnlyList<Want> Wants);

@@ -1,0 +1,88 @@
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Layouts;
+
+/// <summary>Writes an arrangement down as a layout that can be followed with a saw.</summary>
+internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangement, Allowances allowances, SawingRates rates)
+{
+    /// <param name="missing">Finds the stock that would do for what is unplaced.</param>
+    public Layout Write(Func<IReadOnlyList<Unplaced>, IReadOnlyList<StockWanted>> missing)
+    {
+        List<BoardLayout> boards = [.. arrangement.Cuttings.OfType<BoardCutting>().Select(Write)];
+        List<Unplaced> unplaced =
+        [
+            .. problem.Impossible,
+            .. arrangement.Left
+                .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, Number: number)))
+                .Distinct()
+                .Select(one => new Unplaced(one.Part, one.Number, new UnplacedReason.NoRoom())),
+        ];
+        return new Layout
+        {
+            Boards = boards,
+            Unplaced = unplaced,
+            Wanted = missing(unplaced),
+            NotHonoured = NotHonoured(),
+            BestPossibleYield = new LayoutBound(problem, allowances).BestYield(boards),
+            SawingTime = boards.SelectMany(
+                board => board.Cuts, (board, cut) => rates.For(cut.Kind).TimeFor(cut.Length, cut.Thickness, board.Board.Species))
+                .Aggregate(WorkTime.Zero, (sum, time) => sum + time),
+        };
+    }
+
+    private List<string> NotHonoured()
+    {
+        var incomplete = problem.Impossible.Select(one => one.Part.Matched).OfType<string>();
+        var spread = problem.Groups.Where(group => !arrangement.Honours(group)).Select(group => group.Name);
+        return [.. spread.Concat(incomplete).Distinct(StringComparer.Ordinal)];
+    }
+
+    private BoardLayout Write(BoardCutting cutting)
+    {
+        var board = cutting.Stock.Board;
+        List<PlacedBlank> blanks = [.. cutting.Blanks.Select(placed => new PlacedBlank(placed.Blank.Blank, placed.Region))];
+        var sequence = cutting.Sequence();
+        List<Offcut> offcuts = [.. sequence.Left.Select(region => new Offcut(region, cutting.Stock.ValueOfOffcut(region) > 0))];
+        var names = blanks.ToDictionary(placed => placed.Region, placed => placed.Blank.Label);
+        foreach (var offcut in offcuts.Where(offcut => offcut.IsUseful))
+        {
+            names.Add(offcut.Region, "offcut");
+        }
+
+        var cuts = new List<Cut>();
+        foreach (var cut in sequence.Cuts)
+        {
+            var (near, far) = SawCut.Apart(cut.Kind, cut.Of, cut.At, cutting.Stock.Kerf);
+            var frees = ((Region[])[near, far]).Select(region => names.GetValueOrDefault(region)).OfType<string>();
+            cuts.Add(new Cut(cuts.Count + 1, cut.Kind, cut.Of, cut.At, cut.Length, board.Thickness, string.Join(", ", frees)));
+        }
+
+        cuts.AddRange(blanks.SelectMany(placed => Resaw(placed, cutting.Stock)).Select((cut, index) => cut with { Order = cuts.Count + index + 1 }));
+        return new BoardLayout { Board = board, Usable = cutting.Stock.Usable, Blanks = blanks, Cuts = cuts, Offcuts = offcuts };
+    }
+
+    /// <summary>
+    /// The cuts through the thickness of a blank. The parts share what is too thick; the outer ones carry half of what the
+    /// board's faces lose, and every new face half of what rough faces lose.
+    /// </summary>
+    private IEnumerable<Cut> Resaw(PlacedBlank placed, StockBoard stock)
+    {
+        var blank = placed.Blank;
+        var parts = blank.Numbers.Count;
+        var share = (stock.Depth - blank.DepthNeeded(allowances)) / parts;
+        var outer = blank.Part.Thickness + ((stock.Board.Thickness - stock.Depth + allowances.RoughFaces) / 2) + share;
+        var inner = blank.Part.Thickness + allowances.RoughFaces + share;
+        return Enumerable.Range(1, parts - 1).Select(cut => new Cut(
+            0,
+            CutKind.Resaw,
+            placed.Region,
+            outer + ((inner + allowances.Kerf) * (cut - 1)),
+            blank.Length,
+            blank.Width,
+            cut < parts - 1 ? LabelOf(blank, cut - 1, 1) : LabelOf(blank, cut - 1, 2)));
+    }
+
+    private static string LabelOf(Blank blank, int from, int count) =>
+        string.Join(", ", blank.Numbers.Skip(from).Take(count).Select(number => (blank with { Numbers = [number] }).Label));
+}

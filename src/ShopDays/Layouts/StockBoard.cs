@@ -1,0 +1,158 @@
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Layouts;
+
+/// <summary>A board as the search sees it: its usable place, its flaws, and what timber and sawing are worth in it.</summary>
+internal sealed class StockBoard
+{
+    /// <summary>
+    /// What a board foot of timber without a price counts for, in hours of the shop: enough that fewer and smaller
+    /// boards are preferred, too little to outweigh much sawing (common practice, no source).
+    /// </summary>
+    private const double HoursPerBoardFoot = 0.1;
+
+    private const double CubicMillimetresPerBoardFoot = 2_359_737;
+
+    private readonly SawingRates rates;
+    private readonly Allowances allowances;
+
+    public StockBoard(Board board, Allowances allowances, SawingRates rates)
+    {
+        Board = board;
+        this.allowances = allowances;
+        this.rates = rates;
+        Kerf = allowances.Kerf;
+        Whole = Region.Whole(board);
+        Usable = Region.Usable(board, allowances);
+        Flaws = [.. board.Flaws.Select(Region.Of).Where(Usable.Overlaps)];
+        Depth = board.Thickness - allowances.PlaningDepth(board);
+        var byVolume = Math.Max(1, (double)rates.HourlyRate) * HoursPerBoardFoot * board.Volume.CubicMillimetres / CubicMillimetresPerBoardFoot;
+        Value = board.Price is { } price ? (double)price.Amount : byVolume;
+        ValuePerArea = Usable.IsEmpty ? 0 : Value / Usable.Area.SquareMillimetres;
+        setups = [.. Enum.GetValues<CutKind>().Select(kind => rates.For(kind).Setup.Minutes)];
+        perMetre = [.. Enum.GetValues<CutKind>().Select(kind =>
+            rates.For(kind).TimeFor(Length.FromMillimetres(1000m), board.Thickness, board.Species).Minutes - rates.For(kind).Setup.Minutes)];
+    }
+
+    private readonly double[] setups;
+    private readonly double[] perMetre;
+
+    public Board Board { get; }
+
+    public Length Kerf { get; }
+
+    public Region Whole { get; }
+
+    public Region Usable { get; }
+
+    /// <summary>The flaws that reach into the usable place.</summary>
+    public IReadOnlyList<Region> Flaws { get; }
+
+    /// <summary>Thickness between flat and clean faces.</summary>
+    public Length Depth { get; }
+
+    /// <summary>What the board is worth, in the currency of the rates.</summary>
+    public double Value { get; }
+
+    /// <summary>What a square millimetre of its usable place is worth.</summary>
+    public double ValuePerArea { get; }
+
+    /// <summary>Whether a second edge is straightened too, rather than falling off with the last rip.</summary>
+    public bool StraightensBothEdges => Board.Edges == BoardEdges.Live;
+
+    /// <summary>The time of a cut through the board's thickness, in minutes.</summary>
+    public double Minutes(CutKind kind, Length length) => setups[(int)kind] + (perMetre[(int)kind] * length.Millimetres / 1000);
+
+    /// <summary>
+    /// What a blank costs here beyond the cuts that free it, in money: planing down what is too thick, resawing, and
+    /// planing the new faces. Infinite when the board must not yield it.
+    /// </summary>
+    public double CostOf(Blank blank)
+    {
+        var part = blank.Part;
+        var spare = Depth - blank.DepthNeeded(allowances);
+        if (spare < Length.Zero || !Suits(part))
+        {
+            return double.PositiveInfinity;
+        }
+
+        var parts = blank.Numbers.Count;
+        var face = blank.Length * blank.Width;
+        var time = rates.PlaneDown.TimeFor(face, spare / parts, part.Species) * parts;
+        if (parts > 1)
+        {
+            var newFace = rates.PlaneDown.TimeFor(face, allowances.RoughFaces / 2, part.Species);
+            time += (rates.Resaw.TimeFor(blank.Length, blank.Width, part.Species) + (newFace * 2)) * (parts - 1);
+        }
+
+        return time.Hours * (double)rates.HourlyRate;
+    }
+
+    /// <summary>Whether it is of the right timber and of the stock line that the part is pinned to.</summary>
+    public bool Suits(Part part) => Board.Species == part.Species
+        && (part.From is not { } from || string.Equals(from, Board.Line, StringComparison.Ordinal) || string.Equals(from, Board.Name, StringComparison.Ordinal));
+
+    /// <summary>Whether the uncut board has a clear place of this size.</summary>
+    public bool CanTake(Length length, Length width) => ClearPlaces(Usable, length, width).Any();
+
+    /// <summary>
+    /// The places of a size in a free piece that touch no flaw: in its near corner, or hard behind and above flaws, with
+    /// at least a kerf before them.
+    /// </summary>
+    public IEnumerable<Region> ClearPlaces(Region piece, Length length, Length width)
+    {
+        if (piece.Length < length || piece.Width < width)
+        {
+            yield break;
+        }
+
+        var inside = Flaws.Count == 0 ? [] : Flaws.Where(piece.Overlaps).ToList();
+        foreach (var x in inside.Select(flaw => Length.Max(flaw.Right, piece.X + Kerf)).Prepend(piece.X).Distinct())
+        {
+            foreach (var y in inside.Select(flaw => Length.Max(flaw.Top, piece.Y + Kerf)).Prepend(piece.Y).Distinct())
+            {
+                var place = new Region(x, y, length, width);
+                if (piece.Holds(place) && !inside.Exists(place.Overlaps))
+                {
+                    yield return place;
+                }
+            }
+        }
+    }
+
+    /// <summary>The largest clear rectangle in what is left of the board; empty when there is none.</summary>
+    public Region LargestClear(Region piece)
+    {
+        var clear = piece.Common(Usable);
+        var inside = Flaws.Where(clear.Overlaps).ToList();
+        if (inside.Count == 0)
+        {
+            return clear;
+        }
+
+        var rectangles =
+            from x in inside.Select(flaw => flaw.Right).Prepend(clear.X)
+            from right in inside.Select(flaw => flaw.X).Prepend(clear.Right)
+            from y in inside.Select(flaw => flaw.Top).Prepend(clear.Y)
+            from top in inside.Select(flaw => flaw.Y).Prepend(clear.Top)
+            let one = Region.Between(x, y, right, top)
+            where clear.Holds(one) && !one.IsEmpty && !inside.Exists(one.Overlaps)
+            select one;
+        return rectangles.DefaultIfEmpty().MaxBy(one => one.Area.SquareMillimetres);
+    }
+
+    /// <summary>What an offcut is worth when kept: nothing when it is too small; one large piece more than two halves.</summary>
+    public double ValueOfOffcut(Region piece)
+    {
+        var clear = LargestClear(piece);
+        if (clear.Length < allowances.UsefulLength || clear.Width < allowances.UsefulWidth)
+        {
+            return 0;
+        }
+
+        // From three tenths of its timber's value for a small piece to seven tenths for a whole board (common practice, no source).
+        var area = clear.Area.SquareMillimetres;
+        return area * ValuePerArea * (0.3 + (0.4 * area / Usable.Area.SquareMillimetres));
+    }
+}

@@ -1,0 +1,57 @@
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Layouts;
+
+/// <summary>Some numbers of one part that are wanted.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Numbers">Which of it, from 1; those beyond its count are spares.</param>
+internal sealed record Demand(Part Part, IReadOnlyList<int> Numbers)
+{
+    /// <summary>Everything that a part asks for, spares numbered on.</summary>
+    public static Demand For(Part part) => new(part, [.. Enumerable.Range(1, part.Count + part.Spare)]);
+}
+
+/// <summary>A blank in search of a place, with what it costs on each board beyond its cuts.</summary>
+internal sealed class WantedBlank(Blank blank, Want want, double[] costs)
+{
+    public Blank Blank { get; } = blank;
+
+    public Want Want { get; } = want;
+
+    public Length Length => Blank.Length;
+
+    public Length Width => Blank.Width;
+
+    public double Area { get; } = (blank.Length * blank.Width).SquareMillimetres;
+
+    /// <summary>How many boards may yield it: the fewer, the sooner it should be placed.</summary>
+    public int Choices { get; } = costs.Count(double.IsFinite);
+
+    /// <summary>In money; infinite for a board that must not yield it.</summary>
+    public double CostOn(int board) => costs[board];
+}
+
+/// <summary>One way of sawing out what is wanted: as pieces, as strips of a panel, or resawn.</summary>
+/// <param name="Blanks">The blanks.</param>
+/// <param name="Joints">How many edges of panels must be glued that way.</param>
+internal sealed record Way(IReadOnlyList<WantedBlank> Blanks, int Joints);
+
+/// <summary>A few numbers of one part that are sawn out in one way or another.</summary>
+internal sealed class Want(int index, Part part, IReadOnlyList<int> numbers)
+{
+    /// <summary>A spare counts for a tenth of the part it may replace, so that it is the first to be left out.</summary>
+    private const double SpareWeight = 0.1;
+
+    public int Index { get; } = index;
+
+    public Part Part { get; } = part;
+
+    public IReadOnlyList<int> Numbers { get; } = numbers;
+
+    /// <summary>At least one; the first is the plainest.</summary>
+    public IReadOnlyList<Way> Ways { get; set; } = [];
+
+    /// <summary>What leaving out one number counts for.</summary>
+    public double Weight(int number) => Part.Volume.CubicMillimetres * (number > Part.Count ? SpareWeight : 1);
+}

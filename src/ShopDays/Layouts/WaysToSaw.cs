@@ -1,0 +1,144 @@
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Layouts;
+
+/// <summary>In which ways parts can be sawn out of the boards on hand: whole, in strips, resawn; or why in none.</summary>
+internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allowances, IReadOnlySet<(string Part, int Number)> mayBeStrips)
+{
+    /// <summary>More strips than this are matchwood.</summary>
+    private const int MostStrips = 60;
+
+    /// <summary>How many more strips than the fewest are tried.</summary>
+    private const int MoreStrips = 3;
+
+    /// <summary>Into how many parts a piece is resawn at most.</summary>
+    private const int MostResawn = 4;
+
+    private readonly Dictionary<(string Part, Length Width, int Parts), double[]> costs = [];
+
+    /// <summary>Why a part cannot come out of any of the boards even if it had them all to itself; null when it can.</summary>
+    public UnplacedReason? WhyNever(Part part)
+    {
+        var same = stock.Where(board => board.Board.Species == part.Species).ToList();
+        if (same.Count == 0)
+        {
+            return new UnplacedReason.NoSpecies(part.Species);
+        }
+
+        var pinned = same.Where(board => board.Suits(part)).ToList();
+        if (pinned.Count == 0)
+        {
+            return new UnplacedReason.NoSuchStock(part.From ?? "");
+        }
+
+        var deep = pinned.Where(board => board.Depth >= part.Thickness).ToList();
+        if (deep.Count == 0)
+        {
+            var best = pinned.MaxBy(board => board.Depth)!;
+            return new UnplacedReason.TooThin(part.Thickness + (best.Board.Thickness - best.Depth), best.Board.Thickness);
+        }
+
+        var length = BlankLength(part);
+        var longEnough = deep.Where(board => board.Usable.Length >= length && !board.Usable.IsEmpty).ToList();
+        if (longEnough.Count == 0)
+        {
+            return new UnplacedReason.TooShort(length, deep.Max(board => board.Usable.Length));
+        }
+
+        var width = part.IsPanel ? BlankWidth(part, MostStrips) : BlankWidth(part, 1);
+        if (!longEnough.Exists(board => board.Usable.Width >= width))
+        {
+            return new UnplacedReason.TooNarrow(width, longEnough.Max(board => board.Usable.Width));
+        }
+
+        return FewestStrips(part, deep) is null ? new UnplacedReason.NoClearPlace(length, width) : null;
+    }
+
+    /// <summary>Splits what is wanted of a part into the fewest numbers that are sawn out together.</summary>
+    public IEnumerable<Want> WantsOf(Demand demand, int firstIndex)
+    {
+        var part = demand.Part;
+        var resawn = Enumerable.Range(1, MostResawn).Last(parts => parts == 1 || FewestStrips(part, DeepEnough(part, parts)) is not null);
+        foreach (var (index, numbers) in demand.Numbers.Chunk(resawn).Index())
+        {
+            var want = new Want(firstIndex + index, part, numbers);
+            want.Ways = [.. Enumerable.Range(1, numbers.Length).SelectMany(parts => WaysOf(want, parts))];
+            yield return want;
+        }
+    }
+
+    /// <summary>Length of a part's blank.</summary>
+    private Length BlankLength(Part part) => part.Length + allowances.Length;
+
+    /// <summary>
+    /// Width of a blank: of one strip when there are several, with its share of the width and of the width allowance,
+    /// rounded up, and the allowance for its own glue edges.
+    /// </summary>
+    private Length BlankWidth(Part part, int strips)
+    {
+        var whole = part.Width + allowances.Width;
+        var share = whole / strips;
+        return strips == 1 ? whole : share + (share * strips < whole ? Length.FromEighthMicrometres(1) : Length.Zero) + allowances.Strip;
+    }
+
+    private List<StockBoard> DeepEnough(Part part, int parts)
+    {
+        var blank = new Blank { Part = part, Numbers = [.. Enumerable.Range(1, parts)], Length = part.Length, Width = part.Width };
+        return [.. stock.Where(board => board.Suits(part) && board.Depth >= blank.DepthNeeded(allowances))];
+    }
+
+    private int? FewestStrips(Part part, List<StockBoard> boards)
+    {
+        var length = BlankLength(part);
+        for (var strips = 1; strips <= (part.IsPanel ? MostStrips : 1); strips++)
+        {
+            var width = BlankWidth(part, strips);
+            if (boards.Exists(board => board.CanTake(length, width)))
+            {
+                return strips;
+            }
+        }
+
+        return null;
+    }
+
+    private IEnumerable<Way> WaysOf(Want want, int parts)
+    {
+        if (FewestStrips(want.Part, DeepEnough(want.Part, parts)) is not { } fewest)
+        {
+            return [];
+        }
+
+        var more = !want.Part.IsPanel || (fewest == 1 && !want.Numbers.Any(number => mayBeStrips.Contains((want.Part.Name, number)))) ? 0 : MoreStrips;
+        return Enumerable.Range(fewest, more + 1).Select(strips => new Way(
+            [.. want.Numbers.Chunk(parts).SelectMany(numbers => BlanksOf(want, numbers, strips))],
+            (strips - 1) * want.Numbers.Count));
+    }
+
+    private IEnumerable<WantedBlank> BlanksOf(Want want, int[] numbers, int strips) => Enumerable.Range(1, strips).Select(strip =>
+    {
+        var blank = new Blank
+        {
+            Part = want.Part,
+            Numbers = numbers,
+            Strip = strips == 1 ? 0 : strip,
+            Strips = strips == 1 ? 0 : strips,
+            Length = BlankLength(want.Part),
+            Width = BlankWidth(want.Part, strips),
+        };
+        return new WantedBlank(blank, want, CostsOf(blank));
+    });
+
+    private double[] CostsOf(Blank blank)
+    {
+        var key = (blank.Part.Name, blank.Width, blank.Numbers.Count);
+        if (!costs.TryGetValue(key, out var found))
+        {
+            found = [.. stock.Select(board => board.CanTake(blank.Length, blank.Width) ? board.CostOf(blank) : double.PositiveInfinity)];
+            costs.Add(key, found);
+        }
+
+        return found;
+    }
+}
