@@ -1,34 +1,36 @@
 namespace ShopDays.Plans;
 
-/// <summary>The longest stretch for which each task could be worked on in an otherwise empty shop.</summary>
+/// <summary>The longest stretch for which a task could be worked on in an otherwise empty shop.</summary>
 internal sealed class LongestStretches
 {
+    private readonly ScheduleProblem problem;
+    private readonly ShopFloor floor;
+    private readonly Dictionary<(int Crew, bool Noisy, bool Heavy), int> known = [];
     private readonly int[] minutes;
 
     /// <summary>Looks through the calendars, once for each kind of task.</summary>
     public LongestStretches(ScheduleProblem problem)
     {
-        var floor = new ShopFloor(problem);
-        var known = new Dictionary<(int Crew, bool Noisy, bool Heavy), int>();
-        minutes = new int[problem.Tasks.Length];
-        for (var task = 0; task < minutes.Length; task++)
-        {
-            var plan = problem.Tasks[task];
-            var kind = (plan.Crew, plan.IsNoisy, plan.IsHeavy);
-            if (!known.TryGetValue(kind, out var longest))
-            {
-                foreach (var team in problem.TeamsFor(task)) longest = Math.Max(longest, Longest(floor, team, plan));
-                known[kind] = plan.IsHeavy && plan.Crew > 0 ? Math.Min(longest, problem.HeavyPerDay) : longest;
-            }
-
-            minutes[task] = known[kind];
-        }
+        this.problem = problem;
+        floor = new(problem);
+        minutes = [.. problem.Tasks.Select(For)];
     }
 
-    /// <summary>The longest stretch for a task; 0 when there is none.</summary>
+    /// <summary>The longest stretch for one of the tasks, the cap on heavy work included; 0 when there is none.</summary>
     public int Of(int task) => minutes[task];
 
-    private static int Longest(ShopFloor floor, int[] team, CompiledTask task)
+    /// <summary>The longest stretch for any task; 0 when there is none.</summary>
+    public int For(CompiledTask task)
+    {
+        var kind = (task.Crew, task.IsNoisy, task.IsHeavy);
+        if (known.TryGetValue(kind, out var longest)) return longest;
+        foreach (var team in problem.TeamsOf(task.Crew)) longest = Math.Max(longest, Longest(team, task));
+        if (task.IsHeavy && task.Crew > 0) longest = Math.Min(longest, problem.HeavyPerDay);
+        known[kind] = longest;
+        return longest;
+    }
+
+    private int Longest(int[] team, CompiledTask task)
     {
         if (team.Length == 0) return CompiledCalendar.Never;
         var longest = 0;

@@ -48,6 +48,8 @@ internal sealed class Schedule(int tasks)
     public void Reset()
     {
         count = 0;
+        Array.Clear(start);
+        Array.Clear(end);
         Finish = CompiledCalendar.Never;
         (ShopDays, Changeovers, Overruns, Unplaced) = (0, 0, 0, -1);
     }

@@ -104,8 +104,8 @@ internal sealed class ScheduleProblem
     /// <summary>The blocks that come after a block.</summary>
     public ReadOnlySpan<int> BlocksAfter(int block) => blocksAfter[block];
 
-    /// <summary>The sets of workers that can do a task; an empty set for one that goes on by itself.</summary>
-    public ImmutableArray<int[]> TeamsFor(int task) => teams[Tasks[task].Crew];
+    /// <summary>The sets of workers that make up a crew; one empty set for work that goes on by itself.</summary>
+    public ImmutableArray<int[]> TeamsOf(int crew) => teams[crew];
 
     private void Check(CompiledTask task)
     {

@@ -21,7 +21,7 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
     public bool TryFit(int task, WorkSplit split, int ready, int startBy, ref TaskFit best)
     {
         var found = false;
-        foreach (var team in problem.TeamsFor(task))
+        foreach (var team in problem.TeamsOf(problem.Tasks[task].Crew))
         {
             if (!TryFit(team, task, split, ready, startBy, spare)) continue;
             if (found && spare.End >= best.End) continue;

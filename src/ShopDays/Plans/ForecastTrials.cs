@@ -1,0 +1,98 @@
+using NodaTime;
+
+namespace ShopDays.Plans;
+
+/// <summary>Does a plan's order again with the drawn times of each trial.</summary>
+internal static class ForecastTrials
+{
+    private const int MostDeciding = 5;
+
+    /// <summary>Runs all trials; those that go beyond the calendars are run again with longer ones, up to five years.</summary>
+    public static FinishForecast Run(PlanRequest request, OpenHours hours, ScheduleProblem problem, int[] order)
+    {
+        var draws = request.Draws;
+        var finish = new int[draws.Trials];
+        var ranOver = new bool[draws.Trials];
+        var left = Enumerable.Range(0, draws.Trials).ToList();
+        while (true)
+        {
+            left = RunOnce(problem, order, request, left, finish, ranOver);
+            if (left.Count == 0 || hours.Longer(request) is not { } longer) break;
+            hours = longer;
+            problem = ProblemCompiler.Compile(request, hours);
+        }
+
+        var sorted = finish.Order().ToArray();
+        var finished = sorted.Count(minute => minute < CompiledCalendar.Never);
+        return new()
+        {
+            P50 = Quantile(0.5),
+            P80 = Quantile(0.8),
+            P90 = Quantile(0.9),
+            ChanceOfDue = request.Due is { } due ? (double)sorted.Count(minute => minute <= MinuteAtEndOf(due)) / draws.Trials : null,
+            Deciding = Deciding(request, finish),
+            Finishes = [.. sorted.Take(finished).Select(hours.InstantAt)],
+            Trials = draws.Trials,
+            Unfinished = draws.Trials - finished,
+            Overruns = ranOver.Count(over => over),
+            Seed = draws.Seed,
+        };
+
+        // The first moment by which at least that share is finished: between two dates there is nothing to promise.
+        ZonedDateTime? Quantile(double share)
+        {
+            var minute = sorted[(int)Math.Ceiling(share * sorted.Length) - 1];
+            return minute < CompiledCalendar.Never ? hours.At(minute) : null;
+        }
+
+        int MinuteAtEndOf(LocalDate date)
+        {
+            var minutes = (request.Zone.AtStartOfDay(date.PlusDays(1)).ToInstant() - hours.Origin).TotalMinutes;
+            return (int)Math.Clamp(Math.Floor(minutes), -1, CompiledCalendar.Never - 1);
+        }
+    }
+
+    private static List<int> RunOnce(ScheduleProblem problem, int[] order, PlanRequest request, List<int> trials, int[] finish, bool[] ranOver)
+    {
+        var generator = new ScheduleGenerator(problem);
+        var schedule = new Schedule(problem.Tasks.Length);
+        var minutes = new int[problem.Tasks.Length];
+        var left = new List<int>();
+        foreach (var trial in trials)
+        {
+            var drawn = request.Draws.Minutes[trial];
+            for (var task = 0; task < minutes.Length; task++) minutes[task] = ProblemCompiler.MinutesOf(drawn[task]);
+            if (!generator.Generate(order, minutes, schedule, mayRunOver: true)) left.Add(trial);
+            finish[trial] = schedule.Finish;
+            ranOver[trial] = schedule.Overruns > 0;
+        }
+
+        return left;
+    }
+
+    /// <summary>
+    /// A task's share is its covariance with the finish out of all that are above zero. Were the finish the sum of
+    /// some of the times, the shares would be those of its variance.
+    /// </summary>
+    private static IReadOnlyList<DecidingTask> Deciding(PlanRequest request, int[] finish)
+    {
+        var trials = Enumerable.Range(0, finish.Length).Where(trial => finish[trial] < CompiledCalendar.Never).ToArray();
+        var finishes = trials.Select(trial => (double)finish[trial]).ToArray();
+        var spread = Covariance(finishes, finishes);
+        if (trials.Length < 2 || spread == 0) return [];
+        var together = request.Graph.Tasks
+            .Select(task => (Task: task, Times: trials.Select(trial => request.Draws.Minutes[trial][task.Id]).ToArray()))
+            .Select(one => (one.Task, Covariance: Covariance(one.Times, finishes), Spread: Covariance(one.Times, one.Times)))
+            .Where(one => one.Covariance > 0)
+            .OrderByDescending(one => one.Covariance)
+            .ToList();
+        var all = together.Sum(one => one.Covariance);
+        return [.. together.Take(MostDeciding).Select(one => new DecidingTask(one.Task, one.Covariance / all, Math.Min(1, one.Covariance / Math.Sqrt(one.Spread * spread))))];
+    }
+
+    private static double Covariance(double[] ones, double[] others)
+    {
+        var (mean, othersMean) = (ones.Average(), others.Average());
+        return ones.Zip(others, (one, other) => (one - mean) * (other - othersMean)).Sum() / ones.Length;
+    }
+}

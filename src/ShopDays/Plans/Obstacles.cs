@@ -1,0 +1,93 @@
+using ShopDays.Measures;
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>Looks for what makes a plan impossible before one is tried, so that it can be said in words.</summary>
+internal static class Obstacles
+{
+    /// <summary>What the shop does not have: sessions, people, clamps.</summary>
+    public static IReadOnlyList<Unplannable> InTheShop(PlanRequest request, OpenHours hours)
+    {
+        if (request.Graph.Tasks.Count > 0 && hours.Calendars.All(calendar => calendar.Count == 0))
+        {
+            return [new(UnplannableKind.NoSessions, null, "there is no session in the year from the start", "open the shop for some hours, or make sessions longer than opening up and sweeping up")];
+        }
+
+        var clamps = ClampRow.Of(request.Limits);
+        return [.. request.Graph.Tasks.SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, clamps, request.Lengths)))];
+    }
+
+    /// <summary>What does not fit into any session of a year.</summary>
+    public static IReadOnlyList<Unplannable> InTheHours(PlanRequest request, ScheduleProblem problem)
+    {
+        var longest = new LongestStretches(problem);
+        List<Unplannable> found = [.. request.Graph.Tasks.SelectMany(task => Fit(task, problem, longest))];
+        return found.Count > 0 ? found : [.. Together(request, problem)];
+    }
+
+    private static IEnumerable<Unplannable> Crew(ShopTask task, int workers)
+    {
+        if (task.Crew <= workers) yield break;
+        yield return new(UnplannableKind.CrewTooLarge, task, $"it takes {task.Crew} people, and {workers} work in the shop", $"hours for {task.Crew - workers} more");
+    }
+
+    private static IEnumerable<Unplannable> Clamps(ShopTask task, ClampRow owned, LengthFormat lengths)
+    {
+        foreach (var reach in task.Clamps.Select(held => held.Reach).Distinct().OrderDescending())
+        {
+            var needed = task.Clamps.Where(held => held.Reach >= reach).Sum(held => held.Count);
+            var there = owned.ThatReach(reach);
+            if (needed <= there) continue;
+            var length = lengths.Write(reach);
+            yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {needed} clamps of {length} or longer, and the shop has {there}", $"{needed - there} more clamps of {length}");
+            yield break;
+        }
+    }
+
+    private static IEnumerable<Unplannable> Fit(ShopTask task, ScheduleProblem problem, LongestStretches longest)
+    {
+        var plan = problem.Tasks[task.Id];
+        var inOneGo = plan.IsSplittable ? Math.Min(plan.Minutes, plan.LeastPiece) : plan.Minutes;
+        var room = longest.For(plan);
+        if (inOneGo <= room) yield break;
+        var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least" : $"it takes {Words(inOneGo)} in one go";
+        var split = plan.IsSplittable ? "" : ", or break the task into smaller ones";
+        if (plan.IsHeavy && inOneGo > problem.HeavyPerDay)
+        {
+            yield return new(UnplannableKind.TooHeavyForADay, task, $"{takes}, and a day has {Words(problem.HeavyPerDay)} of heavy work", $"allow {Words(inOneGo)} of heavy work a day{split}");
+        }
+        else if (plan.IsNoisy && inOneGo <= longest.For(plan with { IsNoisy = false }))
+        {
+            yield return new(UnplannableKind.QuietHours, task, $"{takes} and is noisy, and outside quiet hours no session has more than {Words(room)}", $"a session with {Words(inOneGo)} outside quiet hours{split}");
+        }
+        else if (plan.Crew > 1 && inOneGo <= longest.For(plan with { Crew = 1 }))
+        {
+            yield return new(UnplannableKind.NotTogetherLongEnough, task, $"{takes} for {plan.Crew} people, and they are there together for {Words(room)} at most", $"sessions that overlap by {Words(inOneGo)}{split}");
+        }
+        else
+        {
+            yield return new(UnplannableKind.NoSessionLongEnough, task, $"{takes}, and the longest session has {Words(room)} of work", $"a session with {Words(inOneGo)} of work{split}");
+        }
+    }
+
+    /// <summary>Tries each set of tasks that belong into one session by itself in an empty shop.</summary>
+    private static IEnumerable<Unplannable> Together(PlanRequest request, ScheduleProblem problem)
+    {
+        var generator = new ScheduleGenerator(problem);
+        var schedule = new Schedule(problem.Tasks.Length);
+        for (var block = 0; block < problem.Blocks; block++)
+        {
+            if (problem.Members(block).Length < 2 || generator.Generate([block], problem.Minutes.AsSpan(), schedule)) continue;
+            var names = problem.Members(block).ToArray().Select(task => request.Graph.Tasks[task].Name);
+            var minutes = problem.Members(block).ToArray().Sum(task => problem.Minutes[task]);
+            yield return new(
+                UnplannableKind.NoSessionForAllOfThem,
+                request.Graph.Tasks[schedule.Unplaced],
+                $"{string.Join(", ", names)} belong into one session, take {Words(minutes)} together with what waits there are between them, and there is no such session",
+                $"a session with room for {Words(minutes)} and the waits between, or break the work into smaller tasks");
+        }
+    }
+
+    private static string Words(int minutes) => WorkTimeText.Write(WorkTime.FromMinutes(minutes));
+}

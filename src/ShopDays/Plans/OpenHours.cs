@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+
+using NodaTime;
+
+using ShopDays.Days;
+
+namespace ShopDays.Plans;
+
+/// <summary>The workers' sessions from the job's beginning for some time ahead, and the same compiled.</summary>
+internal sealed class OpenHours
+{
+    /// <summary>One round of the seasons: daylight that a task fits into is found, if there is any.</summary>
+    public const int FirstDays = 366;
+
+    /// <summary>Five years; what is not finished by then is said not to be.</summary>
+    public const int MostDays = 1827;
+
+    private OpenHours(PlanRequest request, int days)
+    {
+        Days = days;
+        Zone = request.Zone;
+        Origin = Zone.AtStartOfDay(request.Start).ToInstant();
+        Sessions = [.. request.Calendars.Select(calendar => calendar.Between(request.Start, request.Start.PlusDays(days - 1)).Sessions)];
+        Calendars = [.. Sessions.Select(sessions => CompiledCalendar.Of(sessions, Origin, request.Start))];
+    }
+
+    /// <summary>How many days are looked at.</summary>
+    public int Days { get; }
+
+    /// <summary>Minute 0.</summary>
+    public Instant Origin { get; }
+
+    /// <summary>Each worker's sessions.</summary>
+    public ImmutableArray<ImmutableArray<Session>> Sessions { get; }
+
+    /// <summary>Each worker's calendar.</summary>
+    public ImmutableArray<CompiledCalendar> Calendars { get; }
+
+    private DateTimeZone Zone { get; }
+
+    /// <summary>The first year.</summary>
+    public static OpenHours FirstYear(PlanRequest request) => new(request, FirstDays);
+
+    /// <summary>Twice as many days, up to five years; null when five years were looked at.</summary>
+    public OpenHours? Longer(PlanRequest request) => Days >= MostDays ? null : new(request, Math.Min(MostDays, 2 * Days));
+
+    /// <summary>A minute by the shop's clock.</summary>
+    public ZonedDateTime At(int minute) => InstantAt(minute).InZone(Zone);
+
+    /// <summary>A minute as an instant.</summary>
+    public Instant InstantAt(int minute) => Origin + Duration.FromMinutes(minute);
+}

@@ -1,0 +1,86 @@
+using NodaTime;
+
+using ShopDays.Days;
+using ShopDays.Measures;
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>A job's work in the shop's sessions.</summary>
+public sealed record Plan
+{
+    /// <summary>The sessions in which work is done, in order of their beginning, the maker's before a helper's.</summary>
+    public required IReadOnlyList<PlannedSession> Sessions { get; init; }
+
+    /// <summary>All waits, in order of their beginning.</summary>
+    public required IReadOnlyList<PlannedWait> Waits { get; init; }
+
+    /// <summary>When the job begins: the first moment of its date.</summary>
+    public required ZonedDateTime Begin { get; init; }
+
+    /// <summary>The end of the last task and of all waits at the end.</summary>
+    public required ZonedDateTime Finish { get; init; }
+
+    /// <summary>When no plan could be finished before.</summary>
+    public required PlanBound LowerBound { get; init; }
+
+    /// <summary>Days on which somebody works.</summary>
+    public required int ShopDays { get; init; }
+
+    /// <summary>Turns from one operation or method to another within sessions.</summary>
+    public required int Changeovers { get; init; }
+
+    /// <summary>Schedules that were looked at.</summary>
+    public required int Schedules { get; init; }
+
+    /// <summary>Clock time by which the plan finishes after its lower bound, zero or more; some of it may be beyond any plan.</summary>
+    public Duration Gap => Finish.ToInstant() - LowerBound.At.ToInstant();
+
+    /// <summary>The gap as a share of the clock time from beginning to lower bound, 0 or more; 0 when there is no such time.</summary>
+    public double GapShare => LowerBound.At.ToInstant() == Begin.ToInstant() ? 0 : Gap / (LowerBound.At.ToInstant() - Begin.ToInstant());
+}
+
+/// <summary>A session with its work.</summary>
+/// <param name="Session">The session.</param>
+/// <param name="Work">What is done in it, in order; at least one.</param>
+public sealed record PlannedSession(Session Session, IReadOnlyList<PlannedWork> Work);
+
+/// <summary>A stretch of one worker's work on one task. Work for a crew stands in the session of each of them.</summary>
+public sealed record PlannedWork
+{
+    /// <summary>The task.</summary>
+    public required ShopTask Task { get; init; }
+
+    /// <summary>Who.</summary>
+    public required string Worker { get; init; }
+
+    /// <summary>The first stroke.</summary>
+    public required ZonedDateTime Start { get; init; }
+
+    /// <summary>The last stroke.</summary>
+    public required ZonedDateTime End { get; init; }
+
+    /// <summary>Hands-on time in this stretch.</summary>
+    public required WorkTime Minutes { get; init; }
+
+    /// <summary>Left free just before it for turning from other work; zero at the beginning of a session and after like work.</summary>
+    public required WorkTime Changeover { get; init; }
+
+    /// <summary>Whether the task begins with it.</summary>
+    public required bool IsFirstPiece { get; init; }
+
+    /// <summary>Whether the task is done with it.</summary>
+    public required bool IsLastPiece { get; init; }
+}
+
+/// <summary>A wait in the plan.</summary>
+/// <param name="After">The task with whose end it begins; null for one that begins with the job.</param>
+/// <param name="Start">When it begins.</param>
+/// <param name="End">When it is over; what it holds back may begin later still.</param>
+/// <param name="Reason">Why.</param>
+public sealed record PlannedWait(ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason);
+
+/// <summary>When no plan could be finished before.</summary>
+/// <param name="At">When.</param>
+/// <param name="Reason">What binds, in a maker's words.</param>
+public sealed record PlanBound(ZonedDateTime At, string Reason);

@@ -1,0 +1,58 @@
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>A plan with its forecast, or why there is none.</summary>
+public abstract record PlanAnswer
+{
+    private PlanAnswer()
+    {
+    }
+
+    /// <summary>It can be planned.</summary>
+    /// <param name="Plan">The plan.</param>
+    /// <param name="Forecast">What may become of it.</param>
+    public sealed record Planned(Plan Plan, FinishForecast Forecast) : PlanAnswer;
+
+    /// <summary>It cannot be planned.</summary>
+    /// <param name="Reasons">Every reason that was found, at least one, in the order of the tasks.</param>
+    public sealed record CannotBePlanned(IReadOnlyList<Unplannable> Reasons) : PlanAnswer;
+}
+
+/// <summary>What stands against a plan.</summary>
+public enum UnplannableKind
+{
+    /// <summary>There are no sessions.</summary>
+    NoSessions,
+
+    /// <summary>A task takes more people than work in the shop.</summary>
+    CrewTooLarge,
+
+    /// <summary>A task takes clamps that the shop does not have.</summary>
+    NotEnoughClamps,
+
+    /// <summary>A task that is done in one go is longer than every session.</summary>
+    NoSessionLongEnough,
+
+    /// <summary>A noisy task would fit into a session were it not for quiet hours.</summary>
+    QuietHours,
+
+    /// <summary>A heavy task that is done in one go is more than a day's heavy work.</summary>
+    TooHeavyForADay,
+
+    /// <summary>A task for several people would fit into a session, but they are not there together for long enough.</summary>
+    NotTogetherLongEnough,
+
+    /// <summary>Tasks that belong into one session do not fit into one.</summary>
+    NoSessionForAllOfThem,
+
+    /// <summary>It would take longer than the years that are looked at.</summary>
+    TooLong,
+}
+
+/// <summary>Why there is no plan: which task, which limit, and what would cure it.</summary>
+/// <param name="Kind">What stands against it.</param>
+/// <param name="Task">The task; null when it is not about one task.</param>
+/// <param name="Limit">What is wrong, in a maker's words.</param>
+/// <param name="Cure">The least that would help.</param>
+public sealed record Unplannable(UnplannableKind Kind, ShopTask? Task, string Limit, string Cure);

@@ -1,0 +1,37 @@
+namespace ShopDays.Plans;
+
+/// <summary>Makes a plan and its forecast, or says why there is none.</summary>
+public static class PlanMaker
+{
+    /// <summary>Makes a plan. The same request gives the same answer.</summary>
+    /// <exception cref="ArgumentException">The request contradicts itself: times for other tasks, no worker, no trial.</exception>
+    public static PlanAnswer Plan(PlanRequest request)
+    {
+        request.Check();
+        var hours = OpenHours.FirstYear(request);
+        if (Obstacles.InTheShop(request, hours) is { Count: > 0 } lacking) return new PlanAnswer.CannotBePlanned(lacking);
+        var problem = ProblemCompiler.Compile(request, hours);
+        if (Obstacles.InTheHours(request, problem) is { Count: > 0 } inTheWay) return new PlanAnswer.CannotBePlanned(inTheWay);
+        var search = new ScheduleSearch(problem, request.Seed);
+        var order = search.Find(request.Budget);
+        while (order is null)
+        {
+            if (hours.Longer(request) is not { } longer) return new PlanAnswer.CannotBePlanned([TooLong]);
+            hours = longer;
+            problem = ProblemCompiler.Compile(request, hours);
+            search = new(problem, request.Seed);
+            order = search.Find(request.Budget);
+        }
+
+        var schedule = new Schedule(problem.Tasks.Length);
+        new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule);
+        var plan = new PlanWriter(request, hours, problem).Write(schedule, search.Tried);
+        return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order));
+    }
+
+    private static Unplannable TooLong => new(
+        UnplannableKind.TooLong,
+        null,
+        "the work is not done within five years of these sessions",
+        "more or longer sessions, or less work");
+}

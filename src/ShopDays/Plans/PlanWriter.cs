@@ -1,0 +1,83 @@
+using System.Diagnostics;
+
+using NodaTime;
+
+using ShopDays.Measures;
+
+namespace ShopDays.Plans;
+
+/// <summary>Turns a schedule into a plan: tasks, sessions and the shop's clock in place of numbers.</summary>
+internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleProblem problem)
+{
+    /// <summary>Writes the plan.</summary>
+    public Plan Write(Schedule schedule, int tried)
+    {
+        var bound = ScheduleBound.Of(problem);
+        return new()
+        {
+            Sessions = [.. Sessions(schedule)],
+            Waits = [.. Waits(schedule).OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())],
+            Begin = hours.At(0),
+            Finish = hours.At(schedule.Finish),
+            LowerBound = new(hours.At(bound.Minute), ReasonOf(bound.Kind)),
+            ShopDays = schedule.ShopDays,
+            Changeovers = schedule.Changeovers,
+            Schedules = tried,
+        };
+    }
+
+    private string ReasonOf(BoundKind kind) => kind switch
+    {
+        BoundKind.Waits => "waits: the longest row of work and waits takes until then, even with nothing else to do",
+        BoundKind.WorkedHours => "worked hours: the sessions before then do not hold all the work",
+        BoundKind.HeavyWork => $"heavy work under its cap: at {WorkTimeText.Write(request.Limits.HeavyPerDay)} a day it takes until then",
+        _ => throw new UnreachableException(),
+    };
+
+    private IEnumerable<PlannedSession> Sessions(Schedule schedule)
+    {
+        var first = new Dictionary<int, int>();
+        var last = new Dictionary<int, int>();
+        foreach (var piece in schedule.Pieces)
+        {
+            first[piece.Task] = Math.Min(first.GetValueOrDefault(piece.Task, int.MaxValue), piece.From);
+            last[piece.Task] = Math.Max(last.GetValueOrDefault(piece.Task), piece.To);
+        }
+
+        return from piece in schedule.Pieces.ToArray()
+               group piece by (piece.Worker, piece.Session) into inSession
+               let session = hours.Sessions[inSession.Key.Worker][problem.Workers[inSession.Key.Worker].Source[inSession.Key.Session]]
+               orderby session.Start.ToInstant(), inSession.Key.Worker
+               select new PlannedSession(session, [.. Works([.. inSession.OrderBy(piece => piece.From)])]);
+
+        IEnumerable<PlannedWork> Works(WorkPiece[] pieces) => pieces.Select((piece, index) => new PlannedWork
+        {
+            Task = request.Graph.Tasks[piece.Task],
+            Worker = request.Calendars[piece.Worker].Worker,
+            Start = hours.At(piece.From),
+            End = hours.At(piece.To),
+            Minutes = WorkTime.FromMinutes(piece.To - piece.From),
+            Changeover = index > 0 && problem.Tasks[pieces[index - 1].Task].SetupKey != problem.Tasks[piece.Task].SetupKey
+                ? WorkTime.FromMinutes(problem.Changeover)
+                : WorkTime.Zero,
+            IsFirstPiece = piece.From == first[piece.Task],
+            IsLastPiece = piece.To == last[piece.Task],
+        });
+    }
+
+    private IEnumerable<PlannedWait> Waits(Schedule schedule)
+    {
+        var graph = request.Graph;
+        foreach (var wait in graph.OpeningWaits) yield return new(null, hours.At(0), hours.At(0) + wait.Duration, wait.Name);
+        var after = graph.Precedences
+            .Where(one => one.Wait is { } wait && wait.Duration > Duration.Zero)
+            .Select(one => (Task: one.Before, Wait: one.Wait!))
+            .Concat(graph.ClosingWaits.Select(one => (Task: one.After, one.Wait)))
+            .GroupBy(one => (one.Task, one.Wait.Reason), one => one.Wait.Duration);
+        foreach (var wait in after)
+        {
+            var start = hours.At(schedule.End[wait.Key.Task]);
+            yield return new(graph.Tasks[wait.Key.Task], start, start + wait.Max(), wait.Key.Reason);
+        }
+    }
+}
