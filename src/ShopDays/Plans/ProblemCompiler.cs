@@ -1,6 +1,5 @@
 using NodaTime;
 
-using ShopDays.Parts;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;

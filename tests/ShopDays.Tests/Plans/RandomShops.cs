@@ -1,0 +1,89 @@
+using CsCheck;
+
+using ShopDays.Plans;
+
+namespace ShopDays.Tests.Plans;
+
+/// <summary>Small jobs in small shops, of every kind that the scheduler knows, each of which can be done.</summary>
+internal static class RandomShops
+{
+    /// <summary>No session is shorter, so that any task of at most half of it fits with another beside it.</summary>
+    private const int ShortestSession = 60;
+
+    private static readonly Gen<CompiledCalendar> Calendar =
+        from sessions in Gen.Select(Gen.Int[0, 200], Gen.Int[ShortestSession, 150], Gen.Int[0, 40], Gen.Int[0, 2]).Array[40]
+        select Sessions(sessions);
+
+    private static readonly Gen<CompiledTask> Task =
+        from work in Gen.Select(Gen.Int[1, 30], Gen.Int[0, 2], Gen.Bool, Gen.Int[1, 15])
+        from kind in Gen.Select(Gen.Bool, Gen.Bool, Gen.Int[-1, 2], Gen.Int[0, 3])
+        from waits in Gen.Select(Gen.Int[0, 300], Gen.Int[0, 500], Gen.Int[0, 2])
+        from holds in Gen.Select(Gen.Int[0, 2], Gen.Int[1, 2], Gen.Int[0, 400]).Array[0, 1]
+        from place in Gen.Int[0, 3]
+        select new CompiledTask
+        {
+            Minutes = kind.Item4 == 0 && work.Item3 ? 8 * work.Item1 : work.Item1,
+            Crew = work.Item2,
+            IsSplittable = work.Item3,
+            LeastPiece = work.Item4,
+            IsHeavy = kind.Item1,
+            IsNoisy = kind.Item2,
+            SetupKey = kind.Item3,
+            NotBefore = waits.Item3 == 0 ? waits.Item1 : 0,
+            WaitAtEnd = waits.Item3 == 1 ? waits.Item2 : 0,
+            Place = place == 0 ? 0 : -1,
+            Holds = [.. holds.Select(hold => new Hold(1 + hold.Item1, 3, hold.Item2, hold.Item3))],
+        };
+
+    /// <summary>Two workers, a bench, three kinds of clamps, up to 12 tasks.</summary>
+    public static Gen<ScheduleProblem> Problem { get; } =
+        from tasks in Task.Array[1, 12]
+        from links in Gen.Select(Gen.Int[0, 11], Gen.Int[0, 11], Gen.Int[0, 400], Gen.Int[0, 7]).Array[0, 14]
+        from workers in Calendar.Array[2]
+        from shop in Gen.Select(Gen.Int[30, 60], Gen.Int[0, 8])
+        select new ScheduleProblem(tasks, Links(links, tasks), workers, [1, 1, 1, 2], heavyPerDay: shop.Item1, changeover: shop.Item2);
+
+    /// <summary>A random order of a problem's blocks, and a seed for more.</summary>
+    public static int[] Order(ScheduleProblem problem, int seed)
+    {
+        var order = new int[problem.Blocks];
+        new ScheduleOrders(problem).Write(order, 0, 1, new Random(seed));
+        return order;
+    }
+
+    private static CompiledCalendar Sessions((int Gap, int Length, int Quiet, int Days)[] sessions)
+    {
+        var open = new List<OpenStretch>();
+        var quiet = new List<QuietStretch>();
+        var (minute, day) = (0, 0);
+        foreach (var (gap, length, still, days) in sessions)
+        {
+            (minute, day) = (minute + gap, day + days);
+            open.Add(new(minute, minute + length, day));
+            // Quiet at the end of a session only, so that its beginning is left for noise.
+            if (still > 0 && length - still >= 50) quiet.Add(new(minute + length - still, minute + length));
+            minute += length;
+        }
+
+        // One long common session at the end, on days of its own, so that everything can be done at last.
+        for (var more = 0; more < 60; more++) open.Add(new(20_000 + (more * 1000), 20_400 + (more * 1000), 200 + more));
+        return new(open, quiet);
+    }
+
+    private static List<CompiledPrecedence> Links((int One, int Other, int Lag, int Kind)[] links, CompiledTask[] tasks)
+    {
+        var found = new List<CompiledPrecedence>();
+        foreach (var (one, other, lag, kind) in links)
+        {
+            var (before, after) = (Math.Min(one, other), Math.Max(one, other));
+            if (before == after || after >= tasks.Length) continue;
+
+            // Work that shares a session: one task and the next, neither of them in another such pair, both short.
+            var together = kind == 0 && after == before + 1 && tasks[before].Crew > 0 && tasks[after].Crew > 0
+                && !found.Exists(link => link.SameSession && (link.Before == before || link.After == before || link.Before == after || link.After == after));
+            found.Add(new(before, after, together ? 0 : lag * (kind % 2), together));
+        }
+
+        return found;
+    }
+}

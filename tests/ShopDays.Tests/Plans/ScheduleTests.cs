@@ -1,0 +1,72 @@
+using CsCheck;
+
+using ShopDays.Plans;
+
+using Xunit;
+
+namespace ShopDays.Tests.Plans;
+
+public class ScheduleTests
+{
+    [Fact]
+    public void Every_rule_is_kept_in_any_order_of_work() =>
+        Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample((problem, seed) =>
+        {
+            var schedule = new Schedule(problem.Tasks.Length);
+            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule)) return Impossible(problem, schedule);
+            Assert.Empty(ScheduleCheck.Faults(problem, schedule));
+            return true;
+        });
+
+    [Fact]
+    public void No_plan_finishes_before_the_lower_bound() =>
+        Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample((problem, seed) =>
+        {
+            var schedule = new Schedule(problem.Tasks.Length);
+            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule)) return Impossible(problem, schedule);
+            return ScheduleBound.Of(problem).Minute <= schedule.Finish;
+        });
+
+    [Fact]
+    public void One_seed_gives_one_plan_and_no_worse_than_the_rules() =>
+        Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample((problem, seed) =>
+        {
+            var (once, again, few) = (new ScheduleSearch(problem, seed), new ScheduleSearch(problem, seed), new ScheduleSearch(problem, seed));
+            var (one, other) = (once.Find(60), again.Find(60));
+            few.Find(1);
+            Assert.Equal(one, other);
+            Assert.True(once.BestScore <= few.BestScore);
+        }, iter: 50);
+
+    [Fact]
+    public void Drawn_times_that_run_over_still_keep_every_other_rule() =>
+        Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample((problem, seed) =>
+        {
+            // Three times as long as planned: many a task no longer fits into a session.
+            int[] minutes = [.. problem.Minutes.Select(planned => 3 * planned)];
+            var schedule = new Schedule(problem.Tasks.Length);
+            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), minutes, schedule, mayRunOver: true)) return;
+            var faults = ScheduleCheck.Faults(problem, schedule, minutes);
+            var ranOver = faults.Where(fault => fault.EndsWith("is broken off", StringComparison.Ordinal) || fault.Contains("begins after the session", StringComparison.Ordinal)).ToList();
+            var tooShort = faults.Where(fault => fault.EndsWith("too short to begin", StringComparison.Ordinal)).ToList();
+            Assert.Empty(faults.Except(ranOver).Except(tooShort));
+            Assert.True(schedule.Overruns > 0 || (ranOver.Count == 0 && tooShort.Count == 0));
+        });
+
+    [Fact]
+    public void A_second_run_allocates_nothing() =>
+        RandomShops.Problem.Sample(problem =>
+        {
+            var generator = new ScheduleGenerator(problem);
+            var schedule = new Schedule(problem.Tasks.Length);
+            var order = RandomShops.Order(problem, 1);
+            generator.Generate(order, problem.Minutes.AsSpan(), schedule);
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            for (var run = 0; run < 5; run++) generator.Generate(order, problem.Minutes.AsSpan(), schedule);
+            Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+        }, iter: 20, threads: 1);
+
+    /// <summary>A pair may be too much for any session by its clamps or the cap; nothing else may fail.</summary>
+    private static bool Impossible(ScheduleProblem problem, Schedule schedule) =>
+        schedule.Unplaced >= 0 && problem.Members(problem.BlockOf(schedule.Unplaced)).Length > 1;
+}
