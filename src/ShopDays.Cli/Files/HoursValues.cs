@@ -1,0 +1,113 @@
+using NodaTime;
+using ShopDays.Cli.Files.Yaml;
+using ShopDays.Days;
+
+namespace ShopDays.Cli.Files;
+
+/// <summary>Readers of hours, weeks and dates.</summary>
+internal static class HoursValues
+{
+    private static readonly (string Name, IsoDayOfWeek Day)[] Days =
+    [
+        ("monday", IsoDayOfWeek.Monday),
+        ("tuesday", IsoDayOfWeek.Tuesday),
+        ("wednesday", IsoDayOfWeek.Wednesday),
+        ("thursday", IsoDayOfWeek.Thursday),
+        ("friday", IsoDayOfWeek.Friday),
+        ("saturday", IsoDayOfWeek.Saturday),
+        ("sunday", IsoDayOfWeek.Sunday),
+    ];
+
+    /// <summary>The hours of one date.</summary>
+    public static ValueReader<ShopHours> OfOneDay { get; } = (node, reading) =>
+    {
+        var all = Values.OneOrMore(Values.Of("hours such as 08:00-12:00", (text, _) => DayHours.Read(text)))(node, reading).Value!;
+        if (all.Any(one => !one.IsRead))
+        {
+            return Field<ShopHours>.Wrong(node.Place);
+        }
+
+        Field<DayHours>[] inOrder = [.. all.OrderBy(one => one.Value.From)];
+        var overlaps = false;
+        for (var later = 1; later < inOrder.Length; later++)
+        {
+            if (ShopHours.FirstOverlap([inOrder[later - 1].Value, inOrder[later].Value]) is var (first, second))
+            {
+                reading.Findings.Add(ShopMistakes.HoursOverlap(inOrder[later].Place, first, second));
+                overlaps = true;
+            }
+        }
+
+        return overlaps ? Field<ShopHours>.Wrong(node.Place) : Field<ShopHours>.Read(node.Place, new(all.Select(one => one.Value)));
+    };
+
+    /// <summary>Hours by the day of the week.</summary>
+    public static ValueReader<IReadOnlyDictionary<IsoDayOfWeek, ShopHours>> OfAWeek { get; } = (node, reading) =>
+    {
+        var week = new Dictionary<IsoDayOfWeek, ShopHours>();
+        if (Entries(node, "the week", reading) is not { } entries)
+        {
+            return Field<IReadOnlyDictionary<IsoDayOfWeek, ShopHours>>.Wrong(node.Place);
+        }
+
+        foreach (var entry in entries)
+        {
+            var day = Array.FindIndex(Days, one => one.Name == entry.Key.Value);
+            if (day < 0)
+            {
+                reading.Findings.Add(ShopMistakes.UnknownDay(entry.Key.Place, entry.Key.Value, [.. Days.Select(one => one.Name)]));
+            }
+
+            var hours = OfOneDay(entry.Value, reading);
+            if (day >= 0 && hours.IsRead)
+            {
+                week[Days[day].Day] = hours.Value!;
+            }
+        }
+
+        return Field<IReadOnlyDictionary<IsoDayOfWeek, ShopHours>>.Read(node.Place, week);
+    };
+
+    /// <summary>Hours by the date.</summary>
+    public static ValueReader<IReadOnlyDictionary<LocalDate, ShopHours>> OfDates { get; } = (node, reading) =>
+    {
+        var dates = new Dictionary<LocalDate, ShopHours>();
+        if (Entries(node, "the extra dates", reading) is not { } entries)
+        {
+            return Field<IReadOnlyDictionary<LocalDate, ShopHours>>.Wrong(node.Place);
+        }
+
+        foreach (var entry in entries)
+        {
+            var date = Values.Date(entry.Key, reading);
+            var hours = OfOneDay(entry.Value, reading);
+            if (date.IsRead && hours.IsRead)
+            {
+                dates[date.Value] = hours.Value!;
+            }
+        }
+
+        return Field<IReadOnlyDictionary<LocalDate, ShopHours>>.Read(node.Place, dates);
+    };
+
+    /// <summary>Hours that may go over midnight.</summary>
+    public static ValueReader<DayHours> OverMidnight { get; } = Values.Of("hours such as 20:00-08:00", (text, _) => DayHours.ReadOverMidnight(text));
+
+    /// <summary>A date, or a first and a last date.</summary>
+    public static ValueReader<DateInterval> Dates { get; } = Values.Of("a date such as 2027-08-02, or 2027-08-02..2027-08-15", (text, _) => DateText.ReadSpan(text));
+
+    private static IReadOnlyList<YamlEntry>? Entries(YamlNode node, string name, Reading reading)
+    {
+        switch (node)
+        {
+            case YamlMap map:
+                return map.Entries;
+            case YamlText { Value: "" }:
+                reading.Findings.Add(ValueMistakes.NothingWritten(node.Place, $"the keys of {name}"));
+                return null;
+            default:
+                reading.Findings.Add(ValueMistakes.NotKeys(node.Place, node.Shape, name));
+                return null;
+        }
+    }
+}

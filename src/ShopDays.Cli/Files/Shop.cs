@@ -1,0 +1,92 @@
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Days;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Cli.Files;
+
+/// <summary>What <c>shop.yaml</c> says, as values.</summary>
+internal sealed record Shop
+{
+    /// <summary>The shop's name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Where it stands.</summary>
+    public required ShopPlace Place { get; init; }
+
+    /// <summary>The unit of a length without one.</summary>
+    public required LengthUnit Units { get; init; }
+
+    /// <summary>How lengths are printed.</summary>
+    public required LengthFormat Format { get; init; }
+
+    /// <summary>The currency of every price.</summary>
+    public required Currency Currency { get; init; }
+
+    /// <summary>What the printer holds.</summary>
+    public required PaperSize Paper { get; init; }
+
+    /// <summary>The hours of an ordinary week.</summary>
+    public required ShopWeek Week { get; init; }
+
+    /// <summary>How hours are cut to the light.</summary>
+    public required DaylightRule Daylight { get; init; }
+
+    /// <summary>Dates on which nobody works.</summary>
+    public required ClosedDates Closed { get; init; }
+
+    /// <summary>Dates with hours of their own.</summary>
+    public required ExtraDates Extra { get; init; }
+
+    /// <summary>Hours without noise.</summary>
+    public required QuietHours Quiet { get; init; }
+
+    /// <summary>What every session loses.</summary>
+    public required Overhead Overhead { get; init; }
+
+    /// <summary>A session shorter than this, overhead taken out, is not used.</summary>
+    public required WorkTime LeastSession { get; init; }
+
+    /// <summary>Limits of body and room, clamps, benches, and how many people work.</summary>
+    public required ShopLimits Limits { get; init; }
+
+    /// <summary>Who works, at least one.</summary>
+    public required IReadOnlyList<Worker> Workers { get; init; }
+
+    /// <summary>What the shop charges and costs; null when it does not say.</summary>
+    public required ShopMoney? Money { get; init; }
+
+    /// <summary>Method by operation where it is not by hand; a job may say otherwise.</summary>
+    public required IReadOnlyDictionary<string, string> Methods { get; init; }
+
+    /// <summary>Allowances; a job may say otherwise.</summary>
+    public required Allowances Allowances { get; init; }
+
+    /// <summary>When one of the workers is in the shop.</summary>
+    public WorkingCalendar CalendarOf(Worker worker) => new()
+    {
+        Worker = worker.Name,
+        Place = Place,
+        Week = worker.Week ?? Week,
+        // Extra dates are the shop's; a helper with hours of their own keeps to these.
+        Extra = worker.Week is null ? Extra : ExtraDates.None,
+        Closed = Closed,
+        Daylight = Daylight,
+        Quiet = Quiet,
+        Overhead = Overhead,
+        LeastUseful = LeastSession,
+    };
+}
+
+/// <summary>Somebody who works in the shop.</summary>
+/// <param name="Name">The name, one of a kind in the shop.</param>
+/// <param name="Week">Hours of their own; null for the shop's.</param>
+internal sealed record Worker(string Name, ShopWeek? Week);
+
+/// <summary>What the shop charges and costs.</summary>
+/// <param name="Rate">Money for an hour.</param>
+/// <param name="Overhead">Money for a month of rent and the like; null when it does not say.</param>
+/// <param name="BillablePerMonth">Hours of a month that somebody pays for; null when it does not say.</param>
+/// <param name="Margin">The share of the price that is profit.</param>
+/// <param name="Tax">Tax on the price.</param>
+internal sealed record ShopMoney(PricePer Rate, PricePer? Overhead, WorkTime? BillablePerMonth, Percent Margin, Percent Tax);
