@@ -12,6 +12,7 @@ internal delegate Field<T> ValueReader<T>(YamlNode node, Reading reading);
 /// </summary>
 internal sealed class Section
 {
+    private readonly HashSet<string> written;
     private readonly Dictionary<string, YamlEntry> unread;
     private readonly List<string> valid = [];
     private readonly List<(string Key, string Expected)> missed = [];
@@ -20,6 +21,7 @@ internal sealed class Section
     private Section(YamlMap map, string name, Reading reading)
     {
         (this.name, Place, Reading) = (name, map.Place, reading);
+        written = [.. map.Entries.Select(entry => entry.Key.Value)];
         unread = map.Entries.ToDictionary(entry => entry.Key.Value, StringComparer.Ordinal);
     }
 
@@ -49,6 +51,9 @@ internal sealed class Section
             : ValueMistakes.NotKeys(node.Place, node.Shape, name));
         return null;
     }
+
+    /// <summary>Whether a key is written, right or wrong.</summary>
+    public bool Has(string key) => written.Contains(key);
 
     /// <summary>Reads a key that may be left out.</summary>
     public Field<T> Optional<T>(string key, ValueReader<T> read)

@@ -1,0 +1,45 @@
+namespace ShopDays.Cli.Files;
+
+/// <summary>
+/// A file that cannot be read or written, or is not where it should be: the world is not as it must be, and the maker is
+/// told so without a stack trace (exit code 3).
+/// </summary>
+internal sealed class FileTroubleException : Exception
+{
+    public FileTroubleException()
+    {
+    }
+
+    public FileTroubleException(string message)
+        : base(message)
+    {
+    }
+
+    public FileTroubleException(string message, Exception inner)
+        : base(message, inner)
+    {
+    }
+
+    /// <summary>What is wrong with the file, to follow its name: <c>is not there</c>.</summary>
+    public string Why { get; private init; } = "cannot be read";
+
+    /// <summary>Trouble with one file.</summary>
+    public static FileTroubleException Of(string file, string why, Exception? inner = null) => new($"{file} {why}", inner!) { Why = why };
+
+    /// <summary>Says in a maker's words what the system said about a file.</summary>
+    public static FileTroubleException Reading(string file, Exception trouble) => Of(file, trouble switch
+    {
+        FileNotFoundException or DirectoryNotFoundException => "is not there",
+        UnauthorizedAccessException when Directory.Exists(file) => "is a folder, not a file",
+        UnauthorizedAccessException => "may not be read by you",
+        _ => "cannot be read: " + trouble.Message,
+    }, trouble);
+
+    /// <summary>Says in a maker's words why a file could not be written.</summary>
+    public static FileTroubleException Writing(string file, Exception trouble) => Of(file, trouble switch
+    {
+        DirectoryNotFoundException => "has no folder to be written to",
+        UnauthorizedAccessException => "may not be written by you",
+        _ => "cannot be written: " + trouble.Message,
+    }, trouble);
+}

@@ -1,0 +1,115 @@
+using ShopDays.Cli.Files.Yaml;
+using ShopDays.Parts;
+
+namespace ShopDays.Cli.Files.Jobs;
+
+/// <summary>Reads <c>jobs/NAME.yaml</c>.</summary>
+internal static class JobFile
+{
+    private const string Holds = "the keys of a job, such as job, start, stock and parts";
+
+    /// <summary>Reads a job file.</summary>
+    /// <param name="source">The file.</param>
+    /// <param name="shop">What the shop file said.</param>
+    /// <param name="known">What it may name.</param>
+    /// <param name="findings">Where mistakes go.</param>
+    /// <returns>The job; null when its file has mistakes.</returns>
+    public static LocatedJob? Read(SourceFile source, ShopReading shop, KnownNames known, Findings findings)
+    {
+        var before = findings.Count;
+        var root = YamlFile.Read(source.Name, source.Bytes, Holds, findings);
+        if (root is null || Section.Open(root, "a job", shop.Reading with { Findings = findings }) is not { } section)
+        {
+            return null;
+        }
+
+        // The figures of all other keys depend on these.
+        SharedKeys.ReadUnits(section, areRequired: false);
+        var name = section.Required("job", Values.Name("the name of the piece"), "the name of the piece");
+        var places = new JobPlaces(name.Place);
+        var start = section.Required("start", Values.Date, "the first day of work, such as 2027-03-14");
+        var due = section.Optional("due", Values.Date);
+        due = due.Unless(findings, date => start.IsRead && date < start.Value ? JobMistakes.DueBeforeStart(due.Place, date, start.Value) : null);
+
+        var names = new JobNames(places, findings);
+        var stockReader = new StockReader(known.Species, places);
+        var partReader = new PartReader(known.Species, names);
+        var jointReader = new JointReader(names, places);
+        var assemblyReader = new AssemblyReader(known.Waits, names, places);
+        var workReader = new WorkReader(known.Operations, names);
+        var stock = section.Lines("stock", "a stock line", stockReader.Read);
+        var written = section.Lines("parts", "a part", partReader.Read);
+        var imported = section.Optional("parts-from", PartsFrom(source, known.Species, names)).Or([]);
+        var settling = new PartSettling(stock, stockReader.IsWhole && section.Has("stock"), section.Reading);
+        var job = new Job
+        {
+            Name = name.Or(""),
+            Start = start.Value,
+            Due = due.IsRead ? due.Value : null,
+            Boards = [.. stock.SelectMany(line => line.Boards)],
+            Parts = [.. written.Concat(imported).Select(settling.Settle).OfType<Part>()],
+            Joints = section.Lines("joints", "a joint", jointReader.Read),
+            GlueUps = section.Lines("glue-ups", "a glue-up", assemblyReader.ReadGlueUp),
+            Finishes = section.Lines("finish", "a finish", assemblyReader.ReadFinish),
+            Work = section.Lines("work", "a task", workReader.ReadTask),
+            Decisions = section.Lines("decisions", "a decision", workReader.ReadDecision),
+            Allowances = SharedKeys.Allowances(section, shop.Allowances),
+            Methods = Merged(shop.Methods, SharedKeys.Methods(section, known.Operations)),
+        };
+        names.LookUp();
+        section.Close();
+        CheckWhole(job, section, places, findings, before);
+        return findings.Count == before
+            ? new LocatedJob { Job = job, Places = places, Units = section.Reading.Units, Format = section.Reading.Format }
+            : null;
+    }
+
+    private static void CheckWhole(Job job, Section section, JobPlaces places, Findings findings, int before)
+    {
+        if (!section.Has("parts") && !section.Has("parts-from") && !section.Has("work"))
+        {
+            findings.Add(JobMistakes.NothingToMake(section.Place));
+        }
+        else if (job.Parts.Count > 0 && !section.Has("stock"))
+        {
+            findings.Add(ValueMistakes.KeyMissing(section.Place, "stock", "a job with parts", "the boards on hand"));
+        }
+
+        // Names that are missing or unknown have been said already, and would make rounds of their own.
+        if (findings.Count == before)
+        {
+            new OrderCheck(job, places, findings).Run();
+        }
+    }
+
+    private static ValueReader<IReadOnlyList<PartLine>> PartsFrom(SourceFile job, SpeciesTable species, JobNames names) => (node, reading) =>
+    {
+        var path = Values.Text("a CSV file beside the job file")(node, reading);
+        if (!path.IsRead)
+        {
+            return Field<IReadOnlyList<PartLine>>.Wrong(node.Place);
+        }
+
+        try
+        {
+            var list = job.Beside(path.Value!);
+            return Field<IReadOnlyList<PartLine>>.Read(node.Place, PartsCsv.Read(list, species, names, reading));
+        }
+        catch (FileTroubleException trouble)
+        {
+            reading.Findings.Add(JobMistakes.NoPartsFile(node.Place, path.Value!, trouble.Why));
+            return Field<IReadOnlyList<PartLine>>.Wrong(node.Place);
+        }
+    };
+
+    private static Dictionary<string, string> Merged(IReadOnlyDictionary<string, string> shop, IReadOnlyDictionary<string, string> job)
+    {
+        var merged = new Dictionary<string, string>(shop, StringComparer.OrdinalIgnoreCase);
+        foreach (var (operation, method) in job)
+        {
+            merged[operation] = method;
+        }
+
+        return merged;
+    }
+}

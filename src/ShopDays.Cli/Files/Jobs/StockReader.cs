@@ -1,0 +1,134 @@
+using ShopDays.Cli.Files.Yaml;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Cli.Files.Jobs;
+
+/// <summary>Reads the <c>stock</c> of a job.</summary>
+/// <param name="known">The species that may be named.</param>
+/// <param name="places">Where names are kept.</param>
+internal sealed class StockReader(SpeciesTable known, JobPlaces places)
+{
+    private const int MostAlike = 500;
+
+    private static readonly ValueReader<BoardEdges> Edges = Values.Choice(
+        "how edges come", ("live", BoardEdges.Live), ("rough-sawn", BoardEdges.RoughSawn), ("straight", BoardEdges.Straight));
+
+    private static readonly ValueReader<BoardFaces> Faces = Values.Choice(
+        "how faces come", ("rough", BoardFaces.Rough), ("skip-planed", BoardFaces.SkipPlaned), ("planed", BoardFaces.Planed));
+
+    private static readonly ValueReader<BoardGrain> Grain = Values.Choice(
+        "how grain runs", ("straight", BoardGrain.Straight), ("wavy", BoardGrain.Wavy), ("interlocked", BoardGrain.Interlocked));
+
+    private static readonly ValueReader<MoistureContent> Moisture = (node, reading) => Values.Percentage(node, reading)
+        .Unless(reading.Findings, percent => percent.Value > 250 ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the moisture of timber", "0% to 250%") : null)
+        .Select(percent => MoistureContent.FromPercent(percent.Value));
+
+    private readonly Dictionary<string, Place> marks = new(StringComparer.Ordinal);
+
+    /// <summary>Whether every line so far could be read; otherwise what the stock gives is not known.</summary>
+    public bool IsWhole { get; private set; } = true;
+
+    /// <summary>Reads one line; null when it says too little to be a board.</summary>
+    public StockLine? Read(Section line)
+    {
+        var name = line.Required("board", Values.Name("the letter chalked on it, such as A"), "the letter chalked on it, such as A");
+        var species = line.Required("species", SpeciesOf(known), "the timber, such as white oak");
+        var size = line.Required("size", LengthValues.RoughSize, "length x width x thickness, such as 8' x 9 1/2\" x 5/4");
+        var count = line.Optional("count", Values.Whole("a count of boards", 1, MostAlike), 1);
+        var board = new Board
+        {
+            Name = name.Or(""),
+            Species = species.Value!,
+            Length = size.Value.Length,
+            Width = size.Value.Width,
+            Thickness = size.Value.Thickness,
+            Edges = line.Optional("edges", Edges, BoardEdges.RoughSawn),
+            Faces = line.Optional("faces", Faces, BoardFaces.Rough),
+            Grain = line.Optional("grain", Grain, BoardGrain.Straight),
+            Cup = ReadCup(line, size),
+            EndTrim = ReadEndTrim(line, size),
+            Flaws = line.Lines("flaws", "a flaw", flaw => FlawReader.Read(flaw, size)),
+            Moisture = ReadDrying(line),
+            Price = ReadPrice(line, size),
+        };
+        var read = new StockLine(name, board, count);
+        Mark(read, line.Findings);
+        if (name.IsRead && species.IsRead && size.IsRead)
+        {
+            return read;
+        }
+
+        IsWhole = false;
+        return null;
+    }
+
+    /// <summary>Reads a species by its name.</summary>
+    public static ValueReader<Species> SpeciesOf(SpeciesTable known) => (node, reading) => Values.Text("the timber, such as white oak")(node, reading)
+        .Unless(reading.Findings, name => known.TryFind(name, out _) ? null : StockMistakes.UnknownSpecies(node.Place, name, [.. known.Names]))
+        .Select(name => known.TryFind(name, out var found) ? found : throw new System.Diagnostics.UnreachableException());
+
+    private void Mark(StockLine line, Findings findings)
+    {
+        if (!line.Name.IsRead)
+        {
+            return;
+        }
+
+        places.AddBoard(line.Name.Value!, line.Name.Place);
+        foreach (var board in line.Boards)
+        {
+            if (!marks.TryAdd(board.Name, line.Name.Place))
+            {
+                findings.Add(StockMistakes.BoardTwice(line.Name.Place, board.Name, marks[board.Name]));
+                return;
+            }
+
+            places.AddBoard(board.Name, line.Name.Place);
+        }
+    }
+
+    private static Length ReadCup(Section line, Field<Size> size)
+    {
+        var format = line.Reading.Format;
+        var cup = line.Optional("cup", LengthValues.FromZero("the cup of a board", LengthValues.Thickest));
+        return cup.Unless(line.Findings, depth => !size.IsRead || depth < size.Value.Thickness
+            ? null
+            : StockMistakes.NothingLeftOfTheThickness(cup.Place, format.Write(depth), format.Write(size.Value.Thickness))).Or(Length.Zero);
+    }
+
+    private static Length ReadEndTrim(Section line, Field<Size> size)
+    {
+        var format = line.Reading.Format;
+        var trim = line.Optional("end-trim", LengthValues.FromZero("the loss at an end", LengthValues.Longest));
+        return trim.Unless(line.Findings, lost => !size.IsRead || lost * 2 < size.Value.Length
+            ? null
+            : StockMistakes.NothingLeftOfTheLength(trim.Place, format.Write(lost), format.Write(size.Value.Length))).Or(Length.Zero);
+    }
+
+    private static MoistureContent ReadDrying(Section line)
+    {
+        // The dates are kept valid for the planning of drying; weights need the moisture alone.
+        var moisture = Board.AirDry;
+        line.Inner<object>("drying", "the drying", drying =>
+        {
+            drying.Optional("since", Values.Date);
+            drying.Optional("read", Values.Date);
+            moisture = drying.Optional("moisture", Moisture, Board.AirDry);
+            return moisture;
+        });
+        return moisture;
+    }
+
+    private static Money? ReadPrice(Section line, Field<Size> size)
+    {
+        const string Expected = "a price of timber, such as 9.40 per board-foot or 45 each";
+        var price = line.Optional("price", ShopSections.Price([PriceUnit.BoardFoot, PriceUnit.CubicMetre, PriceUnit.Each], Expected)).Value;
+        return price is null || !size.IsRead ? null : price.Unit switch
+        {
+            PriceUnit.BoardFoot => price.Amount * (decimal)size.Value.Volume.BoardFeet,
+            PriceUnit.CubicMetre => price.Amount * (decimal)size.Value.Volume.CubicMetres,
+            _ => price.Amount,
+        };
+    }
+}
