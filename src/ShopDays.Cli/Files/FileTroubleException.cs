@@ -26,11 +26,11 @@ internal sealed class FileTroubleException : Exception
     /// <summary>Trouble with one file.</summary>
     public static FileTroubleException Of(string file, string why, Exception? inner = null) => new($"{file} {why}", inner!) { Why = why };
 
-    /// <summary>Says in a maker's words what the system said about a file.</summary>
-    public static FileTroubleException Reading(string file, Exception trouble) => Of(file, trouble switch
+    /// <summary>Says in a maker's words what the system said about a file that was to be read.</summary>
+    public static FileTroubleException Reading(string file, bool isFolder, Exception trouble) => Of(file, trouble switch
     {
+        _ when isFolder => "is a folder, not a file",
         FileNotFoundException or DirectoryNotFoundException => "is not there",
-        UnauthorizedAccessException when Directory.Exists(file) => "is a folder, not a file",
         UnauthorizedAccessException => "may not be read by you",
         _ => "cannot be read: " + trouble.Message,
     }, trouble);

@@ -16,15 +16,14 @@ internal static class ShopFile
         [("none", DaylightLimit.None), ("sunrise-sunset", DaylightLimit.SunriseSunset), ("civil-twilight", DaylightLimit.CivilTwilight)];
 
     /// <summary>Reads a shop file.</summary>
-    /// <param name="file">The file's name for the maker.</param>
-    /// <param name="bytes">All that it holds.</param>
+    /// <param name="source">The file.</param>
     /// <param name="operations">The operations whose methods it may name.</param>
     /// <param name="findings">Where mistakes go.</param>
-    public static ShopReading Read(string file, byte[] bytes, OperationCatalogue operations, Findings findings)
+    public static ShopReading Read(SourceFile source, OperationCatalogue operations, Findings findings)
     {
         var before = findings.Count;
         var reading = new Reading { Findings = findings };
-        var root = YamlFile.Read(file, bytes, Holds, findings);
+        var root = YamlFile.Read(source.Name, source.Bytes, Holds, findings);
         if (root is null || Section.Open(root, "a shop", reading) is not { } shop)
         {
             return new(null, reading, new(), new Dictionary<string, string>());

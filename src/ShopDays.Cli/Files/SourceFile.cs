@@ -21,7 +21,7 @@ internal sealed record SourceFile(string Path, string Name, byte[] Bytes)
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw FileTroubleException.Reading(Directory.Exists(path) || name.Length == 0 ? path : name, trouble);
+            throw FileTroubleException.Reading(name, Directory.Exists(path), trouble);
         }
     }
 

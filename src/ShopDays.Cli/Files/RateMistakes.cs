@@ -1,0 +1,19 @@
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Files;
+
+/// <summary>What can be wrong with a shop's own rates beyond their single values.</summary>
+internal static class RateMistakes
+{
+    public static Finding RateTwice(Place place, string operation, string method) =>
+        Finding.At(place, $"{QuotedText.Of(operation)} by the method {QuotedText.Of(method)} stands here for the second time") with { Expected = "each method of an operation once" };
+
+    public static Finding UnitChanged(Place place, string typed, string operation, string unit) =>
+        Finding.At(place, $"{QuotedText.Of(operation)} is counted in {unit}, not in {QuotedText.Of(typed)}") with { Cure = "leave the unit out, or give the operation another name" };
+
+    public static Finding RateOutOfOrder(Place place) =>
+        Finding.At(place, "the minutes for one unit do not rise") with { Expected = "low, likely and high in this order" };
+
+    public static Finding UnknownCaution(Place place, string typed, IReadOnlyList<string> known) =>
+        Finding.At(place, $"{QuotedText.Of(typed)} is not a kind of caution") with { Expected = ValueMistakes.AnyOf(known, "kinds"), Nearest = NearestName.To(typed, known) };
+}

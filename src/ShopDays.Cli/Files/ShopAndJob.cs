@@ -1,0 +1,68 @@
+using ShopDays.Cli.Files.Jobs;
+using ShopDays.Parts;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Files;
+
+/// <summary>A shop and one of its jobs, all their files read without a mistake.</summary>
+internal sealed record ShopAndJob
+{
+    /// <summary>The shop's folder.</summary>
+    public required ShopFolder Folder { get; init; }
+
+    /// <summary>The job's file, named from the shop's folder.</summary>
+    public required string JobFileName { get; init; }
+
+    /// <summary>The shop.</summary>
+    public required Shop Shop { get; init; }
+
+    /// <summary>The job, with the places of what is named in it.</summary>
+    public required LocatedJob Located { get; init; }
+
+    /// <summary>The job.</summary>
+    public Job Job => Located.Job;
+
+    /// <summary>The operations, the shop's own among them.</summary>
+    public required OperationCatalogue Operations { get; init; }
+
+    /// <summary>The timbers.</summary>
+    public required SpeciesTable Species { get; init; }
+
+    /// <summary>Adhesives, finishes and rests.</summary>
+    public required WaitTable Waits { get; init; }
+
+    /// <summary>Reads the files of a shop and one job; the mistakes of all of them come together.</summary>
+    /// <param name="job">The job as typed: a path or a name.</param>
+    /// <param name="currentFolder">Where the maker stands.</param>
+    /// <exception cref="FileTroubleException">A file is missing or cannot be read.</exception>
+    public static ShopAndJobReading Read(string job, string currentFolder)
+    {
+        var (folder, jobPath) = ShopFolder.FindJob(job, currentFolder);
+        var findings = new Findings();
+        var operations = File.Exists(Path.Combine(folder.Path, ShopFolder.RatesFileName))
+            ? RatesFile.Read(folder.Read(ShopFolder.RatesFileName), BuiltIn.Operations, [.. BuiltIn.Cautions.Select(one => one.Kind)], findings)
+            : BuiltIn.Operations;
+        var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings);
+        var source = folder.Read(jobPath);
+        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits), findings);
+        return findings.AreNone
+            ? new(
+                new ShopAndJob
+                {
+                    Folder = folder,
+                    JobFileName = source.Name,
+                    Shop = shop.Shop!,
+                    Located = located!,
+                    Operations = operations,
+                    Species = BuiltIn.Species,
+                    Waits = BuiltIn.Waits,
+                },
+                [])
+            : new(null, findings.InOrder());
+    }
+}
+
+/// <summary>What reading a shop and a job gave: both, or mistakes.</summary>
+/// <param name="Read">The shop and the job; null when there are mistakes.</param>
+/// <param name="Findings">The mistakes of all files, in order.</param>
+internal sealed record ShopAndJobReading(ShopAndJob? Read, IReadOnlyList<Finding> Findings);
