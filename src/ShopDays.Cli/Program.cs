@@ -1,1 +1,23 @@
-return 0;
+using System.CommandLine;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using NodaTime;
+using ShopDays.Cli.Commands;
+using ShopDays.Cli.Terminal;
+
+var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { DisableDefaults = true });
+builder.Services
+    .AddSingleton<IClock>(SystemClock.Instance)
+    .AddSingleton(_ => Screen.OfProcess())
+    .AddSingleton<IShopCommand, LayoutCommand>()
+    .AddSingleton<IShopCommand, EstimateCommand>();
+using var host = builder.Build();
+
+var screen = host.Services.GetRequiredService<Screen>();
+var root = new RootCommand("From a parts list and the boards on hand to a cutting layout, honest times and a plan in working days.");
+foreach (var command in host.Services.GetServices<IShopCommand>())
+{
+    root.Add(command.Describe());
+}
+
+return CommandLine.Run(root, args, screen);

@@ -43,6 +43,29 @@ public sealed class Screen
     /// <summary>Columns to use.</summary>
     public int Width { get; }
 
+    /// <summary>Writes a text in lines that fit, broken between words; a word held together by no-break spaces stays whole.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="indent">Columns by which every line but the first is moved in.</param>
+    public void Wrapped(string text, int indent = 0) => Wrapped(Out, text, indent);
+
+    /// <inheritdoc cref="Wrapped(string, int)"/>
+    public void Wrapped(TextWriter writer, string text, int indent = 0)
+    {
+        var line = "";
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > Width)
+            {
+                writer.WriteLine(line.TrimEnd().Replace('\u00a0', ' '));
+                line = new string(' ', indent);
+            }
+
+            line += (string.IsNullOrWhiteSpace(line) ? "" : " ") + word;
+        }
+
+        writer.WriteLine(line.Replace('\u00a0', ' '));
+    }
+
     /// <summary>The screen of this process: no colour in a pipe, nor where the environment asks for none (NO_COLOR).</summary>
     public static Screen OfProcess()
     {

@@ -1,0 +1,47 @@
+using System.CommandLine;
+using System.Diagnostics;
+using ShopDays.Cli.Json;
+using ShopDays.Cli.Terminal;
+using ShopDays.Times;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary><c>shopdays estimate</c>: how long the work takes, by operation and in all.</summary>
+internal sealed class EstimateCommand(Screen screen) : IShopCommand
+{
+    /// <inheritdoc/>
+    public Command Describe()
+    {
+        var command = new JobCommand(screen, "estimate", "Estimate the hands-on time, with honest ranges.", "shopdays estimate writing-table");
+        command.AnswerWith((_, workings, asJson) =>
+        {
+            if (workings.Missing.Count > 0)
+            {
+                return command.SayMissing(workings);
+            }
+
+            switch (workings.Order)
+            {
+                case OrderOfWork.GoesRound round:
+                    return command.SayGoesRound(workings, round.Names);
+                case OrderOfWork.Made made:
+                    var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
+                    if (asJson)
+                    {
+                        JsonAnswer.Write(screen.Out, EstimateJson.Of(estimate, made.Remarks));
+                    }
+                    else
+                    {
+                        EstimatePrint.Print(screen, workings.Read.Job.Name, estimate);
+                        RemarkPrint.Print(screen, made.Remarks);
+                    }
+
+                    return ExitCode.Done;
+                default:
+                    throw new UnreachableException();
+            }
+        });
+        return command.Command;
+    }
+}

@@ -1,0 +1,75 @@
+using System.CommandLine;
+using System.Globalization;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Terminal;
+using ShopDays.Layouts;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>What the commands that compute something of a job have in common: the job, the seed, JSON, and reading the files.</summary>
+internal sealed class JobCommand
+{
+    private static readonly string[] Efforts = ["quick", "normal", "long"];
+
+    private readonly Argument<string> job = new("JOB") { Description = "A job's file, or its name in the shop's jobs folder." };
+    private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs." };
+    private readonly Option<int> seed = new("--seed") { Description = "Where draws and searches begin: the same seed gives the same answer.", DefaultValueFactory = _ => 1, HelpName = "NUMBER" };
+    private readonly Option<string> effort = new("--effort") { Description = "How hard to search for a layout.", DefaultValueFactory = _ => "normal" };
+    private readonly Screen screen;
+
+    /// <summary>Makes a command of that name.</summary>
+    public JobCommand(Screen screen, string name, string description, string example)
+    {
+        this.screen = screen;
+        effort.AcceptOnlyFromAmong(Efforts);
+        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort };
+    }
+
+    /// <summary>The command, for more options and its action.</summary>
+    public Command Command { get; }
+
+    /// <summary>What the answer is printed on.</summary>
+    public Screen Screen => screen;
+
+    /// <summary>Reads the files and answers; their mistakes are printed instead when there are any.</summary>
+    /// <param name="answer">What to do with the workings, and whether the answer goes out as JSON.</param>
+    public void AnswerWith(Func<ParseResult, Workings, bool, int> answer) => Command.SetAction(parsed =>
+    {
+        var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory());
+        if (reading.Read is not { } read)
+        {
+            foreach (var finding in reading.Findings)
+            {
+                screen.Error.WriteLine(finding);
+            }
+
+            screen.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{reading.Findings.Count} mistake{(reading.Findings.Count == 1 ? "" : "s")}; nothing was worked out or written"));
+            return ExitCode.No;
+        }
+
+        var asked = (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort));
+        return answer(parsed, new(read, parsed.GetValue(seed), asked), parsed.GetValue(json));
+    });
+
+    /// <summary>Says on the error stream that the stock does not yield every part.</summary>
+    /// <returns>The exit code for it.</returns>
+    public int SayMissing(Workings workings)
+    {
+        LayoutPrint.PrintMissing(screen.Error, screen, workings.Layout, workings.Read.Located.Format);
+        screen.Error.WriteLine("Nothing further was worked out: a plan of parts that are not there would be no plan.");
+        return ExitCode.No;
+    }
+
+    /// <summary>Says on the error stream that the order of work goes round, at the places of what is in it.</summary>
+    /// <returns>The exit code for it.</returns>
+    public int SayGoesRound(Workings workings, IReadOnlyList<string> names)
+    {
+        var places = workings.Read.Located.Places;
+        foreach (var name in names.Distinct(StringComparer.Ordinal))
+        {
+            screen.Error.WriteLine($"{places.Of(name)}: the order of work goes round: {string.Join(", ", names)}; remove one of these 'before' or 'after' lines");
+        }
+
+        return ExitCode.No;
+    }
+}

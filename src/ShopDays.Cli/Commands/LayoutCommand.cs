@@ -1,0 +1,29 @@
+using System.CommandLine;
+using ShopDays.Cli.Json;
+using ShopDays.Cli.Terminal;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary><c>shopdays layout</c>: where every part comes out of which board.</summary>
+internal sealed class LayoutCommand(Screen screen) : IShopCommand
+{
+    /// <inheritdoc/>
+    public Command Describe()
+    {
+        var command = new JobCommand(screen, "layout", "Lay the parts out on the boards, with every cut in order.", "shopdays layout writing-table");
+        command.AnswerWith((_, workings, asJson) =>
+        {
+            if (asJson)
+            {
+                JsonAnswer.Write(screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format));
+            }
+            else
+            {
+                LayoutPrint.Print(screen, workings.Read.Job.Name, workings.Layout, workings.Read.Located.Format);
+            }
+
+            return workings.Layout.Fits ? ExitCode.Done : ExitCode.No;
+        });
+        return command.Command;
+    }
+}

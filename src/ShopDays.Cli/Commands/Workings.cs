@@ -1,0 +1,72 @@
+using ShopDays.Cli.Files;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+using ShopDays.Plans;
+using ShopDays.Times;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>The way from a shop and a job to a plan, each step worked out when it is first asked for and kept.</summary>
+/// <param name="read">The shop and the job.</param>
+/// <param name="seed">Where layout, draws and plan draw from.</param>
+/// <param name="effort">How hard the layout is searched for.</param>
+internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort)
+{
+    /// <summary>Courses of the job that are drawn. The finish's quantiles are then good to about a hundredth of their range.</summary>
+    public const int Draws = 2000;
+
+    private const int DaysLookedAtForSessions = 366;
+
+    private readonly Lazy<RateModel> rates = new(() => RateModel.FromPrior(read.Operations));
+    private Layout? layout;
+    private OrderOfWork? order;
+    private TimeDraws? draws;
+
+    /// <summary>The shop and the job.</summary>
+    public ShopAndJob Read { get; } = read;
+
+    /// <summary>The seed.</summary>
+    public int Seed { get; } = seed;
+
+    /// <summary>Where each part comes out of which board.</summary>
+    public Layout Layout => layout ??= LayoutSearch.LayOut(Read.Job, SawingRates, effort, Seed);
+
+    /// <summary>The parts, spares not counted, that no board yields.</summary>
+    public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];
+
+    /// <summary>The tasks and what comes before what, or why there is no order.</summary>
+    public OrderOfWork Order => order ??= OrderOfWork.Build(
+        Read.Job, Layout, Read.Operations, Read.Waits, Read.Shop.Limits, LongestSession);
+
+    /// <summary>Drawn courses of the job.</summary>
+    public TimeDraws DrawsOf(TaskGraph graph) => draws ??= rates.Value.Draw(graph.Tasks, Draws, Seed);
+
+    /// <summary>A plan, or what stands against it.</summary>
+    public PlanAnswer PlanOf(TaskGraph graph) => PlanMaker.Plan(new PlanRequest
+    {
+        Graph = graph,
+        Times = DrawsOf(graph).Medians(),
+        Draws = DrawsOf(graph),
+        Calendars = [.. Read.Shop.Workers.Select(Read.Shop.CalendarOf)],
+        Limits = Read.Shop.Limits,
+        Start = Read.Job.Start,
+        Due = Read.Job.Due,
+        Seed = Seed,
+        Lengths = Read.Located.Format,
+    });
+
+    private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, MethodOf, Read.Shop.Money?.Rate.Amount.Amount ?? 0);
+
+    /// <summary>Runs of like pieces are cut to the longest session of a year; without any session, to a usual one.</summary>
+    private WorkTime LongestSession => Read.Shop.Workers
+        .SelectMany(worker => Read.Shop.CalendarOf(worker).Between(Read.Job.Start, Read.Job.Start.PlusDays(DaysLookedAtForSessions)).Sessions)
+        .Select(session => session.UsableTime)
+        .DefaultIfEmpty(WorkTime.FromHours(4))
+        .Max();
+
+    private Method MethodOf(Operation operation) =>
+        Read.Job.Methods.TryGetValue(operation.Name, out var name)
+            ? operation.Methods.First(method => string.Equals(method.Name, name, StringComparison.OrdinalIgnoreCase))
+            : operation.Methods[0];
+}

@@ -1,0 +1,41 @@
+using ShopDays.Times;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Json;
+
+/// <summary>The answer of <c>shopdays estimate --json</c>.</summary>
+internal static class EstimateJson
+{
+    /// <summary>The estimate as an object to be written.</summary>
+    public static object Of(JobEstimate estimate, IReadOnlyList<Remark> remarks) => new
+    {
+        HandsOnMinutes = RangeOf(estimate.HandsOn),
+        HeavyMinutes = RangeOf(estimate.Heavy),
+        Operations = estimate.Operations.Select(one => new
+        {
+            one.Operation,
+            one.Method,
+            Quantity = Math.Round(one.Quantity, 3, MidpointRounding.AwayFromZero),
+            one.Unit,
+            one.Tasks,
+            P10 = JsonAnswer.Minutes(one.Time.P10),
+            P50 = JsonAnswer.Minutes(one.Time.P50),
+            P80 = JsonAnswer.Minutes(one.Time.P80),
+            P90 = JsonAnswer.Minutes(one.Time.P90),
+        }),
+        estimate.Tasks,
+        WaitMinutes = Math.Round(estimate.Waits.TotalMinutes, 2, MidpointRounding.AwayFromZero),
+        estimate.Seed,
+        estimate.Draws,
+        Remarks = remarks.Select(RemarkJson.Of),
+    };
+
+    private static object RangeOf(TimeRange range) => new
+    {
+        P10 = JsonAnswer.Minutes(range.P10),
+        P50 = JsonAnswer.Minutes(range.P50),
+        P80 = JsonAnswer.Minutes(range.P80),
+        P90 = JsonAnswer.Minutes(range.P90),
+        Mean = JsonAnswer.Minutes(range.Mean),
+    };
+}

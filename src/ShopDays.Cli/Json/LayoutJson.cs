@@ -1,0 +1,90 @@
+using ShopDays.Cli.Terminal;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Json;
+
+/// <summary>The answer of <c>shopdays layout --json</c>.</summary>
+internal static class LayoutJson
+{
+    /// <summary>The layout as an object to be written.</summary>
+    public static object Of(Layout layout, LengthFormat format) => new
+    {
+        layout.Fits,
+        Unplaced = layout.Unplaced.Select(one => new
+        {
+            Part = one.Part.Name,
+            one.Number,
+            IsSpare = one.Number > one.Part.Count,
+            Reason = UnplacedWords.Why(one, format),
+        }),
+        Wanted = layout.Wanted.Select(one => new
+        {
+            Species = one.Species.Name,
+            one.Count,
+            LengthMm = JsonAnswer.Millimetres(one.Length),
+            WidthMm = JsonAnswer.Millimetres(one.Width),
+            ThicknessMm = JsonAnswer.Millimetres(one.Thickness),
+            BoardFeet = Math.Round(one.Volume.BoardFeet, 2, MidpointRounding.AwayFromZero),
+        }),
+        BoardsUsed = layout.Boards.Count,
+        layout.Yield,
+        Bound = layout.BestPossibleYield,
+        RipFeet = Math.Round(layout.RipLength.Feet, 4, MidpointRounding.AwayFromZero),
+        CrosscutFeet = Math.Round(layout.CrosscutLength.Feet, 4, MidpointRounding.AwayFromZero),
+        SawingMinutes = JsonAnswer.Minutes(layout.SawingTime),
+        MatchesNotKept = layout.NotHonoured,
+        Boards = layout.Boards.Select(BoardOf),
+    };
+
+    private static object BoardOf(BoardLayout board) => new
+    {
+        Board = board.Board.Name,
+        Species = board.Board.Species.Name,
+        LengthMm = JsonAnswer.Millimetres(board.Board.Length),
+        WidthMm = JsonAnswer.Millimetres(board.Board.Width),
+        ThicknessMm = JsonAnswer.Millimetres(board.Board.Thickness),
+        WeightKg = Math.Round(board.Board.Weight.Kilograms, 2, MidpointRounding.AwayFromZero),
+        Pieces = board.Blanks.SelectMany(PiecesOf),
+        Cuts = board.Cuts.Select(cut => new
+        {
+            cut.Order,
+            cut.Kind,
+            AtMm = JsonAnswer.Millimetres(cut.At),
+            LengthMm = JsonAnswer.Millimetres(cut.Length),
+            Of = RegionOf(cut.Of),
+            cut.Frees,
+        }),
+        Offcuts = board.Offcuts.Select(offcut => new
+        {
+            XMm = JsonAnswer.Millimetres(offcut.Region.X),
+            YMm = JsonAnswer.Millimetres(offcut.Region.Y),
+            LengthMm = JsonAnswer.Millimetres(offcut.Region.Length),
+            WidthMm = JsonAnswer.Millimetres(offcut.Region.Width),
+            Kept = offcut.IsUseful,
+        }),
+    };
+
+    /// <summary>A blank that is resawn is as many pieces as parts come of it, one above the other: <c>layer</c> counts them.</summary>
+    private static IEnumerable<object> PiecesOf(PlacedBlank placed) => placed.Blank.Numbers.Select((number, layer) => new
+    {
+        Part = placed.Blank.Part.Name,
+        Number = number,
+        placed.Blank.Strip,
+        placed.Blank.Strips,
+        Layer = layer,
+        Layers = placed.Blank.Numbers.Count,
+        XMm = JsonAnswer.Millimetres(placed.Region.X),
+        YMm = JsonAnswer.Millimetres(placed.Region.Y),
+        LengthMm = JsonAnswer.Millimetres(placed.Region.Length),
+        WidthMm = JsonAnswer.Millimetres(placed.Region.Width),
+    });
+
+    private static object RegionOf(Region region) => new
+    {
+        XMm = JsonAnswer.Millimetres(region.X),
+        YMm = JsonAnswer.Millimetres(region.Y),
+        LengthMm = JsonAnswer.Millimetres(region.Length),
+        WidthMm = JsonAnswer.Millimetres(region.Width),
+    };
+}

@@ -1,0 +1,49 @@
+using ShopDays.Measures;
+using ShopDays.Times;
+using Spectre.Console;
+
+namespace ShopDays.Cli.Terminal;
+
+/// <summary>An estimate for the eyes.</summary>
+internal static class EstimatePrint
+{
+    /// <summary>Prints it.</summary>
+    public static void Print(Screen screen, string job, JobEstimate estimate)
+    {
+        screen.Out.WriteLine($"{job}: hands-on time");
+        screen.Out.WriteLine();
+        var ranges = Grid.WithHeads("", ">1 in 10 quicker", ">as likely as not", ">promise (80 %)", ">bad luck (90 %)");
+        AddRange(ranges, "all work", estimate.HandsOn);
+        AddRange(ranges, "heavy work", estimate.Heavy);
+        screen.Console.Write(ranges);
+        screen.Wrapped(FormattableString.Invariant(
+            $"{estimate.Tasks} tasks; the waits add up to {WaitText.Write(estimate.Waits)} if none overlapped. Opening up and sweeping up are not in it."));
+        screen.Out.WriteLine();
+
+        var operations = Grid.WithHeads("operation", "method", ">quantity", "unit", ">tasks", ">likely", ">80 %");
+        foreach (var one in estimate.Operations)
+        {
+            operations.AddTexts(
+                one.Operation,
+                one.Method,
+                FormattableString.Invariant($"{one.Quantity:0.#}"),
+                one.Unit,
+                FormattableString.Invariant($"{one.Tasks}"),
+                Hours(one.Time.P50),
+                Hours(one.Time.P80));
+        }
+
+        screen.Console.Write(operations);
+        screen.Wrapped(FormattableString.Invariant(
+            $"Times in hours and minutes, from the built-in rates and {estimate.Draws} drawn courses of the job, seed {estimate.Seed}. The rows' 80 % times do not add up: bad luck seldom strikes everywhere at once."));
+    }
+
+    private static void AddRange(Table table, string what, TimeRange range) =>
+        table.AddTexts(what, Hours(range.P10), Hours(range.P50), Hours(range.P80), Hours(range.P90));
+
+    private static string Hours(WorkTime time)
+    {
+        var minutes = (long)Math.Round(time.Minutes, MidpointRounding.AwayFromZero);
+        return FormattableString.Invariant($"{minutes / 60}:{minutes % 60:00}");
+    }
+}

@@ -1,0 +1,89 @@
+using ShopDays.Layouts;
+using ShopDays.Measures;
+using Spectre.Console;
+
+namespace ShopDays.Cli.Terminal;
+
+/// <summary>A layout for the eyes: what it comes to, what is missing, then each board with its sketch, key and cuts.</summary>
+internal static class LayoutPrint
+{
+    /// <summary>Prints it.</summary>
+    public static void Print(Screen screen, string job, Layouts.Layout layout, LengthFormat format)
+    {
+        var output = screen.Out;
+        output.WriteLine(layout.Fits ? $"{job}: every part comes out of the stock." : $"{job}: the stock does not yield every part.");
+        output.WriteLine(FormattableString.Invariant(
+            $"{Count(layout.Boards.Count, "board")} cut, {layout.Yield:P0} of their area in blanks (at best {layout.BestPossibleYield:P0} is possible)."));
+        output.WriteLine(FormattableString.Invariant(
+            $"{layout.RipLength.Feet:0} ft of rip and straightening, {layout.CrosscutLength.Feet:0} ft of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
+        PrintMissing(screen.Out, screen, layout, format);
+        foreach (var group in layout.NotHonoured)
+        {
+            output.WriteLine($"The parts matched as '{group}' do not all come from one board.");
+        }
+
+        foreach (var board in layout.Boards)
+        {
+            PrintBoard(screen, board, format);
+        }
+    }
+
+    /// <summary>Prints what no board yields and what would do; nothing when everything fits.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="screen">How wide.</param>
+    /// <param name="layout">The layout.</param>
+    /// <param name="format">How lengths are written.</param>
+    public static void PrintMissing(TextWriter output, Screen screen, Layouts.Layout layout, LengthFormat format)
+    {
+        if (layout.Fits)
+        {
+            return;
+        }
+
+        output.WriteLine();
+        output.WriteLine("Left over:");
+        foreach (var one in layout.Unplaced)
+        {
+            var spare = one.Number > one.Part.Count ? " (spare)" : "";
+            screen.Wrapped(output, FormattableString.Invariant($"- {one.Part.Name} {one.Number}{spare}: {UnplacedWords.Why(one, format)}"), indent: 2);
+        }
+
+        output.WriteLine(layout.Wanted.Count > 0
+            ? "The least extra stock, of the kinds on hand, that would do:"
+            : "No board of a kind on hand would do for them.");
+        foreach (var one in layout.Wanted)
+        {
+            screen.Wrapped(output, "- " + UnplacedWords.Wanted(one, format), indent: 2);
+        }
+    }
+
+    private static void PrintBoard(Screen screen, BoardLayout board, LengthFormat format)
+    {
+        var stock = board.Board;
+        screen.Out.WriteLine();
+        screen.Wrapped(FormattableString.Invariant(
+            $"{stock.Name}  {stock.Species}, {format.Write(stock.Length)} x {format.Write(stock.Width)} x {format.Write(stock.Thickness)}, {MassText.Write(stock.Weight, pounds: format != LengthFormat.Millimetres)}"));
+        foreach (var line in BoardSketch.Lines(board, screen.Width))
+        {
+            screen.Out.WriteLine(line);
+        }
+
+        screen.Wrapped(string.Join("   ", board.Blanks.Select((blank, place) =>
+            $"{BoardSketch.LetterOf(place)} {blank.Blank.Label}, {format.Write(blank.Region.Length)} x {format.Write(blank.Region.Width)}".Replace(' ', '\u00a0'))));
+        screen.Out.WriteLine();
+        var table = Grid.WithHeads(">cut", "kind", ">at", ">length", "frees");
+        foreach (var cut in board.Cuts)
+        {
+            table.AddTexts(
+                FormattableString.Invariant($"{cut.Order}"),
+                CutWords.Of(cut.Kind),
+                format.Write(cut.At),
+                format.Write(cut.Length),
+                cut.Frees);
+        }
+
+        screen.Console.Write(table);
+    }
+
+    private static string Count(int number, string noun) => FormattableString.Invariant($"{number} {noun}{(number == 1 ? "" : "s")}");
+}
