@@ -10,7 +10,8 @@ builder.Services
     .AddSingleton<IClock>(SystemClock.Instance)
     .AddSingleton(_ => Screen.OfProcess())
     .AddSingleton<IShopCommand, LayoutCommand>()
-    .AddSingleton<IShopCommand, EstimateCommand>();
+    .AddSingleton<IShopCommand, EstimateCommand>()
+    .AddSingleton<IShopCommand, PlanCommand>();
 using var host = builder.Build();
 
 var screen = host.Services.GetRequiredService<Screen>();

@@ -30,6 +30,9 @@ internal static class JsonAnswer
     /// <summary>An instant in the shop's zone as ISO 8601 with its offset.</summary>
     public static string Time(ZonedDateTime time) => OffsetDateTimePattern.Rfc3339.Format(time.ToOffsetDateTime());
 
+    /// <inheritdoc cref="Time(ZonedDateTime)"/>
+    public static string? Time(ZonedDateTime? time) => time is { } known ? Time(known) : null;
+
     /// <summary>A date as ISO 8601.</summary>
     public static string Date(LocalDate date) => LocalDatePattern.Iso.Format(date);
 }

@@ -43,24 +43,31 @@ public sealed class Screen
     /// <summary>Columns to use.</summary>
     public int Width { get; }
 
-    /// <summary>Writes a text in lines that fit, broken between words; a word held together by no-break spaces stays whole.</summary>
+    /// <summary>Writes a text in lines that fit, broken between words; words held together by no-break spaces stay together.</summary>
     /// <param name="text">The text.</param>
     /// <param name="indent">Columns by which every line but the first is moved in.</param>
     public void Wrapped(string text, int indent = 0) => Wrapped(Out, text, indent);
 
     /// <inheritdoc cref="Wrapped(string, int)"/>
-    public void Wrapped(TextWriter writer, string text, int indent = 0)
+    public void Wrapped(TextWriter writer, string text, int indent = 0) => Write(writer, "", new string(' ', indent), text);
+
+    /// <summary>Writes a text behind a lead; its further lines begin under the text.</summary>
+    public void Hanging(string lead, string text) => Write(Out, lead, new string(' ', lead.Length), text);
+
+    private void Write(TextWriter writer, string lead, string indent, string text)
     {
-        var line = "";
+        var line = lead;
+        var isEmpty = true;
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (line.Length > 0 && line.Length + 1 + word.Length > Width)
+            if (!isEmpty && line.Length + 1 + word.Length > Width)
             {
-                writer.WriteLine(line.TrimEnd().Replace('\u00a0', ' '));
-                line = new string(' ', indent);
+                writer.WriteLine(line.Replace('\u00a0', ' '));
+                (line, isEmpty) = (indent, true);
             }
 
-            line += (string.IsNullOrWhiteSpace(line) ? "" : " ") + word;
+            line += (isEmpty ? "" : " ") + word;
+            isEmpty = false;
         }
 
         writer.WriteLine(line.Replace('\u00a0', ' '));

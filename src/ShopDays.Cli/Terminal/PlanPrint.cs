@@ -1,0 +1,100 @@
+using NodaTime;
+using ShopDays.Plans;
+using ShopDays.Work;
+using Spectre.Console;
+
+namespace ShopDays.Cli.Terminal;
+
+/// <summary>A plan for the eyes: the dates, then day by day what is done, the waits and the cautions.</summary>
+internal static class PlanPrint
+{
+    /// <summary>Prints it.</summary>
+    public static void Print(Screen screen, string job, LocalDate? due, PlanAnswer.Planned answer, IReadOnlyList<Caution> cautions, IReadOnlyList<Remark> remarks)
+    {
+        PrintDates(screen, job, due, answer);
+        RemarkPrint.Print(screen, remarks);
+        PrintDays(screen, answer.Plan);
+        PrintWaits(screen, answer.Plan);
+        PrintCautions(screen, cautions);
+    }
+
+    /// <summary>Prints why there is no plan.</summary>
+    public static void Print(Screen screen, string job, PlanAnswer.CannotBePlanned answer)
+    {
+        screen.Error.WriteLine($"{job} cannot be planned:");
+        foreach (var reason in answer.Reasons)
+        {
+            screen.Wrapped(screen.Error, $"- {(reason.Task is null ? "" : reason.Task.Name + ": ")}{reason.Limit}; {reason.Cure}", indent: 2);
+        }
+    }
+
+    private static void PrintDates(Screen screen, string job, LocalDate? due, PlanAnswer.Planned answer)
+    {
+        var (plan, forecast) = (answer.Plan, answer.Forecast);
+        screen.Out.WriteLine(job);
+        screen.Out.WriteLine();
+        var table = new Table().Border(TableBorder.None).HideHeaders().AddColumn("").AddColumn("");
+        table.AddTexts("a date to promise (four in five)", Date(forecast.P80));
+        table.AddTexts("as likely as not", Date(forecast.P50));
+        table.AddTexts("with bad luck (nine in ten)", Date(forecast.P90));
+        table.AddTexts("this plan, if all goes as expected", DateWords.Of(plan.Finish));
+        table.AddTexts("no plan could end before", DateWords.Of(plan.LowerBound.At));
+        if (due is { } date && forecast.ChanceOfDue is { } chance)
+        {
+            table.AddTexts("due", FormattableString.Invariant($"{DateWords.Of(date)}: a chance of {chance:P0}"));
+        }
+
+        screen.Console.Write(table);
+        screen.Wrapped(FormattableString.Invariant(
+            $"{plan.ShopDays} shop days in {plan.Sessions.Count} sessions. Nothing can end earlier because of {plan.LowerBound.Reason}."));
+        if (forecast.Deciding.Count > 0)
+        {
+            screen.Wrapped("The finish hangs most on: " + string.Join("; ", forecast.Deciding.Take(3).Select(one => one.Task.Name)) + ".");
+        }
+    }
+
+    private static void PrintDays(Screen screen, Plan plan)
+    {
+        foreach (var day in plan.Sessions.GroupBy(session => session.Session.Date))
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine(DateWords.Of(day.Key));
+            foreach (var session in day)
+            {
+                screen.Out.WriteLine($"  {DateWords.Hour(session.Session.Start)}-{DateWords.Hour(session.Session.End)}  {session.Session.Worker}");
+                foreach (var work in session.Work)
+                {
+                    var goesOn = work.IsLastPiece ? "" : work.IsFirstPiece ? " (begin)" : " (go on)";
+                    screen.Hanging(FormattableString.Invariant($"    {DateWords.Hour(work.Start)} {work.Minutes.Minutes,4:0} min  "), work.Task.Name + goesOn);
+                }
+            }
+        }
+    }
+
+    private static void PrintWaits(Screen screen, Plan plan)
+    {
+        if (plan.Waits.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        screen.Out.WriteLine("Waits");
+        foreach (var wait in plan.Waits)
+        {
+            screen.Hanging("  ", $"{DateWords.Of(wait.Start)} to {DateWords.Of(wait.End)}: {wait.Reason}{(wait.After is null ? "" : " after " + wait.After.Name)}");
+        }
+    }
+
+    private static void PrintCautions(Screen screen, IReadOnlyList<Caution> cautions)
+    {
+        screen.Out.WriteLine();
+        screen.Out.WriteLine("Cautions for this work");
+        foreach (var caution in cautions)
+        {
+            screen.Wrapped($"- {caution.Kind}: {caution.Text} ({caution.SaidBy})", indent: 2);
+        }
+    }
+
+    private static string Date(ZonedDateTime? time) => time is { } known ? DateWords.Of(known.Date) : "not within the years looked at";
+}
