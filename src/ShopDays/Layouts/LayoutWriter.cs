@@ -50,15 +50,17 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
             names.Add(offcut.Region, "offcut");
         }
 
-        var cuts = new List<Cut>();
-        foreach (var cut in sequence.Cuts)
-        {
-            var (near, far) = SawCut.Apart(cut.Kind, cut.Of, cut.At, cutting.Stock.Kerf);
-            var frees = ((Region[])[near, far]).Select(region => names.GetValueOrDefault(region)).OfType<string>();
-            cuts.Add(new Cut(cuts.Count + 1, cut.Kind, cut.Of, cut.At, cut.Length, board.Thickness, string.Join(", ", frees)));
-        }
-
-        cuts.AddRange(blanks.SelectMany(placed => Resaw(placed, cutting.Stock)).Select((cut, index) => cut with { Order = cuts.Count + index + 1 }));
+        List<Cut> cuts =
+        [
+            .. sequence.Cuts.Select(cut =>
+            {
+                var (near, far) = SawCut.Apart(cut.Kind, cut.Of, cut.At, cutting.Stock.Kerf);
+                var frees = ((Region[])[near, far]).Select(region => names.GetValueOrDefault(region)).OfType<string>();
+                return new Cut(0, cut.Kind, cut.Of, cut.At, cut.Length, board.Thickness, string.Join(", ", frees));
+            }),
+            .. blanks.SelectMany(placed => Resaw(placed, cutting.Stock)),
+        ];
+        cuts = [.. cuts.Select((cut, index) => cut with { Order = index + 1 })];
         return new BoardLayout { Board = board, Usable = cutting.Stock.Usable, Blanks = blanks, Cuts = cuts, Offcuts = offcuts };
     }
 

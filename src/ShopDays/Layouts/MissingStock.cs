@@ -3,8 +3,8 @@ using ShopDays.Parts;
 namespace ShopDays.Layouts;
 
 /// <summary>
-/// How many more boards of the kinds on hand would do for what is unplaced: laid out on growing numbers of such boards,
-/// of the kind that takes the most of it and comes cheapest.
+/// How many more boards of the kinds on hand would do for what is unplaced: laid out on plenty of such boards and then on
+/// ever fewer, of the kind that takes the most of it and comes cheapest.
 /// </summary>
 internal static class MissingStock
 {
@@ -50,15 +50,23 @@ internal static class MissingStock
         {
             var oneBoard = new LayoutProblem([kind], takes, allowances, rates, new HashSet<(string, int)>());
             var area = oneBoard.Wants.Sum(want => want.Ways.Min(way => way.Blanks.Sum(blank => blank.Area)));
-            for (var count = Math.Max(1, (int)(area / oneBoard.Stock[0].Usable.Area.SquareMillimetres)); ; count++)
+            var least = (int)(area / oneBoard.Stock[0].Usable.Area.SquareMillimetres);
+            var plenty = oneBoard.Wants.Sum(want => want.Ways[0].Blanks.Count);
+            var count = Used(kind, takes, plenty, _ => true) ?? plenty;
+            while (count > Math.Max(1, least) && Used(kind, takes, count - 1, found => found.Left.Count == 0) is { } fewer)
             {
-                List<Board> more = [.. Enumerable.Range(1, count).Select(number => kind with { Name = FormattableString.Invariant($"{kind.Name} more {number}"), Line = kind.Line })];
-                var (_, arrangement) = LayoutSearch.Arrange(more, takes, allowances, rates, LayoutEffort.Quick, seed, found => found.Left.Count == 0);
-                if (arrangement.Left.Count == 0)
-                {
-                    return count;
-                }
+                count = fewer;
             }
+
+            return count;
+        }
+
+        // How many of so many boards are cut when everything is placed; null when it is not.
+        int? Used(Board kind, List<Demand> takes, int count, Predicate<Arrangement> enough)
+        {
+            List<Board> more = [.. Enumerable.Range(1, count).Select(number => kind with { Name = FormattableString.Invariant($"{kind.Name} more {number}"), Line = kind.Line })];
+            var (_, arrangement) = LayoutSearch.Arrange(more, takes, allowances, rates, LayoutEffort.Quick, seed, enough);
+            return arrangement.Left.Count == 0 ? arrangement.Cuttings.Count(cutting => cutting is not null) : null;
         }
     }
 }

@@ -35,7 +35,7 @@ internal static class SawReplay
             kerfs += gone;
 
             // Areas are sums of doubles; a square micrometre is far beyond their rounding and far below any kerf.
-            if (parts.Contains(cut.Of) || gone < 0 || gone > (cut.Length * kerf).SquareMillimetres + 1e-6)
+            if (parts.Contains(cut.Of) || gone < -1e-6 || gone > (cut.Length * kerf).SquareMillimetres + 1e-6)
             {
                 faults.Add(FormattableString.Invariant($"cut {cut.Order} takes more or less than its kerf"));
             }
