@@ -103,7 +103,7 @@ internal sealed class ShopFloor
                 missing -= number;
             }
 
-            if (missing > 0) return Later(hold, start);
+            if (missing > 0) return Later(hold, start, missing);
         }
 
         return start;
@@ -128,11 +128,11 @@ internal sealed class ShopFloor
     private int Spare(int resource, int start, int end) =>
         problem.Capacities[resource] - usage[resource].Most(start, end) - taken[resource];
 
-    private int Later(Hold hold, int start)
+    private int Later(Hold hold, int start, int missing)
     {
         if (hold.First == hold.Last)
         {
-            var limit = problem.Capacities[hold.First] - taken[hold.First] - hold.Count;
+            var limit = problem.Capacities[hold.First] - taken[hold.First] - missing;
             return usage[hold.First].FirstWithin(limit, usage[hold.First].FirstAbove(limit, start));
         }
 

@@ -10,6 +10,9 @@ internal static class RandomShops
     /// <summary>No session is shorter, so that any task of at most half of it fits with another beside it.</summary>
     private const int ShortestSession = 60;
 
+    /// <summary>A day has a session in each half, or in one, or none: workers who meet are on the same day.</summary>
+    private const int HalfDay = 400;
+
     private static readonly Gen<CompiledCalendar> Calendar =
         from sessions in Gen.Select(Gen.Int[0, 200], Gen.Int[ShortestSession, 150], Gen.Int[0, 40], Gen.Int[0, 2]).Array[40]
         select Sessions(sessions);
@@ -51,18 +54,19 @@ internal static class RandomShops
         return order;
     }
 
-    private static CompiledCalendar Sessions((int Gap, int Length, int Quiet, int Days)[] sessions)
+    private static CompiledCalendar Sessions((int Gap, int Length, int Quiet, int Kind)[] sessions)
     {
         var open = new List<OpenStretch>();
         var quiet = new List<QuietStretch>();
-        var (minute, day) = (0, 0);
-        foreach (var (gap, length, still, days) in sessions)
+        for (var half = 0; half < sessions.Length; half++)
         {
-            (minute, day) = (minute + gap, day + days);
-            open.Add(new(minute, minute + length, day));
+            var (gap, length, still, kind) = sessions[half];
+            if (kind == 0) continue;
+            var from = (half * HalfDay) + gap;
+            open.Add(new(from, from + length, half / 2));
+
             // Quiet at the end of a session only, so that its beginning is left for noise.
-            if (still > 0 && length - still >= 50) quiet.Add(new(minute + length - still, minute + length));
-            minute += length;
+            if (still > 0 && length - still >= 50) quiet.Add(new(from + length - still, from + length));
         }
 
         // One long common session at the end, on days of its own, so that everything can be done at last.
