@@ -9,6 +9,9 @@ internal sealed class ScheduleSearch
     /// <summary>Moves without gain after which it begins again.</summary>
     private const int Patience = 120;
 
+    /// <summary>Moves by which it leaves the best order at most, when it begins again from there, less one.</summary>
+    private const int Kicks = 10;
+
     private readonly ScheduleProblem problem;
     private readonly ScheduleGenerator generator;
     private readonly ScheduleOrders orders;
@@ -63,8 +66,20 @@ internal sealed class ScheduleSearch
     /// <summary>Moves blocks from the best order, or from a chance one, for as long as that helps now and then.</summary>
     private void Climb(int budget)
     {
-        if (draws.Next(3) == 0) orders.Write(order, 0.1 * draws.NextDouble(), 0.15 * draws.NextDouble(), draws);
-        else best.CopyTo(order, 0);
+        if (draws.Next(4) == 0)
+        {
+            orders.Write(order, 0.1 * draws.NextDouble(), 0.2 * draws.NextDouble(), draws);
+        }
+        else
+        {
+            best.CopyTo(order, 0);
+            for (var kick = draws.Next(2, 2 + Kicks); kick > 0; kick--)
+            {
+                var (from, to) = DrawMove();
+                Move(from, to);
+            }
+        }
+
         var score = Score();
         for (var idle = 0; idle < Patience && Tried < budget; idle++)
         {
