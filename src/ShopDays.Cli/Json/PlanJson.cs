@@ -34,6 +34,8 @@ internal static class PlanJson
         Cautions = cautions.Select(caution => new { caution.Kind, caution.Text, caution.SaidBy }),
         Remarks = remarks.Select(RemarkJson.Of),
         answer.Forecast.Trials,
+        answer.Forecast.Unfinished,
+        answer.Forecast.Overruns,
         answer.Forecast.Seed,
     };
 
