@@ -74,7 +74,7 @@ internal sealed class RateLine(Section line, Field<string> name, Operation? know
         }
 
         var unit = line.Optional("unit", reader);
-        return unit.Unless(line.Findings, typed => typed == known.Unit.Name ? null : RateMistakes.UnitChanged(unit.Place, typed, known.Name, known.Unit.Name)).Or(known.Unit.Name);
+        return unit.Unless(line.Findings, typed => typed == known.Unit.Name || !name.IsRead ? null : RateMistakes.UnitChanged(unit.Place, typed, known.Name, known.Unit.Name)).Or(known.Unit.Name);
     }
 
     private Method ReadMethod(string methodName, Method? before, Method? like)

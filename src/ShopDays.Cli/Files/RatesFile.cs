@@ -27,7 +27,7 @@ internal static class RatesFile
         section.Lines<object>("operations", "an operation", line =>
         {
             var name = line.Required("operation", Values.Name("the operation's name"), "the operation's name, built in or new");
-            var known = name.IsRead ? own.GetValueOrDefault(name.Value!) ?? (builtIn.TryFind(name.Value!, out var found) ? found : null) : null;
+            var known = name.IsRead ? own.GetValueOrDefault(name.Value!) ?? (builtIn.TryFind(name.Value!, out var found) ? found : null) : builtIn.All[0];
             var (operation, method) = new RateLine(line, name, known, cautions).Read();
             if (name.IsRead && !said.Add((operation.Name.ToUpperInvariant(), method.ToUpperInvariant())))
             {

@@ -34,6 +34,9 @@ internal sealed class Section
     /// <summary>Where mistakes go.</summary>
     public Findings Findings => Reading.Findings;
 
+    /// <summary>Whether every line of every list so far was a section; otherwise names may be missing that are meant.</summary>
+    public bool AllLinesAreRead { get; private set; } = true;
+
     /// <summary>Opens a section.</summary>
     /// <param name="node">What should be keys with values.</param>
     /// <param name="name">What it is, with its article: <c>a stock line</c>.</param>
@@ -105,6 +108,7 @@ internal sealed class Section
                 reading.Findings.Add(node is YamlText { Value: "" }
                     ? ValueMistakes.NothingWritten(node.Place, $"a list, each line of it {lineName}")
                     : ValueMistakes.NotAList(node.Place, node.Shape, lineName));
+                AllLinesAreRead = false;
                 return Field<IReadOnlyList<T>>.Wrong(node.Place);
             }
 
@@ -113,6 +117,7 @@ internal sealed class Section
             {
                 if (Open(item, lineName, reading) is not { } line)
                 {
+                    AllLinesAreRead = false;
                     continue;
                 }
 

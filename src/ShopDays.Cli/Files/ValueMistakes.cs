@@ -5,7 +5,7 @@ namespace ShopDays.Cli.Files;
 /// <summary>What can be wrong with a key or a single value.</summary>
 internal static class ValueMistakes
 {
-    private const int MostNamesListed = 12;
+    private const int MostNamesListed = 20;
 
     public static Finding UnknownKey(Place place, string key, string section, IReadOnlyList<string> valid) =>
         Finding.At(place, $"{QuotedText.Of(key)} is not a key of {section}") with { Expected = AnyOf(valid, "keys"), Nearest = NearestName.To(key, valid) };
@@ -53,12 +53,12 @@ internal static class ValueMistakes
     public static Finding ZeroLength(Place place, string typed, string what) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is nothing, for {what}") with { Expected = "more than zero" };
 
-    /// <summary>Valid names in a sentence; of long lists only how many there are.</summary>
+    /// <summary>Valid names in a sentence; of lists that are long or hold commas only how many there are.</summary>
     public static string AnyOf(IReadOnlyList<string> names, string noun) => names.Count switch
     {
         0 => "none at all",
         1 => names[0],
-        <= MostNamesListed => string.Join(", ", names.Take(names.Count - 1)) + " or " + names[^1],
-        _ => FormattableString.Invariant($"one of the {names.Count} known {noun}"),
+        <= MostNamesListed when !names.Any(name => name.Contains(',', StringComparison.Ordinal)) => string.Join(", ", names.Take(names.Count - 1)) + " or " + names[^1],
+        _ => FormattableString.Invariant($"one of {names.Count} {noun}"),
     };
 }

@@ -61,20 +61,8 @@ internal static class Values
     public static ValueReader<double> Number(string what, double least, double most) => (node, reading) =>
     {
         var expected = FormattableString.Invariant($"a number from {least:#,0.###} to {most:#,0.###}");
-        var text = Text(expected)(node, reading);
-        if (!text.IsRead)
-        {
-            return Field<double>.Wrong(node.Place);
-        }
-
-        if (!double.TryParse(text.Value, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
-        {
-            reading.Findings.Add(ValueMistakes.NotANumber(node.Place, text.Value!, expected));
-            return Field<double>.Wrong(node.Place);
-        }
-
-        return Field<double>.Read(node.Place, number).Unless(reading.Findings, value => value < least || value > most
-            ? ValueMistakes.NotInRange(node.Place, text.Value!, what, expected)
+        return Parsed(node, reading, expected).Unless(reading.Findings, value => value < least || value > most
+            ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, what, expected)
             : null);
     };
 
@@ -83,11 +71,27 @@ internal static class Values
     public static ValueReader<int> Whole(string what, int least, int most) => (node, reading) =>
     {
         var expected = FormattableString.Invariant($"a whole number from {least:#,0} to {most:#,0}");
-        var number = Number(what, -1e9, 1e9)(node, reading);
-        return number.Unless(reading.Findings, value => value != Math.Floor(value) || value < least || value > most
+        return Parsed(node, reading, expected).Unless(reading.Findings, value => value != Math.Floor(value) || value < least || value > most
             ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, what, expected)
             : null).Select(value => (int)value);
     };
+
+    private static Field<double> Parsed(YamlNode node, Reading reading, string expected)
+    {
+        var text = Text(expected)(node, reading);
+        if (!text.IsRead)
+        {
+            return Field<double>.Wrong(node.Place);
+        }
+
+        if (double.TryParse(text.Value, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
+        {
+            return Field<double>.Read(node.Place, number);
+        }
+
+        reading.Findings.Add(ValueMistakes.NotANumber(node.Place, text.Value!, expected));
+        return Field<double>.Wrong(node.Place);
+    }
 
     /// <summary>One of a few words.</summary>
     /// <param name="noun">What they are, with its article: <c>a daylight limit</c>.</param>

@@ -56,30 +56,38 @@ internal static class JobFile
             Allowances = SharedKeys.Allowances(section, shop.Allowances),
             Methods = Merged(shop.Methods, SharedKeys.Methods(section, known.Operations)),
         };
+        names.AreAllKnown &= section.AllLinesAreRead;
         names.LookUp();
         section.Close();
-        CheckWhole(job, section, places, findings, before);
+        CheckWhole(job, section, written.Count + imported.Count > 0, places, findings, before);
         return findings.Count == before
             ? new LocatedJob { Job = job, Places = places, Units = section.Reading.Units, Format = section.Reading.Format }
             : null;
     }
 
-    private static void CheckWhole(Job job, Section section, JobPlaces places, Findings findings, int before)
+    private static void CheckWhole(Job job, Section section, bool hasParts, JobPlaces places, Findings findings, int before)
     {
-        if (!section.Has("parts") && !section.Has("parts-from") && !section.Has("work"))
+        if (!section.Has("stock") && (section.Has("parts") || section.Has("parts-from")))
+        {
+            findings.Add(JobMistakes.NoBoards(section.Place));
+        }
+
+        // What is empty, unknown or goes round may be so because of another mistake, which has been said.
+        if (findings.Count > before)
+        {
+            return;
+        }
+
+        if (hasParts && job.Boards.Count == 0)
+        {
+            findings.Add(JobMistakes.NoBoards(section.Place));
+        }
+        else if (!hasParts && job.Work.Count == 0)
         {
             findings.Add(JobMistakes.NothingToMake(section.Place));
         }
-        else if (job.Parts.Count > 0 && !section.Has("stock"))
-        {
-            findings.Add(ValueMistakes.KeyMissing(section.Place, "stock", "a job with parts", "the boards on hand"));
-        }
 
-        // Names that are missing or unknown have been said already, and would make rounds of their own.
-        if (findings.Count == before)
-        {
-            new OrderCheck(job, places, findings).Run();
-        }
+        new OrderCheck(job, places, findings).Run();
     }
 
     private static ValueReader<IReadOnlyList<PartLine>> PartsFrom(SourceFile job, SpeciesTable species, JobNames names) => (node, reading) =>

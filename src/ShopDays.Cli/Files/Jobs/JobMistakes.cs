@@ -12,6 +12,9 @@ internal static class JobMistakes
     public static Finding NothingToMake(Place place) =>
         Finding.At(place, "the job has neither parts nor work") with { Expected = "a list of parts, or work" };
 
+    public static Finding NoBoards(Place place) =>
+        Finding.At(place, "the job has parts and no boards") with { Expected = "the boards on hand, as a list of 'stock'" };
+
     public static Finding NameTaken(Place place, string name, string noun, Place first) =>
         Finding.At(place, $"{QuotedText.Of(name)} is already the name of {noun}") with { Cure = FormattableString.Invariant($"it is in line {first.Line}; give this one another name") };
 
@@ -32,10 +35,10 @@ internal static class JobMistakes
         };
 
     public static Finding UnknownAdhesive(Place place, string typed, IReadOnlyList<string> known) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} is not a known adhesive") with { Expected = ValueMistakes.AnyOf(known, "adhesives"), Nearest = NearestName.To(typed, known) };
+        Finding.At(place, $"{QuotedText.Of(typed)} is not a known adhesive") with { Expected = ValueMistakes.AnyOf(known, "adhesives"), Nearest = NearestOnTheTin(typed, known) };
 
     public static Finding UnknownFinish(Place place, string typed, IReadOnlyList<string> known) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} is not a known finish") with { Expected = ValueMistakes.AnyOf(known, "finishes"), Nearest = NearestName.To(typed, known) };
+        Finding.At(place, $"{QuotedText.Of(typed)} is not a known finish") with { Expected = ValueMistakes.AnyOf(known, "finishes"), Nearest = NearestOnTheTin(typed, known) };
 
     public static Finding GlueUpsGoRound(Place place, IReadOnlyList<string> names, IReadOnlyList<Place> places) =>
         Finding.At(place, $"the glue-ups join each other in a round: {string.Join(", ", names)}") with { Cure = $"take one of these names out of the 'joins' in {Lines(places)}" };
@@ -63,6 +66,14 @@ internal static class JobMistakes
 
     public static Finding NoPartsFile(Place place, string typed, string why) =>
         Finding.At(place, $"the parts list {QuotedText.Of(typed)} {why}") with { Expected = "a CSV file beside the job file" };
+
+    /// <summary>The nearest adhesive or finish, also by the names that are understood: without brackets, or with the kind in front.</summary>
+    private static string? NearestOnTheTin(string typed, IReadOnlyList<string> known)
+    {
+        var bare = known.Select(name => name.Split(" (")[0]);
+        var turned = known.Select(name => name.Split(", ")).Where(words => words.Length == 2).Select(words => words[1] + " " + words[0]);
+        return NearestName.To(typed, [.. known, .. bare, .. turned]);
+    }
 
     private static string Lines(IReadOnlyList<Place> places)
     {

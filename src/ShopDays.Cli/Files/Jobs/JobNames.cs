@@ -20,11 +20,18 @@ internal sealed class JobNames(JobPlaces places, Findings findings)
     private readonly Dictionary<string, (NameKind Kind, Place Place)> declared = new(StringComparer.Ordinal);
     private readonly List<Action> references = [];
 
+    /// <summary>
+    /// Whether every name could be read. Where one could not, a name that seems unknown may be just that one, and nothing
+    /// is said of it.
+    /// </summary>
+    public bool AreAllKnown { get; set; } = true;
+
     /// <summary>Gives a name to a thing; a name that is taken is reported.</summary>
     public void Declare(Field<string> name, NameKind kind)
     {
         if (!name.IsRead)
         {
+            AreAllKnown = false;
             return;
         }
 
@@ -35,6 +42,7 @@ internal sealed class JobNames(JobPlaces places, Findings findings)
         else if (OrderAnchors.IsStage(name.Value!))
         {
             findings.Add(JobMistakes.NameOfAStage(name.Place, name.Value!));
+            declared.Add(name.Value!, (kind, name.Place));
         }
         else
         {
@@ -61,7 +69,7 @@ internal sealed class JobNames(JobPlaces places, Findings findings)
     /// <summary>Looks up all the names that were used.</summary>
     public void LookUp()
     {
-        foreach (var reference in references)
+        foreach (var reference in AreAllKnown ? references : [])
         {
             reference();
         }

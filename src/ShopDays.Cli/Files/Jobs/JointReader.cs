@@ -14,9 +14,9 @@ internal sealed class JointReader(JobNames names, JobPlaces places)
     public Joint Read(Section line)
     {
         places.AddJoint(line.Place);
-        var kind = line.Required("joint", Values.Text("a kind of joint, such as dovetail"), "a kind of joint, such as dovetail")
-            .Unless(line.Findings, typed => JointKeys.TryFind(typed) is null
-                ? JointMistakes.UnknownJoint(line.Place, typed, [.. JointKeys.All.Select(one => one.Kind)])
+        var kind = line.Required("joint", Values.Text("a kind of joint, such as dovetail"), "a kind of joint, such as dovetail");
+        kind = kind.Unless(line.Findings, typed => JointKeys.TryFind(typed) is null
+                ? JointMistakes.UnknownJoint(kind.Place, typed, [.. JointKeys.All.Select(one => one.Kind)])
                 : null);
         var keys = kind.IsRead ? JointKeys.TryFind(kind.Value!) : null;
         var joint = new Joint

@@ -6,7 +6,7 @@ namespace ShopDays.Cli.Files.Jobs;
 internal static class StockMistakes
 {
     public static Finding UnknownSpecies(Place place, string typed, IReadOnlyList<string> known) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} is not a known species") with { Expected = ValueMistakes.AnyOf(known, "species"), Nearest = NearestSpecies(typed, known) };
+        Finding.At(place, $"{QuotedText.Of(typed)} is not a known species") with { Expected = ValueMistakes.AnyOf(known, "species"), Nearest = NearestName.To(typed, known) };
 
     public static Finding BoardTwice(Place place, string name, Place first) =>
         Finding.At(place, $"a board {QuotedText.Of(name)} is there already") with { Cure = FormattableString.Invariant($"it is in line {first.Line}; give this one another letter") };
@@ -28,9 +28,6 @@ internal static class StockMistakes
 
     public static Finding NothingLeftOfTheThickness(Place place, string cup, string thickness) =>
         Finding.At(place, $"a cup of {cup} leaves nothing of {thickness}") with { Expected = "less than the thickness" };
-
-    public static Finding PriceWithoutUse(Place place, string typed) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} is no price of timber") with { Expected = "per board-foot, per m3 or each" };
 
     public static Finding SpeciesUnsaid(Place place, string part, IReadOnlyList<string> species) =>
         Finding.At(place, $"{QuotedText.Of(part)} has no 'species', and the stock is of several") with { Expected = ValueMistakes.AnyOf(species, "species") };
@@ -55,8 +52,4 @@ internal static class StockMistakes
 
     public static Finding AngleTooSteep(Place place, string typed) =>
         Finding.At(place, $"the angle of {QuotedText.Of(typed)} cannot be cut") with { Expected = "above 0 and up to 60 degrees off square" };
-
-    /// <summary>The nearest species; where the maker leaves out which oak is meant, the first that has the word.</summary>
-    private static string? NearestSpecies(string typed, IReadOnlyList<string> known) =>
-        NearestName.To(typed, known) ?? known.FirstOrDefault(name => typed.Split(' ').Any(word => word.Length > 2 && name.Contains(word, StringComparison.OrdinalIgnoreCase)));
 }

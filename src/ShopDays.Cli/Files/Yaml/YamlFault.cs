@@ -15,10 +15,9 @@ internal static class YamlFault
         var line = lines[number - 1].TrimEnd('\r');
         var place = new Place(file, number, (int)Math.Max(1, fault.Start.Column));
         var indent = line.Length - line.TrimStart().Length;
-        var tab = line.AsSpan(0, indent).IndexOf('\t');
-        if (tab >= 0)
+        if (TabBeforeText(file, lines) is { } tab)
         {
-            return YamlMistakes.TabBeforeText(place with { Column = tab + 1 });
+            return YamlMistakes.TabBeforeText(tab);
         }
 
         if (IsOpenQuote(fault))
@@ -43,6 +42,14 @@ internal static class YamlFault
                 "put the value in quotes");
         }
 
+        if (place.Column == indent + 1 && line.Contains(':', StringComparison.Ordinal))
+        {
+            return YamlMistakes.CannotBeRead(
+                place,
+                "this line does not begin where the lines above let it",
+                "keys of one section begin in one column, and a value does not go on after its list or quotes have ended");
+        }
+
         if (fault.Message.Contains("mapping values", StringComparison.OrdinalIgnoreCase) || value.Text.Contains(": ", StringComparison.Ordinal))
         {
             return YamlMistakes.CannotBeRead(
@@ -63,6 +70,22 @@ internal static class YamlFault
             place,
             "the file cannot be read from here",
             "look at the colon, the dash and the indent of this line and of the one above: keys of one section begin in one column");
+    }
+
+    /// <summary>The first tab in an indent: where a file cannot be read and has one, it is the cause.</summary>
+    private static Place? TabBeforeText(string file, string[] lines)
+    {
+        for (var number = 0; number < lines.Length; number++)
+        {
+            var line = lines[number].TrimEnd();
+            var tab = line.AsSpan(0, line.Length - line.TrimStart().Length).IndexOf('\t');
+            if (tab >= 0)
+            {
+                return new(file, number + 1, tab + 1);
+            }
+        }
+
+        return null;
     }
 
     private static bool IsOpenQuote(YamlException fault) => fault.Message.Contains("quoted", StringComparison.OrdinalIgnoreCase);

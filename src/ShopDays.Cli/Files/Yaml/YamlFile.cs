@@ -60,7 +60,6 @@ internal static class YamlFile
             return null;
         }
 
-        tree.Next();
         var root = tree.ReadNode(depth: 1);
         if (root is null)
         {

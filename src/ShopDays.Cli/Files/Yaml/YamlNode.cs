@@ -43,7 +43,7 @@ internal sealed record YamlMap(Place Place, IReadOnlyList<YamlEntry> Entries) : 
 
     public override int Height { get; } = 1 + Entries.Select(entry => entry.Value.Height).DefaultIfEmpty().Max();
 
-    public override string Shape => "keys with values";
+    public override string Shape => "a set of keys";
 }
 
 /// <summary>One key with its value.</summary>

@@ -25,7 +25,7 @@ internal sealed class YamlTree(string file, Parser parser, Findings findings)
     {
         do
         {
-            parser.MoveNext();
+            MoveOn();
         }
         while (parser.Current is StreamStart or Comment);
 
@@ -44,6 +44,20 @@ internal sealed class YamlTree(string file, Parser parser, Findings findings)
         }
 
         return ReadCurrent(depth);
+    }
+
+    private void MoveOn()
+    {
+        var at = parser.Current?.End ?? Mark.Empty;
+        try
+        {
+            parser.MoveNext();
+        }
+        catch (InvalidOperationException fault)
+        {
+            // The parser meets a key in an open bracket so, not with an exception of its own.
+            throw new YamlException(at, at, "in a flow", fault);
+        }
     }
 
     private YamlNode? ReadCurrent(int depth)
