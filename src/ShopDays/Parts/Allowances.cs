@@ -13,8 +13,8 @@ public sealed record Allowances
     /// <summary>Extra length of a blank, both ends together: 1 in.</summary>
     public Length Length { get; init; } = Length.FromInches(1m);
 
-    /// <summary>Extra width of a blank, both edges together: 1/4 in.</summary>
-    public Length Width { get; init; } = Length.FromInches(0.25m);
+    /// <summary>Extra width of a blank, both edges together: 1/8 in; 1/4 in where the saw wanders.</summary>
+    public Length Width { get; init; } = Length.FromInches(0.125m);
 
     /// <summary>Extra width of each strip of a panel, for its two glue edges: 1/8 in.</summary>
     public Length Strip { get; init; } = Length.FromInches(0.125m);
