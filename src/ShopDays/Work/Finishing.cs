@@ -41,6 +41,15 @@ internal static class Finishing
     }
 
     /// <summary>
+    /// The parts under a name that get finish: those of which a surface shows; all of them when none says so.
+    /// </summary>
+    public static IReadOnlyList<Part> ShownParts(Draft draft, string name)
+    {
+        var parts = Holders.PartsOf(name, draft.Job);
+        return parts.Any(part => part.Shows.Count > 0) ? [.. parts.Where(part => part.Shows.Count > 0)] : parts;
+    }
+
+    /// <summary>
     /// The area of a part that gets finish: the surfaces that show; its whole surface when none is named.
     /// </summary>
     /// <param name="part">The part.</param>
@@ -66,7 +75,7 @@ internal static class Finishing
     private static IReadOnlyList<int> MakeReady(Draft draft, string name)
     {
         var outermost = Holders.OutermostOf(name, draft.Job);
-        var parts = Holders.PartsOf(name, draft.Job).Where(part => draft.IsFirst(Smooth, part.Name)).ToList();
+        var parts = ShownParts(draft, name).Where(part => draft.IsFirst(Smooth, part.Name)).ToList();
         IReadOnlyList<int> last = draft.LastOf(outermost);
         if (parts.Count == 0)
         {
@@ -101,7 +110,7 @@ internal static class Finishing
     private static int Coats(Draft draft, FinishWork work, Finish finish, List<int> ready, IReadOnlyList<(int Coat, Finish Finish)> under)
     {
         var operation = finish.IsBrushed ? "finish coat, brushed" : "finish coat, wiped";
-        var area = work.On.SelectMany(name => Holders.PartsOf(name, draft.Job)).Distinct().Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: true));
+        var area = work.On.SelectMany(name => ShownParts(draft, name)).Distinct().Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: true));
         var on = string.Join(", ", work.On);
         var sketch = new TaskSketch
         {

@@ -70,6 +70,12 @@ public abstract record OrderOfWork
             draft.Remarks.Add(new Remark(RemarkKind.Unplaced, part, $"{part} has pieces without a place in a board: their sawing and planing are not reckoned", "add stock, or fewer parts"));
         }
 
+        var things = Weights.Of(draft.Job, draft.Layout, draft.Limits).Where(one => one is { IsOverLimit: true, Kind: WeighedKind.Part or WeighedKind.GlueUp });
+        foreach (var thing in things)
+        {
+            draft.Remarks.Add(new Remark(RemarkKind.Lift, thing.Name, $"{thing.Name} weighs more than one person should lift", "turn and carry it with a second person, or slide it", thing.Mass));
+        }
+
         foreach (var task in draft.Tasks.Where(task => task.Crew > draft.Limits.Workers))
         {
             draft.Remarks.Add(new Remark(RemarkKind.Crew, task.Name, FormattableString.Invariant($"'{task.Name}' takes {task.Crew} people, and the shop has {draft.Limits.Workers}"), "ask a helper for that day"));

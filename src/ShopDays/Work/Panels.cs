@@ -87,7 +87,7 @@ internal static class Panels
 
     private static RoughPiece AtRest(Draft draft, Part part, IReadOnlyList<RoughPiece> strips, string label, double grain, int closed, Adhesive adhesive)
     {
-        var width = strips.Aggregate(-(draft.Job.Allowances.Strip * (strips.Count - 1)), (sum, strip) => sum + strip.Width);
+        var width = strips.Aggregate(-(draft.Job.Allowances.Strip * strips.Count), (sum, strip) => sum + strip.Width);
         var panel = strips[0] with
         {
             Piece = new Piece(part.Name, strips[0].Piece.Number),
@@ -105,9 +105,9 @@ internal static class Panels
             Parts = [part.Name],
             Lift = panel.Weight,
         });
-        draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{part.Name}: {adhesive.Name} sets in the clamps", HoldsClamps: true));
-        var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{part.Name} rests: water from the glue swells the joint, and planed now it sinks later");
-        draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{part.Name}: the glue hardens"));
+        draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true));
+        var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{label} rests: water from the glue swells the joint, and planed now it sinks later");
+        draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{label}: the glue hardens"));
         var moves = 2 * Passes.Moves(panel.Length, draft.Limits.LongestPass);
         draft.CameTo([panel.Piece], LongMoves.Add(draft, flat, moves, panel.Weight / 2));
         return panel;

@@ -1,0 +1,175 @@
+using NodaTime;
+using ShopDays.Measures;
+using ShopDays.Parts;
+using ShopDays.Work;
+using Xunit;
+
+namespace ShopDays.Tests.Work;
+
+public sealed class OrderOfWorkTests
+{
+    [Fact]
+    public void A_chest_of_twenty_pieces_makes_a_number_of_tasks_that_a_maker_can_survey()
+    {
+        var graph = AJob.Chest().Graph();
+        Assert.InRange(graph.Tasks.Count, 80, 170);
+        Assert.Equal(graph.Tasks.Count, graph.Tasks.Select(task => task.Name).Distinct().Count());
+    }
+
+    [Fact]
+    public void The_feet_that_are_ripped_and_the_inches_that_are_crosscut_are_those_of_the_layout()
+    {
+        var job = AJob.Chest();
+        var layout = HandLayout.Of(job);
+        var graph = job.Graph();
+        // Sums of some hundred terms in double: far below a thousandth.
+        Assert.Equal(layout.RipLength.Feet, graph.Of("rip").Quantity() + graph.Of("straighten a live edge").Quantity(), 6);
+        Assert.Equal(layout.CrosscutLength.Inches, graph.Of("crosscut").Quantity(), 6);
+    }
+
+    [Fact]
+    public void Every_face_of_rough_stock_is_planed_once_on_each_side()
+    {
+        var job = AJob.Chest();
+        var faces = HandLayout.Of(job).Boards.SelectMany(board => board.Blanks).Sum(blank => blank.Region.Area.SquareFeet);
+        var graph = job.Graph();
+        Assert.Equal(faces, graph.Of("flatten face one").Quantity(), 6);
+        Assert.Equal(faces, graph.Of("gauge and thickness face two").Quantity(), 6);
+    }
+
+    [Fact]
+    public void Every_precedence_says_why()
+    {
+        Assert.All(AJob.Chest().Graph().Precedences, one => Assert.True(one.Reason.Length > 10));
+    }
+
+    [Fact]
+    public void Every_task_on_a_part_leads_to_the_last_coat()
+    {
+        var graph = AJob.Chest().Graph();
+        var end = Assert.Single(graph.ClosingWaits).After;
+        Assert.All(
+            graph.Tasks.Where(task => task.Parts.Count > 0 && task.Stage < Stage.Finish && !task.Parts.Contains("batten")),
+            task => Assert.True(graph.Leads(task.Id, end), task.Name));
+    }
+
+    [Fact]
+    public void No_saw_moves_before_all_parts_are_chalked_out()
+    {
+        var graph = AJob.Chest().Graph();
+        var chalked = graph.Of("choose and chalk out parts on boards");
+        Assert.NotEmpty(chalked);
+        Assert.All(graph.Of("crosscut"), cut => Assert.All(chalked, chalk => Assert.True(graph.Leads(chalk.Id, cut.Id))));
+    }
+
+    [Fact]
+    public void The_true_face_comes_first_then_edge_second_face_width_and_ends()
+    {
+        var graph = AJob.With(AJob.Part("rail", 30, 3)).Graph();
+        string[] order = ["flatten face one", "joint the edge", "gauge and thickness face two", "plane to width", "mark out a part with knife and gauge", "square ends"];
+        var ids = order.Select(operation => Assert.Single(graph.Of(operation)).Id).ToList();
+        Assert.All(ids.Zip(ids.Skip(1)), pair => Assert.True(graph.Leads(pair.First, pair.Second)));
+    }
+
+    [Fact]
+    public void A_long_part_rests_between_the_saw_and_the_plane_and_a_short_one_does_not()
+    {
+        var graph = AJob.With(AJob.Part("stretcher", 60, 3), AJob.Part("peg", 10, 2)).Graph();
+        Assert.Equal(Duration.FromDays(5), RestBefore("stretcher")?.Duration);
+        Assert.Null(RestBefore("peg"));
+
+        Wait? RestBefore(string part)
+        {
+            var task = graph.Of("flatten face one").Single(one => one.Parts.Contains(part));
+            return graph.Precedences.Where(one => one.After == task.Id).Select(one => one.Wait).FirstOrDefault(wait => wait is not null);
+        }
+    }
+
+    [Fact]
+    public void Planed_stock_of_the_right_thickness_is_not_planed_again()
+    {
+        var job = AJob.With(AJob.Part("shelf", 30, 5)) with { Boards = AJob.Boards(1, 96, 12, 0.875m, BoardFaces.Planed) };
+        var graph = job.Graph();
+        Assert.Empty(graph.Of("flatten face one"));
+        Assert.Empty(graph.Of("gauge and thickness face two"));
+        Assert.Single(graph.Of("joint the edge"));
+    }
+
+    [Fact]
+    public void What_comes_off_both_faces_is_what_the_board_has_more_than_the_part()
+    {
+        var graph = AJob.With(AJob.Part("rail", 30, 3, thickness: 0.875m)).Graph();
+        var one = Depth("flatten face one");
+        var two = Depth("gauge and thickness face two");
+        // Rough faces lose 1/8 in together, so the first loses 1/16; the board is 1 1/4 in. Exact in eighths of a micrometre.
+        Assert.Equal(0.0625, one, 9);
+        Assert.Equal(1.25 - 0.875 - 0.0625, two, 9);
+
+        double Depth(string operation) => ((TaskTiming.ByOperation)Assert.Single(graph.Of(operation)).Timing).Covariates[Covariate.Depth];
+    }
+
+    [Fact]
+    public void A_piece_longer_than_one_pass_gets_a_move_for_each_pass_after_the_first()
+    {
+        var long10 = AJob.With(AJob.Part("beam", 120, 4)) with { Boards = AJob.Boards(2, 144, 12, 1.25m) };
+        var reach = AJob.Shop with { LongestPass = Length.FromInches(48m) };
+        // 121 in with its allowance: (121 - 48) / (48 - 12) = 2.03, so three moves for each of two faces and two edges.
+        var graph = long10.Graph(reach);
+        Assert.Equal(4 * 3, graph.Of("turn or move a long piece").Where(task => task.Stage == Stage.Dimensioning).Quantity());
+        Assert.All(graph.Of("flatten face one"), task => Assert.Equal(1.1, ((TaskTiming.ByOperation)task.Timing).Factor));
+        Assert.Empty(AJob.With(AJob.Part("rail", 30, 3)).Graph().Of("turn or move a long piece"));
+    }
+
+    [Fact]
+    public void Wild_grain_slows_the_plane_and_not_the_saw()
+    {
+        var job = AJob.With(AJob.Part("rail", 30, 3));
+        job = job with { Boards = [job.Boards[0] with { Grain = BoardGrain.Interlocked }] };
+        var graph = job.Graph();
+        Assert.Equal(1.4, Factor("flatten face one"));
+        Assert.Equal(1, Factor("rip"));
+
+        double Factor(string operation) => ((TaskTiming.ByOperation)Assert.Single(graph.Of(operation)).Timing).Factor;
+    }
+
+    [Fact]
+    public void A_method_that_the_job_chooses_is_the_method_of_its_tasks()
+    {
+        var job = AJob.With(AJob.Part("rail", 30, 3)) with { Methods = new Dictionary<string, string> { ["rip"] = "band saw" } };
+        var rip = Assert.Single(job.Graph().Of("rip"));
+        Assert.Equal("band saw", ((TaskTiming.ByOperation)rip.Timing).Method.Name);
+        Assert.True(rip.IsNoisy);
+        Assert.Contains("machines", rip.Cautions);
+    }
+
+    [Fact]
+    public void Heavy_boards_take_two_people_where_there_are_two_and_a_remark_in_any_case()
+    {
+        var job = AJob.With(AJob.Part("top", 100, 12, 1.75m)) with { Boards = AJob.Boards(1, 120, 16, 2) };
+        var alone = job.Graph().Of("fetch and stack boards").Single();
+        Assert.Equal(1, alone.Crew);
+        Assert.Contains("helper", alone.Note, StringComparison.Ordinal);
+        Assert.Contains("heavy lifts", alone.Cautions);
+        Assert.Equal(2, job.Graph(AJob.Shop with { Workers = 2 }).Of("fetch and stack boards").Single().Crew);
+        Assert.Contains(job.Remarks(), remark => remark.Kind == RemarkKind.Lift && remark.About == "A1" && remark.Weight > AJob.Shop.LiftAlone);
+    }
+
+    [Fact]
+    public void The_saw_is_touched_up_when_much_is_ripped_and_irons_are_honed_before_planing()
+    {
+        var graph = AJob.Chest().Graph();
+        Assert.NotEmpty(graph.Of("hone an edge"));
+        Assert.All(graph.Of("hone an edge"), hone => Assert.Contains(graph.Precedences, one => one.Before == hone.Id));
+        Assert.Empty(AJob.With(AJob.Part("rail", 30, 3)).Graph().Of("file and set a saw"));
+    }
+
+    [Fact]
+    public void Identical_pieces_are_done_in_runs_and_all_runs_know_the_whole_batch()
+    {
+        var graph = AJob.With(AJob.Part("slat", 36, 3, count: 16)).Graph(session: WorkTime.FromMinutes(60));
+        var runs = graph.Of("gauge and thickness face two");
+        Assert.True(runs.Count > 1);
+        Assert.Equal(16, runs.Sum(task => ((TaskTiming.ByOperation)task.Timing).Run));
+        Assert.All(runs, task => Assert.Equal(16, ((TaskTiming.ByOperation)task.Timing).Batch));
+    }
+}
