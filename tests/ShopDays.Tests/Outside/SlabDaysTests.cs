@@ -63,6 +63,7 @@ public sealed class SlabDaysTests
             Boards = [.. job.Boards.Select(LaidOut)],
             Unplaced = [],
             Wanted = [],
+            NotHonoured = [],
             BestPossibleYield = 1,
             SawingTime = WorkTime.Zero,
         };

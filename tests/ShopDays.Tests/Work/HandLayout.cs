@@ -24,6 +24,7 @@ internal static class HandLayout
             Boards = laid,
             Unplaced = [],
             Wanted = [],
+            NotHonoured = [],
             BestPossibleYield = 1,
             SawingTime = WorkTime.Zero,
         };
