@@ -16,6 +16,8 @@ internal sealed class StockBoard
 
     private readonly SawingRates rates;
     private readonly Allowances allowances;
+    private readonly double[] setups;
+    private readonly double[] perMetre;
 
     public StockBoard(Board board, Allowances allowances, SawingRates rates)
     {
@@ -34,9 +36,6 @@ internal sealed class StockBoard
         perMetre = [.. Enum.GetValues<CutKind>().Select(kind =>
             rates.For(kind).TimeFor(Length.FromMillimetres(1000m), board.Thickness, board.Species).Minutes - rates.For(kind).Setup.Minutes)];
     }
-
-    private readonly double[] setups;
-    private readonly double[] perMetre;
 
     public Board Board { get; }
 
@@ -125,7 +124,7 @@ internal sealed class StockBoard
     public Region LargestClear(Region piece)
     {
         var clear = piece.Common(Usable);
-        var inside = Flaws.Where(clear.Overlaps).ToList();
+        List<Region> inside = [.. Flaws.Where(clear.Overlaps).OrderBy(flaw => flaw.Y)];
         if (inside.Count == 0)
         {
             return clear;
@@ -133,13 +132,12 @@ internal sealed class StockBoard
 
         var rectangles =
             from x in inside.Select(flaw => flaw.Right).Prepend(clear.X)
-            from right in inside.Select(flaw => flaw.X).Prepend(clear.Right)
-            from y in inside.Select(flaw => flaw.Top).Prepend(clear.Y)
-            from top in inside.Select(flaw => flaw.Y).Prepend(clear.Top)
-            let one = Region.Between(x, y, right, top)
-            where clear.Holds(one) && !one.IsEmpty && !inside.Exists(one.Overlaps)
-            select one;
-        return rectangles.DefaultIfEmpty().MaxBy(one => one.Area.SquareMillimetres);
+            from right in inside.Select(flaw => flaw.X).Append(clear.Right)
+            where x < right && x < clear.Right && right > clear.X
+            from gap in GapsBetween(inside, clear, x, right)
+            where !gap.IsEmpty
+            select gap;
+        return rectangles.DefaultIfEmpty().MaxBy(gap => gap.Area.SquareMillimetres);
     }
 
     /// <summary>What an offcut is worth when kept: nothing when it is too small; one large piece more than two halves.</summary>
@@ -154,5 +152,18 @@ internal sealed class StockBoard
         // From three tenths of its timber's value for a small piece to seven tenths for a whole board (common practice, no source).
         var area = clear.Area.SquareMillimetres;
         return area * ValuePerArea * (0.3 + (0.4 * area / Usable.Area.SquareMillimetres));
+    }
+
+    /// <summary>The clear gaps of a stretch of a piece, from edge to edge past the flaws that reach into it.</summary>
+    private static IEnumerable<Region> GapsBetween(List<Region> flaws, Region piece, Length x, Length right)
+    {
+        var y = piece.Y;
+        foreach (var flaw in flaws.Where(flaw => flaw.X < right && flaw.Right > x))
+        {
+            yield return Region.Between(x, y, right, flaw.Y);
+            y = Length.Max(y, flaw.Top);
+        }
+
+        yield return Region.Between(x, y, right, piece.Top);
     }
 }

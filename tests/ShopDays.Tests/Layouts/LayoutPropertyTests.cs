@@ -7,7 +7,7 @@ namespace ShopDays.Tests.Layouts;
 
 public sealed class LayoutPropertyTests
 {
-    private static readonly Lazy<IReadOnlyList<Layout>> Layouts = new(() => [.. RandomJobs.Some(150).Select(LayOut)]);
+    private static readonly Lazy<IReadOnlyList<Layout>> Layouts = new(() => [.. RandomJobs.Some(100).Select(LayOut)]);
 
     private static IEnumerable<BoardLayout> Boards => Layouts.Value.SelectMany(layout => layout.Boards);
 

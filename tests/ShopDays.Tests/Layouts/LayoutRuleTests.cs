@@ -146,6 +146,35 @@ public sealed class LayoutRuleTests
     }
 
     [Fact]
+    public void An_offcut_is_useful_when_its_clear_part_is_large_enough()
+    {
+        Part[] parts = [Timber.APart("rail", 20, 4)];
+        var clear = Timber.LayOut([Timber.ABoard("A", 40, 4).Flawed(30, 31, 0, 2)], parts);
+        Assert.True(Assert.Single(clear.Boards[0].Offcuts).IsUseful);
+        var spoiled = Timber.LayOut([Timber.ABoard("A", 40, 4).Flawed(25, 28, 0, 4).Flawed(33, 36, 0, 4)], parts);
+        Assert.False(Assert.Single(spoiled.Boards[0].Offcuts).IsUseful);
+    }
+
+    [Fact]
+    public void The_best_possible_yield_counts_whole_boards()
+    {
+        // Three rails fill one board and a half, so two boards are cut whatever is done.
+        var layout = Timber.LayOut(Timber.Boards(4, name => Timber.ABoard(name, 60, 4)), [Timber.APart("rail", 30, 4, count: 3)]);
+        Assert.Equal(0.75, layout.Yield, 1e-9);
+
+        // The bound is found by halving down to a billionth.
+        Assert.Equal(0.75, layout.BestPossibleYield, 1e-8);
+    }
+
+    [Fact]
+    public void The_best_possible_yield_knows_that_thick_parts_need_thick_boards()
+    {
+        Board[] boards = [Timber.ABoard("thick", 60, 4, 2), Timber.ABoard("thin", 30, 4, 1)];
+        var layout = Timber.LayOut(boards, [Timber.APart("leg", 30, 4, 1.75m)]);
+        Assert.Equal(0.5, layout.BestPossibleYield, 1e-8);
+    }
+
+    [Fact]
     public void A_cut_says_what_it_frees()
     {
         var layout = Timber.LayOut([Timber.ABoard("A", 60, 4)], [Timber.APart("rail", 20, 4)]);
