@@ -83,7 +83,7 @@ internal static class Obstacles
             var minutes = problem.Members(block).ToArray().Sum(task => problem.Minutes[task]);
             yield return new(
                 UnplannableKind.NoSessionForAllOfThem,
-                request.Graph.Tasks[schedule.Unplaced],
+                request.Graph.Tasks[problem.Members(block)[^1]],
                 $"{string.Join(", ", names)} belong into one session, take {Words(minutes)} together with what waits there are between them, and there is no such session",
                 $"a session with room for {Words(minutes)} and the waits between, or break the work into smaller tasks");
         }

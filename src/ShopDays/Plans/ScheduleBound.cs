@@ -5,14 +5,14 @@ namespace ShopDays.Plans;
 /// <summary>What keeps a job from finishing sooner.</summary>
 internal enum BoundKind
 {
-    /// <summary>The longest way of work and waits.</summary>
-    Waits,
+    /// <summary>Heavy work, so much a day.</summary>
+    HeavyWork,
 
     /// <summary>All the work in all the hours.</summary>
     WorkedHours,
 
-    /// <summary>Heavy work, so much a day.</summary>
-    HeavyWork,
+    /// <summary>The longest way of work and waits.</summary>
+    Waits,
 }
 
 /// <summary>A minute before which no plan can finish.</summary>
@@ -33,9 +33,9 @@ internal static class ScheduleBound
         var waits = TailLengths.Of(problem, 0);
         Bound[] bounds =
         [
-            new(ends.Select((end, task) => end + problem.Tasks[task].WaitAtEnd).DefaultIfEmpty().Max(), BoundKind.Waits),
-            new(InHours(problem, ends, waits, _ => true, int.MaxValue), BoundKind.WorkedHours),
             new(InHours(problem, ends, waits, task => task.IsHeavy, problem.HeavyPerDay), BoundKind.HeavyWork),
+            new(InHours(problem, ends, waits, _ => true, int.MaxValue), BoundKind.WorkedHours),
+            new(ends.Select((end, task) => end + problem.Tasks[task].WaitAtEnd).DefaultIfEmpty().Max(), BoundKind.Waits),
         ];
         return bounds.Select(bound => bound with { Minute = Math.Min(bound.Minute, CompiledCalendar.Never) }).MaxBy(bound => bound.Minute);
     }

@@ -16,7 +16,7 @@ public class ScheduleTests
             if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule)) return Impossible(problem, schedule);
             Assert.Empty(ScheduleCheck.Faults(problem, schedule));
             return true;
-        });
+        }, iter: 400);
 
     [Fact]
     public void No_plan_finishes_before_the_lower_bound() =>
@@ -25,7 +25,7 @@ public class ScheduleTests
             var schedule = new Schedule(problem.Tasks.Length);
             if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule)) return Impossible(problem, schedule);
             return ScheduleBound.Of(problem).Minute <= schedule.Finish;
-        });
+        }, iter: 400);
 
     [Fact]
     public void One_seed_gives_one_plan_and_no_worse_than_the_rules() =>
@@ -51,7 +51,7 @@ public class ScheduleTests
             var tooShort = faults.Where(fault => fault.EndsWith("too short to begin", StringComparison.Ordinal)).ToList();
             Assert.Empty(faults.Except(ranOver).Except(tooShort));
             Assert.True(schedule.Overruns > 0 || (ranOver.Count == 0 && tooShort.Count == 0));
-        });
+        }, iter: 200);
 
     [Fact]
     public void A_second_run_allocates_nothing() =>

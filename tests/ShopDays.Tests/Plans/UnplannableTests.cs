@@ -1,0 +1,90 @@
+using ShopDays.Measures;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+using Xunit;
+
+namespace ShopDays.Tests.Plans;
+
+public class UnplannableTests
+{
+    [Fact]
+    public void A_task_longer_than_every_session_is_named_with_the_session_that_would_do() =>
+        Is(new AJob().Task("glue the carcass", 125), UnplannableKind.NoSessionLongEnough, "glue the carcass", "it takes 2 h 05 min in one go, and the longest session has 2 h of work", "a session with 2 h 05 min of work");
+
+    [Fact]
+    public void Noise_that_fits_into_no_loud_stretch_is_named() =>
+        Is(new AJob().Worker("18:00-21:00", quiet: "20:00-08:00").Task("chop", 150, task => task with { IsNoisy = true }), UnplannableKind.QuietHours, "chop", "no session has more than 2 h", "2 h 30 min outside quiet hours");
+
+    [Fact]
+    public void A_heavy_task_over_the_cap_is_named() =>
+        Is(new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(60) } }.Task("resaw", 90, task => task with { WorkClass = WorkClass.Heavy }), UnplannableKind.TooHeavyForADay, "resaw", "a day has 1 h of heavy work", "allow 1 h 30 min");
+
+    [Fact]
+    public void Clamps_that_are_not_owned_are_counted() =>
+        Is(
+            new AJob { Limits = new() { Clamps = [new(Length.FromInches(24m), 8), new(Length.FromInches(48m), 2)] } }.Task("glue", 30, task => task with { Clamps = [new(Length.FromInches(36m), 4)] }),
+            UnplannableKind.NotEnoughClamps,
+            "glue",
+            "it takes 4 clamps of 914 mm or longer, and the shop has 2",
+            "2 more clamps of 914 mm");
+
+    [Fact]
+    public void A_crew_larger_than_the_shop_is_named() =>
+        Is(new AJob().Task("carry", 30, task => task with { Crew = 2 }), UnplannableKind.CrewTooLarge, "carry", "it takes 2 people, and 1 work", "hours for 1 more");
+
+    [Fact]
+    public void Two_people_who_hardly_meet_are_named() =>
+        Is(
+            new AJob().Worker("09:00-11:00").Worker("10:30-12:00", name: "helper").Task("carry", 45, task => task with { Crew = 2 }),
+            UnplannableKind.NotTogetherLongEnough,
+            "carry",
+            "they are there together for 30 min at most",
+            "sessions that overlap by 45 min");
+
+    [Fact]
+    public void Tasks_that_belong_together_and_fit_nowhere_are_named() =>
+        Is(
+            new AJob().Task("spread", 70).Task("square up", 60).Then("spread", "square up", sameSession: true),
+            UnplannableKind.NoSessionForAllOfThem,
+            "square up",
+            "spread, square up belong into one session, take 2 h 10 min together",
+            "room for 2 h 10 min");
+
+    [Fact]
+    public void A_shop_without_sessions_is_said_so()
+    {
+        var reason = Assert.Single(new AJob { Start = new(2027, 1, 1) }.Worker("09:00-09:05").Task("saw", 5).Reasons());
+        Assert.Equal(UnplannableKind.NoSessions, reason.Kind);
+        Assert.Null(reason.Task);
+    }
+
+    [Fact]
+    public void More_than_five_years_of_work_is_said_so()
+    {
+        // Ten minutes' heavy work a day, five days a week: some 13,000 minutes in five years.
+        var job = new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(10) } }.Task("rip", 20_000, task => task with { WorkClass = WorkClass.Heavy, IsSplittable = true });
+        Assert.Equal(UnplannableKind.TooLong, Assert.Single(job.Reasons()).Kind);
+    }
+
+    [Fact]
+    public void Work_beyond_the_first_year_is_planned_in_the_second()
+    {
+        var plan = new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(10) } }.Task("rip", 3000, task => task with { WorkClass = WorkClass.Heavy, IsSplittable = true }).Plan();
+
+        // 300 working days from Monday 1 March 2027: 60 weeks, the last day a Friday.
+        Assert.Equal(AJob.Monday.PlusWeeks(60).PlusDays(-3), plan.Finish.Date);
+    }
+
+    [Fact]
+    public void Every_reason_is_given_at_once() =>
+        Assert.Equal(["carry", "glue"], new AJob().Task("carry", 30, task => task with { Crew = 2 }).Task("glue", 10, task => task with { Clamps = [new(Length.FromInches(36m), 4)] }).Reasons().Select(reason => reason.Task!.Name));
+
+    private static void Is(AJob job, UnplannableKind kind, string task, string limit, string cure)
+    {
+        var reason = Assert.Single(job.Reasons());
+        Assert.Equal((kind, task), (reason.Kind, reason.Task!.Name));
+        Assert.Contains(limit, reason.Limit, StringComparison.Ordinal);
+        Assert.Contains(cure, reason.Cure, StringComparison.Ordinal);
+    }
+}
