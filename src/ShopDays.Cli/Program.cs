@@ -9,6 +9,8 @@ var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSetti
 builder.Services
     .AddSingleton<IClock>(SystemClock.Instance)
     .AddSingleton(_ => Screen.OfProcess())
+    .AddSingleton<IShopCommand, NewCommand>()
+    .AddSingleton<IShopCommand, CheckCommand>()
     .AddSingleton<IShopCommand, LayoutCommand>()
     .AddSingleton<IShopCommand, EstimateCommand>()
     .AddSingleton<IShopCommand, PlanCommand>();

@@ -51,7 +51,10 @@ internal sealed class YamlTree(string file, Parser parser, Findings findings)
         var at = parser.Current?.End ?? Mark.Empty;
         try
         {
-            parser.MoveNext();
+            if (!parser.MoveNext())
+            {
+                throw new YamlException(at, at, "the end");
+            }
         }
         catch (InvalidOperationException fault)
         {
@@ -62,7 +65,12 @@ internal sealed class YamlTree(string file, Parser parser, Findings findings)
 
     private YamlNode? ReadCurrent(int depth)
     {
-        var begin = (NodeEvent)parser.Current!;
+        if (parser.Current is not NodeEvent begin)
+        {
+            // The parser lets some values pass that are none, such as a second colon in a bracket.
+            throw new YamlException(parser.Current!.Start, parser.Current.End, "in a flow");
+        }
+
         var place = PlaceOf(begin);
         if (depth > Deepest)
         {

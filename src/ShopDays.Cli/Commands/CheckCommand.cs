@@ -1,0 +1,34 @@
+using System.CommandLine;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Json;
+using ShopDays.Cli.Terminal;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary><c>shopdays check</c>: every mistake in the files of a job, or what they hold.</summary>
+internal sealed class CheckCommand(Screen screen) : IShopCommand
+{
+    private readonly Argument<string> job = new("JOB") { Description = "A job's file, or its name in the shop's jobs folder." };
+    private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs." };
+
+    /// <inheritdoc/>
+    public Command Describe()
+    {
+        var command = new Command("check", "Look for mistakes in the files of a shop and a job, all of them at once.\nExample: shopdays check writing-table") { job, json };
+        command.SetAction(parsed =>
+        {
+            var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory());
+            if (parsed.GetValue(json))
+            {
+                JsonAnswer.Write(screen.Out, CheckJson.Of(reading));
+            }
+            else
+            {
+                CheckPrint.Print(screen, reading);
+            }
+
+            return reading.Read is null ? ExitCode.No : ExitCode.Done;
+        });
+        return command;
+    }
+}

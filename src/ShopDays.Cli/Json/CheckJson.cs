@@ -1,0 +1,62 @@
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Files.Jobs;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Json;
+
+/// <summary>The answer of <c>shopdays check --json</c>.</summary>
+internal static class CheckJson
+{
+    /// <summary>The mistakes, or the stock and the parts.</summary>
+    public static object Of(ShopAndJobReading reading) => new
+    {
+        Mistakes = reading.Findings.Select(one => new
+        {
+            one.Place.File,
+            one.Place.Line,
+            one.Place.Column,
+            one.Kind,
+            one.What,
+            one.Expected,
+            one.Nearest,
+            one.Cure,
+            Text = one.ToString(),
+        }),
+        Job = reading.Read?.Job.Name,
+        Boards = reading.Read is { } stock ? BoardsOf(stock) : null,
+        Parts = reading.Read is { } list ? PartsOf(list) : null,
+    };
+
+    private static IEnumerable<object> BoardsOf(ShopAndJob read)
+    {
+        var weights = new JobWeights(read.Job, read.Shop.Limits.LiftAlone);
+        return read.Job.Boards.Select(board => new
+        {
+            Board = board.Name,
+            Species = board.Species.Name,
+            LengthMm = JsonAnswer.Millimetres(board.Length),
+            WidthMm = JsonAnswer.Millimetres(board.Width),
+            ThicknessMm = JsonAnswer.Millimetres(board.Thickness),
+            WeightKg = Kilograms(board.Weight),
+            Heavy = weights.IsHeavy(board.Weight),
+        });
+    }
+
+    private static IEnumerable<object> PartsOf(ShopAndJob read)
+    {
+        var weights = new JobWeights(read.Job, read.Shop.Limits.LiftAlone);
+        return read.Job.Parts.Select(part => new
+        {
+            Part = part.Name,
+            part.Count,
+            Species = part.Species.Name,
+            LengthMm = JsonAnswer.Millimetres(part.Length),
+            WidthMm = JsonAnswer.Millimetres(part.Width),
+            ThicknessMm = JsonAnswer.Millimetres(part.Thickness),
+            WeightKg = Kilograms(weights.Of(part)),
+            Heavy = weights.IsHeavy(weights.Of(part)),
+        });
+    }
+
+    private static double Kilograms(Mass mass) => Math.Round(mass.Kilograms, 2, MidpointRounding.AwayFromZero);
+}

@@ -1,0 +1,107 @@
+using System.Globalization;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Files.Jobs;
+using ShopDays.Measures;
+using ShopDays.Parts;
+using Spectre.Console;
+
+namespace ShopDays.Cli.Terminal;
+
+/// <summary>Prints what <c>shopdays check</c> found: mistakes, or the stock and the parts with their weights.</summary>
+internal static class CheckPrint
+{
+    private const string HeavyMark = "*";
+
+    /// <summary>Prints it.</summary>
+    public static void Print(Screen screen, ShopAndJobReading reading)
+    {
+        if (reading.Read is { } read)
+        {
+            PrintSummary(screen, read);
+            return;
+        }
+
+        foreach (var finding in reading.Findings)
+        {
+            screen.Out.WriteLine(finding);
+        }
+
+        screen.Out.WriteLine(Counted(reading.Findings.Count, "mistake"));
+    }
+
+    private static void PrintSummary(Screen screen, ShopAndJob read)
+    {
+        var weights = new JobWeights(read.Job, read.Shop.Limits.LiftAlone);
+        var format = read.Located.Format;
+        var inPounds = read.Located.Units == LengthUnit.Inch;
+        screen.Out.WriteLine($"{read.Job.Name}: no mistakes in {read.JobFileName}");
+        screen.Out.WriteLine();
+
+        var stock = Table("stock", "timber", "as it lies there", "each");
+        foreach (var alike in Alike(read.Job.Boards))
+        {
+            stock.AddRow(Marks(alike), alike[0].Species.Name, Written(alike[0].Length, alike[0].Width, alike[0].Thickness), Weight(alike[0].Weight));
+        }
+
+        screen.Console.Write(stock);
+        screen.Out.WriteLine($"{Counted(read.Job.Boards.Count, "board")}, {MassText.Write(weights.AllBoards, inPounds)} in all");
+        screen.Out.WriteLine();
+
+        var parts = Table("part", "timber", "finished", "each");
+        foreach (var part in read.Job.Parts)
+        {
+            parts.AddRow(
+                Markup.Escape(part.Count == 1 ? part.Name : string.Create(CultureInfo.InvariantCulture, $"{part.Count} x {part.Name}")),
+                part.Species.Name,
+                Written(part.Length, part.Width, part.Thickness),
+                Weight(weights.Of(part)));
+        }
+
+        screen.Console.Write(parts);
+        screen.Out.WriteLine($"{Counted(read.Job.Parts.Sum(part => part.Count), "piece")} of {Counted(read.Job.Parts.Count, "part")}");
+        if (read.Job.Boards.Any(board => weights.IsHeavy(board.Weight)) || read.Job.Parts.Any(part => weights.IsHeavy(weights.Of(part))))
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine($"{HeavyMark} over {MassText.Write(read.Shop.Limits.LiftAlone, inPounds)}, what one person lifts alone in this shop: get a second pair of hands, or move one end at a time");
+        }
+
+        string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
+
+        string Weight(Mass mass) => MassText.Write(mass, inPounds) + (weights.IsHeavy(mass) ? " " + HeavyMark : "");
+    }
+
+    private static Table Table(params string[] heads)
+    {
+        var table = new Table().Border(TableBorder.Simple);
+        foreach (var head in heads)
+        {
+            table.AddColumn(head);
+        }
+
+        table.Columns[^1].RightAligned();
+        return table;
+    }
+
+    /// <summary>Boards that follow each other and differ in nothing but their marks.</summary>
+    private static List<List<Board>> Alike(IReadOnlyList<Board> boards)
+    {
+        var groups = new List<List<Board>>();
+        foreach (var board in boards)
+        {
+            if (groups.Count > 0 && groups[^1][0] is var first && first with { Name = board.Name } == board)
+            {
+                groups[^1].Add(board);
+            }
+            else
+            {
+                groups.Add([board]);
+            }
+        }
+
+        return groups;
+    }
+
+    private static string Marks(List<Board> alike) => Markup.Escape(alike.Count == 1 ? alike[0].Name : $"{alike[0].Name} to {alike[^1].Name}");
+
+    private static string Counted(int count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
+}
