@@ -21,7 +21,7 @@ public static class ShopRates
         {
             Straighten = ByLength("straighten a live edge", FeetPerMetre),
             Rip = ByLength("rip", FeetPerMetre),
-            Crosscut = ByLength("crosscut (rough)", InchesPerMetre),
+            Crosscut = ByLength("crosscut", InchesPerMetre),
             Resaw = Resaw(),
             PlaneDown = PlaneDown(),
             HourlyRate = hourlyRate,
