@@ -119,7 +119,11 @@ public sealed class JointsAndGlueTests
     [Fact]
     public void A_panel_is_shot_glued_left_to_rest_and_then_flattened_on_both_faces()
     {
-        var graph = (AJob.With(AJob.Part("top", 40, 18) with { IsPanel = true }) with { Boards = AJob.Boards(3, 96, 9.5m, 1.25m) }).Graph();
+        var graph = (AJob.With(AJob.Part("top", 40, 18) with { IsPanel = true }) with
+        {
+            Boards = AJob.Boards(3, 96, 9.5m, 1.25m),
+            Allowances = new Allowances { Width = Length.FromInches(0.25m) },
+        }).Graph();
         var glue = Assert.Single(graph.Of("edge-glue panel"));
         Assert.Equal(2 * 41 / 12.0, graph.Of("match and shoot a glue joint").Quantity(), 9);
         // One clamp to ten inches of the finished 40.
