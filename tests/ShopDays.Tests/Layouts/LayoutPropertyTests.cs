@@ -16,7 +16,7 @@ public sealed class LayoutPropertyTests
         job =>
         {
             var layout = LayOut(job);
-            Assert.Empty(LayoutCheck.Faults(job.Boards, job.Parts, new Allowances(), layout));
+            Assert.Empty(LayoutCheck.Faults(job.Boards, job.Parts, Timber.ByHand, layout));
             var placed = layout.Boards.SelectMany(board => board.Blanks).Where(one => one.Blank.Strip <= 1).Sum(one => one.Blank.Numbers.Count);
             Assert.Equal(job.Parts.Sum(part => part.Count + part.Spare), placed + layout.Unplaced.Count);
             Assert.InRange(layout.BestPossibleYield, layout.Yield, 1);
@@ -83,7 +83,7 @@ public sealed class LayoutPropertyTests
     });
 
     private static Layout LayOut((IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed) job) =>
-        Timber.LayOut(job.Boards, job.Parts, new Allowances(), job.Seed);
+        Timber.LayOut(job.Boards, job.Parts, Timber.ByHand, job.Seed);
 
     private static string Written(Layout layout) => string.Join('\n', layout.Boards.Select(board =>
         $"{board.Board.Name}: {string.Join(", ", board.Blanks.Select(placed => $"{placed.Blank.Label} {placed.Region}"))} {string.Join(", ", board.Cuts)}"));

@@ -7,7 +7,7 @@ namespace ShopDays.Tests.Layouts;
 
 public sealed class LayoutRuleTests
 {
-    private static readonly Allowances Usual = new();
+    private static readonly Allowances Usual = Timber.ByHand;
 
     [Fact]
     public void A_part_that_is_the_whole_board_needs_no_cut()

@@ -39,7 +39,7 @@ public sealed class MissingStockTests
     [Fact]
     public void A_part_longer_than_every_board_says_what_is_needed_and_what_there_is()
     {
-        var layout = Timber.LayOut([Timber.ABoard("A", 96, 8, 1.25m) with { EndTrim = ShopDays.Measures.Length.FromInches(1m) }], [Timber.APart("bed", 99, 4)], new Allowances());
+        var layout = Timber.LayOut([Timber.ABoard("A", 96, 8, 1.25m) with { EndTrim = ShopDays.Measures.Length.FromInches(1m) }], [Timber.APart("bed", 99, 4)], Timber.ByHand);
         var reason = Assert.IsType<UnplacedReason.TooShort>(Assert.Single(layout.Unplaced).Reason);
         Assert.Equal((100m, 94m), (Timber.Inches(reason.Needed), Timber.Inches(reason.Longest)));
         Assert.Empty(layout.Wanted);

@@ -7,7 +7,7 @@ namespace ShopDays.Tests.Layouts;
 
 public sealed class PanelAndResawTests
 {
-    private static readonly Allowances Usual = new();
+    private static readonly Allowances Usual = Timber.ByHand;
 
     [Fact]
     public void A_panel_is_one_piece_when_a_board_is_wide_enough()

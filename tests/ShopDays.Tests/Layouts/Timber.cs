@@ -24,6 +24,21 @@ internal static class Timber
         HourlyRate = 48,
     };
 
+    /// <summary>Allowances for hand work, spelt out so that the tests' sums do not hang on the defaults.</summary>
+    public static Allowances ByHand { get; } = new()
+    {
+        Kerf = Length.FromInches(0.0625m),
+        Length = Length.FromInches(1m),
+        Width = Length.FromInches(0.25m),
+        Strip = Length.FromInches(0.125m),
+        LiveEdge = Length.FromInches(0.75m),
+        RoughEdge = Length.FromInches(0.125m),
+        RoughFaces = Length.FromInches(0.125m),
+        SkipPlanedFaces = Length.FromInches(0.0625m),
+        UsefulLength = Length.FromInches(12m),
+        UsefulWidth = Length.FromInches(2m),
+    };
+
     /// <summary>No allowance and no kerf: sizes are what they say.</summary>
     public static Allowances Bare { get; } = new()
     {

@@ -12,7 +12,7 @@ public sealed class SlabRippingTests
     public void Straightening_and_ripping_three_ten_foot_slabs_into_parts_is_some_160_feet()
     {
         var slabs = Timber.Boards(3, name => Timber.ABoard(name, 120, 16, 2) with { Edges = BoardEdges.Live, Faces = BoardFaces.Rough });
-        var layout = Timber.LayOut(slabs, [Timber.APart("plank", 108, 3.25m, 1.75m, 12)], new Allowances());
+        var layout = Timber.LayOut(slabs, [Timber.APart("plank", 108, 3.25m, 1.75m, 12)], Timber.ByHand);
         Assert.True(layout.Fits);
 
         // "Some 160 ft": a tenth either way.
