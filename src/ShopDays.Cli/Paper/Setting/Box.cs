@@ -25,6 +25,9 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
     public Box Inset(double sides, double ends) =>
         new(X + sides, Y + ends, Math.Max(0, Width - 2 * sides), Math.Max(0, Height - 2 * ends));
 
+    /// <summary>The rectangle with so much more on every side.</summary>
+    public Box Grown(double sides) => new(X - sides, Y - sides, Width + 2 * sides, Height + 2 * sides);
+
     /// <summary>The smallest rectangle around some places.</summary>
     /// <exception cref="InvalidOperationException">There is no place.</exception>
     public static Box Around(IReadOnlyList<Spot> spots)

@@ -24,10 +24,13 @@ public sealed record TextCell(string Text) : Cell
     /// <summary>A remark below, set small.</summary>
     public string? Note { get; init; }
 
+    /// <summary>How the remark is set.</summary>
+    public TextStyle NoteStyle { get; init; } = TypeScale.Small;
+
     internal override IReadOnlyList<Piece> Strips(TextStyle style, Align align, double width)
     {
         var lines = Paragraph.Lines(Text, Style ?? style, align, width);
-        return Note is null ? lines : [.. lines, .. Paragraph.Lines(Note, TypeScale.Small, align, width)];
+        return Note is null ? lines : [.. lines, .. Paragraph.Lines(Note, NoteStyle, align, width)];
     }
 }
 

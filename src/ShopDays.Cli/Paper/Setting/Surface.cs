@@ -82,6 +82,13 @@ public sealed class Surface
         if (outline is { } pen) _graphics.DrawPolygon(StrokeOf(pen), points);
     }
 
+    /// <summary>Draws the round that fills a square: its filling, which is an even grey, then its outline.</summary>
+    public void Disc(Box box, Pen? outline = null, Fill fill = default)
+    {
+        if (fill.Grey is { } grey) _graphics.DrawEllipse(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
+        if (outline is { } pen) _graphics.DrawEllipse(StrokeOf(pen), box.X, box.Y, box.Width, box.Height);
+    }
+
     /// <summary>Draws something of which only what lies inside a rectangle is seen.</summary>
     public void Clip(Box box, Action draw) =>
         Set(() =>

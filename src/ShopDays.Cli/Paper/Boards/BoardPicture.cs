@@ -1,0 +1,118 @@
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Paper.Boards;
+
+/// <summary>
+/// A board to scale, as it is marked out: what is sawn from it with names and sizes, the cuts with their order,
+/// running dimensions from the reference end and the reference edge, what is kept and what is lost.
+/// </summary>
+internal sealed class BoardPicture
+{
+    private const double Below = 16;
+
+    private readonly BoardLayout _layout;
+    private readonly LengthFormat _format;
+    private readonly Length _kerf;
+    private readonly double _scale;
+    private readonly double _left;
+    private readonly double _above;
+    private readonly List<(Blank Blank, string Letter)> _key = [];
+
+    /// <summary>Makes the largest picture that goes into a space.</summary>
+    /// <param name="layout">How the board is cut.</param>
+    /// <param name="format">How lengths are written.</param>
+    /// <param name="kerf">Width of the slot the saw leaves.</param>
+    /// <param name="width">From side to side, in points, dimensions included.</param>
+    /// <param name="tallest">The most that the board itself may take from top to bottom, in points.</param>
+    public BoardPicture(BoardLayout layout, LengthFormat format, Length kerf, double width, double tallest)
+    {
+        (_layout, _format, _kerf) = (layout, format, kerf);
+        _left = Ruler.RoomFor(Across, format);
+        _above = Ruler.RoomFor(Along, format) + BoardOutline.Wave;
+        _scale = BoardFrame.LargestScale(layout.Board, width - _left - 8, tallest);
+        Frame = FrameAt(default);
+        foreach (var placed in layout.Blanks)
+        {
+            if (Fitted(placed, Frame) is null) _key.Add((placed.Blank, LetterOf(_key.Count)));
+        }
+    }
+
+    /// <summary>Its height in all, in points.</summary>
+    public double Height => _above + Frame.Outline.Height + BoardOutline.Wave + Math.Max(Below, Overhang);
+
+    /// <summary>The letters that stand for names too long for their pieces, in their order.</summary>
+    public IReadOnlyList<(Blank Blank, string Letter)> Key => _key;
+
+    /// <summary>Where the board lies when the picture stands in the upper left corner.</summary>
+    internal BoardFrame Frame { get; }
+
+    private IReadOnlyList<Length> Along => Marks(CutKind.Crosscut, _layout.Board.Length);
+
+    private IReadOnlyList<Length> Across => Marks(CutKind.Rip, _layout.Board.Width);
+
+    // Figures at the left that need more height than the board has hang over its lower edge.
+    private double Overhang => (Across.Count - 1) * Ruler.Apart - Frame.Outline.Height + 8;
+
+    /// <summary>Draws it from the upper left corner of a place.</summary>
+    public void Draw(Surface page, Box place)
+    {
+        var frame = FrameAt(new Spot(place.X, place.Y));
+        var shape = BoardOutline.Of(_layout.Board, frame.Outline);
+        page.Polygon(shape, null, Swatch.Lost);
+        foreach (var offcut in _layout.Offcuts.Where(offcut => offcut.IsUseful)) page.Rectangle(frame.Of(offcut.Region), Pen.Fine, Swatch.Kept);
+        foreach (var placed in _layout.Blanks) page.Rectangle(frame.Of(placed.Region), new Pen(1), Fill.Shade(1));
+        foreach (var flaw in _layout.Board.Flaws) DrawFlaw(page, frame.Of(Region.Of(flaw).Common(Region.Whole(_layout.Board))));
+        page.Polygon(shape, Pen.Strong);
+
+        List<PieceLabel> labels = [.. _layout.Blanks.Select(placed => LabelOf(placed, frame)), .. KeepLabels(frame)];
+        foreach (var label in labels) label.Draw(page);
+        CutLines.Draw(page, frame, _layout.Cuts, _kerf, labels.Select(label => label.Place.Grown(1.5)));
+        Ruler.Above(page, frame, Along, _format);
+        Ruler.Beside(page, frame, Across, _format);
+        DrawCorner(page, frame);
+    }
+
+    private BoardFrame FrameAt(Spot corner) => BoardFrame.At(_layout.Board, new(corner.X + _left, corner.Y + _above), _scale);
+
+    private PieceLabel LabelOf(PlacedBlank placed, BoardFrame frame) =>
+        Fitted(placed, frame) ?? PieceLabel.Letter(_key.First(entry => ReferenceEquals(entry.Blank, placed.Blank)).Letter, frame.Of(placed.Region));
+
+    private PieceLabel? Fitted(PlacedBlank placed, BoardFrame frame) =>
+        PieceLabel.Fitted(placed.Blank.Label, Sides(placed.Region), frame.Of(placed.Region));
+
+    private IEnumerable<PieceLabel> KeepLabels(BoardFrame frame) => _layout.Offcuts
+        .Where(offcut => offcut.IsUseful)
+        .Select(offcut => PieceLabel.Fitted("keep", Sides(offcut.Region), frame.Of(offcut.Region)))
+        .OfType<PieceLabel>()
+        .Select(label => label with { Style = label.Style.In(Weight.Regular), HasGround = true });
+
+    private string Sides(Region region) => $"{_format.Write(region.Length)} × {_format.Write(region.Width)}";
+
+    private IReadOnlyList<Length> Marks(CutKind kind, Length whole) =>
+    [
+        .. _layout.Cuts
+            .Where(cut => cut.Kind == kind || (kind == CutKind.Rip && cut.Kind == CutKind.Straighten))
+            .Select(cut => _format.Rounded(cut.At))
+            .Append(_format.Rounded(whole))
+            .Distinct(),
+    ];
+
+    private static void DrawFlaw(Surface page, Box flaw)
+    {
+        page.Rectangle(flaw, new Pen(1), Swatch.Flawed);
+        page.Line(flaw.X, flaw.Y, flaw.Right, flaw.Bottom, new Pen(1.2));
+        page.Line(flaw.X, flaw.Bottom, flaw.Right, flaw.Y, new Pen(1.2));
+    }
+
+    private static void DrawCorner(Surface page, BoardFrame frame)
+    {
+        var (x, y) = (frame.Outline.X, frame.Outline.Bottom + BoardOutline.Wave);
+        page.Polygon([new(x, y), new(x + 7, y + 3.5), new(x, y + 7)], null, Fill.Shade(0));
+        page.Text("along from this end, across from this edge", x + 11, y + 6.5, new TextStyle(7.5, Weight.Regular, 0.25));
+    }
+
+    // a to z, then aa, ab: no board holds so many pieces that two letters do not do.
+    private static string LetterOf(int order) => order < 26 ? $"{(char)('a' + order)}" : LetterOf(order / 26 - 1) + LetterOf(order % 26);
+}

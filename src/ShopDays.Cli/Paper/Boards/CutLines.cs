@@ -1,0 +1,76 @@
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Paper.Boards;
+
+/// <summary>The saw's lines on a board and the numbers that say in which order they are cut.</summary>
+internal static class CutLines
+{
+    private const double Radius = 5.6;
+
+    private static readonly TextStyle Figure = new(7, Weight.SemiBold);
+
+    /// <summary>Draws the lines, then each number where it hides least.</summary>
+    /// <param name="page">Where they are drawn.</param>
+    /// <param name="frame">Where the board lies.</param>
+    /// <param name="cuts">The cuts.</param>
+    /// <param name="kerf">Width of the slot the saw leaves.</param>
+    /// <param name="taken">What is written on the board already.</param>
+    public static void Draw(Surface page, BoardFrame frame, IReadOnlyList<Cut> cuts, Length kerf, IEnumerable<Box> taken)
+    {
+        var width = Math.Max(0.9, kerf.Millimetres * frame.PointsPerMillimetre);
+        foreach (var cut in cuts.Where(cut => cut.Kind != CutKind.Resaw))
+        {
+            var (from, to) = Line(frame, cut, kerf);
+            page.Line(from.X, from.Y, to.X, to.Y, new Pen(width, 0.25));
+        }
+
+        List<Box> full = [.. taken];
+        foreach (var cut in cuts)
+        {
+            var place = PlaceOf(Line(frame, cut, kerf), full, frame.Outline);
+            full.Add(place);
+            page.Disc(place, Pen.Fine, Fill.Shade(1));
+            page.Text(Wording.Number(cut.Order), place.Middle.X, place.Middle.Y + Figure.CapHeight / 2, Figure, Align.Centre);
+        }
+    }
+
+    /// <summary>The middle of the saw's slot; for a resaw the middle of the piece, as its slot lies flat in it.</summary>
+    internal static (Spot From, Spot To) Line(BoardFrame frame, Cut cut, Length kerf)
+    {
+        var piece = frame.Of(cut.Of);
+        var half = kerf.Millimetres * frame.PointsPerMillimetre / 2;
+        return cut.Kind switch
+        {
+            CutKind.Crosscut => (new(frame.X(cut.At) + half, piece.Y), new(frame.X(cut.At) + half, piece.Bottom)),
+            CutKind.Rip or CutKind.Straighten => (new(piece.X, frame.Y(cut.At) - half), new(piece.Right, frame.Y(cut.At) - half)),
+            CutKind.Resaw => (new(piece.X, piece.Middle.Y), new(piece.Right, piece.Middle.Y)),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+
+    private static Box PlaceOf((Spot From, Spot To) line, IReadOnlyList<Box> taken, Box board)
+    {
+        var best = default(Box);
+        var least = double.PositiveInfinity;
+        for (var step = 0; step <= 24; step++)
+        {
+            // From near the far end inwards: there the saw comes out, and labels stand in the middle.
+            var share = 0.98 - 0.04 * step;
+            var x = line.From.X + (line.To.X - line.From.X) * share;
+            var y = line.From.Y + (line.To.Y - line.From.Y) * share;
+            // Half of a number may stand over the board's side, but not more.
+            var at = new Spot(Math.Clamp(x, board.X, board.Right), Math.Clamp(y, board.Y, board.Bottom));
+            var place = new Box(at.X - Radius, at.Y - Radius, 2 * Radius, 2 * Radius);
+            var hidden = taken.Sum(other => Common(place, other)) + 0.01 * step;
+            if (hidden < least) (best, least) = (place, hidden);
+        }
+
+        return best;
+    }
+
+    private static double Common(Box one, Box other) =>
+        Math.Max(0, Math.Min(one.Right, other.Right) - Math.Max(one.X, other.X)) *
+        Math.Max(0, Math.Min(one.Bottom, other.Bottom) - Math.Max(one.Y, other.Y));
+}

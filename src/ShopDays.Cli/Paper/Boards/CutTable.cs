@@ -1,0 +1,60 @@
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Layouts;
+
+namespace ShopDays.Cli.Paper.Boards;
+
+/// <summary>The cuts of a board one below the other, to be followed with a saw.</summary>
+internal static class CutTable
+{
+    private static readonly Column[] Columns =
+    [
+        Column.Fixed("", 11),
+        Column.Fixed("Cut", 22, Align.Right),
+        Column.Fixed("", 52),
+        Column.Shared("On the board", 1.15),
+        Column.Shared("On the piece in hand", 1.2),
+        Column.Fixed("Long", 58, Align.Right),
+        Column.Shared("Comes free", 1.6),
+    ];
+
+    /// <summary>The table.</summary>
+    public static Table Of(BoardLayout layout, Wording wording) =>
+        new(Columns, [.. layout.Cuts.OrderBy(cut => cut.Order).Select(cut => RowOf(cut, layout, wording))], TypeScale.Body with { Size = 9.5 });
+
+    private static Row RowOf(Cut cut, BoardLayout layout, Wording wording) => Row.Of(
+        new TickCell(),
+        Wording.Number(cut.Order),
+        Verb(cut.Kind),
+        cut.Kind switch
+        {
+            CutKind.Crosscut => $"{wording.Length(cut.At)} from the end",
+            CutKind.Rip or CutKind.Straighten => $"{wording.Length(cut.At)} from the edge",
+            CutKind.Resaw => $"{wording.Length(cut.At)} from the face",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        },
+        InHand(cut, layout, wording),
+        wording.Length(cut.Length),
+        cut.Frees);
+
+    private static string InHand(Cut cut, BoardLayout layout, Wording wording)
+    {
+        if (cut.Of == Region.Whole(layout.Board)) return "the whole board";
+        var piece = wording.Sides(cut.Of.Length, cut.Of.Width);
+        return cut.Kind switch
+        {
+            CutKind.Crosscut => $"{piece}, at {wording.Length(cut.At - cut.Of.X)}",
+            CutKind.Rip or CutKind.Straighten => $"{piece}, at {wording.Length(cut.At - cut.Of.Y)}",
+            CutKind.Resaw => piece,
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+
+    private static string Verb(CutKind kind) => kind switch
+    {
+        CutKind.Straighten => "straighten",
+        CutKind.Rip => "rip",
+        CutKind.Crosscut => "crosscut",
+        CutKind.Resaw => "resaw",
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+}

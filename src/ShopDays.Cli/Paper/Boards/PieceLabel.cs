@@ -1,0 +1,68 @@
+using ShopDays.Cli.Paper.Setting;
+
+namespace ShopDays.Cli.Paper.Boards;
+
+/// <summary>A few words set into a piece of a board, level or turned, in one line or two.</summary>
+/// <param name="Lines">From the top.</param>
+/// <param name="Style">How they are set.</param>
+/// <param name="IsTurned">Whether they read upwards.</param>
+/// <param name="Place">What they cover on the page.</param>
+internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, bool IsTurned, Box Place)
+{
+    private const double Largest = 10.5;
+    private const double Smallest = 6.5;
+    private const double White = 2;
+
+    /// <summary>The label at the largest size that fits a piece; null when even the smallest that can be read does not.</summary>
+    public static PieceLabel? Fitted(string name, string size, Box piece)
+    {
+        for (var points = Largest; points >= Smallest; points -= 0.5)
+        {
+            var style = new TextStyle(points, Weight.Medium);
+            foreach (var lines in (IReadOnlyList<string>[])[[name, size], [$"{name}  {size}"]])
+            {
+                foreach (var turned in (bool[])[false, true])
+                {
+                    if (In(lines, style, turned, piece) is { } label) return label;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A single letter in the middle of a piece, whether it fits or not: the key says what it stands for.</summary>
+    public static PieceLabel Letter(string letter, Box piece)
+    {
+        var style = new TextStyle(Math.Clamp(Math.Min(piece.Width, piece.Height) - White, 5, 9), Weight.SemiBold);
+        var (width, height) = (style.WidthOf(letter), style.CapHeight);
+        return new([letter], style, false, new Box(piece.Middle.X - width / 2, piece.Middle.Y - height / 2, width, height));
+    }
+
+    /// <summary>Whether it stands on white, over a hatch.</summary>
+    public bool HasGround { get; init; }
+
+    /// <summary>Sets it.</summary>
+    public void Draw(Surface page)
+    {
+        if (HasGround) page.Rectangle(Place.Grown(1), null, Fill.Shade(1));
+        var line = Style.Size * 1.15;
+        for (var order = 0; order < Lines.Count; order++)
+        {
+            // Capitals of all the lines together stand about the middle.
+            var down = (order - (Lines.Count - 1) / 2.0) * line + Style.CapHeight / 2;
+            if (IsTurned) page.TurnedText(Lines[order], new Spot(Place.Middle.X + down, Place.Middle.Y), 90, Style, Align.Centre);
+            else page.Text(Lines[order], Place.Middle.X, Place.Middle.Y + down, Style, Align.Centre);
+        }
+    }
+
+    private static PieceLabel? In(IReadOnlyList<string> lines, TextStyle style, bool turned, Box piece)
+    {
+        var length = lines.Max(line => style.WidthOf(line));
+        var deep = (lines.Count - 1) * style.Size * 1.15 + style.Size;
+        var (width, height) = turned ? (deep, length) : (length, deep);
+        return width + 2 * White <= piece.Width && height + White <= piece.Height
+            ? new(lines, style, turned, new Box(piece.Middle.X - width / 2, piece.Middle.Y - height / 2, width, height))
+            : null;
+    }
+}

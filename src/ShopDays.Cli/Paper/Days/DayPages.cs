@@ -1,0 +1,72 @@
+using NodaTime;
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Plans;
+
+namespace ShopDays.Cli.Paper.Days;
+
+/// <summary>A day in the shop: all its sessions, whoever's they are.</summary>
+/// <param name="Date">The date.</param>
+/// <param name="Number">Which of the plan's shop days it is, from 1.</param>
+/// <param name="Sessions">Its sessions with work, in order, the maker's before a helper's.</param>
+internal sealed record PaperDay(LocalDate Date, int Number, IReadOnlyList<PlannedSession> Sessions)
+{
+    /// <summary>The days on which there is something to do, in order.</summary>
+    public static IReadOnlyList<PaperDay> Of(Plan plan) =>
+    [
+        .. plan.Sessions
+            .Where(session => session.Work.Count > 0)
+            .GroupBy(session => session.Session.Date)
+            .OrderBy(day => day.Key)
+            .Select((day, order) => new PaperDay(day.Key, order + 1, [.. day.OrderBy(one => one.Session.Start.ToInstant())])),
+    ];
+}
+
+/// <summary>The sheet for one day, to be pinned above the bench and written on.</summary>
+internal static class DayPages
+{
+    private static readonly TextStyle Aside = TypeScale.Body;
+
+    /// <summary>The blocks of one day.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="days">All days of the plan.</param>
+    /// <param name="day">The day.</param>
+    public static IEnumerable<Block> Of(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day)
+    {
+        yield return new Heading(Wording.Long(day.Date), TypeScale.Title) { BookmarkLevel = 1 };
+        yield return new Paragraph($"Shop day {Wording.Number(day.Number)} of {Wording.Number(days.Count)}", Aside);
+        foreach (var wait in DayWaits.Of(plan, day)) yield return wait;
+        foreach (var session in day.Sessions)
+        {
+            yield return new Heading(SessionTable.HoursOf(session, nameWorker: plan.Shop.Workers.Count > 1), TypeScale.Subheading with { Size = 14 });
+            yield return SessionTable.Of(plan, session);
+        }
+
+        yield return WhereStopped(3);
+        if (NextOf(days, day) is { } next) yield return new Paragraph(next, Aside);
+        if (DayCautions(plan, day) is { } cautions) yield return cautions;
+    }
+
+    private static Together WhereStopped(int lines) => new(
+        new Paragraph("Where I stopped, and what comes first next time", Aside.In(Weight.SemiBold)) { After = 0 },
+        new Drawing(lines * 24, (page, box) =>
+        {
+            for (var line = 1; line <= lines; line++)
+                page.Line(box.X, box.Y + 24 * line - 4, box.Right, box.Y + 24 * line - 4, new Pen(0.6, 0.5, Dash.Dotted));
+        }),
+        new Gap(8));
+
+    private static string? NextOf(IReadOnlyList<PaperDay> days, PaperDay day)
+    {
+        if (day.Number == days.Count) return "This is the last day of the plan.";
+        var next = days[day.Number];
+        string[] work = [.. next.Sessions.SelectMany(session => session.Work).Select(work => work.Task.Name).Distinct()];
+        return $"Next: {Wording.Long(next.Date)}, {Wording.At(next.Sessions[0].Session.Start)}: {Wording.Names(work, 3)}.";
+    }
+
+    private static NoteBox? DayCautions(PlanPaper plan, PaperDay day)
+    {
+        var kinds = day.Sessions.SelectMany(session => session.Work).SelectMany(work => work.Task.Cautions).ToHashSet(StringComparer.Ordinal);
+        string[] lines = [.. plan.Cautions.Where(caution => kinds.Contains(caution.Kind)).Select(caution => $"{Wording.Capital(caution.Kind)}: {caution.Text}")];
+        return lines.Length == 0 ? null : new NoteBox("With today's work", lines, Aside with { Size = 9.5 }) { Caution = true };
+    }
+}

@@ -1,0 +1,80 @@
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Layouts;
+using ShopDays.Parts;
+
+namespace ShopDays.Cli.Paper.Lists;
+
+/// <summary>The cut list: every part with its finished size, the blanks that are sawn for it, and boxes to tick.</summary>
+internal static class CutListPages
+{
+    private const double Tick = 9;
+
+    private static readonly Column[] Columns =
+    [
+        Column.Shared("Part", 1.2),
+        Column.Fixed("Count", 32, Align.Right),
+        Column.Shared("Finished", 1.5),
+        Column.Shared("Timber", 0.9),
+        Column.Shared("Blanks: label, length × width, board", 2.1),
+        Column.Fixed("Weight each", 44, Align.Right),
+        Column.Fixed("Sawn", 56),
+        Column.Fixed("Planed", 56),
+    ];
+
+    /// <summary>The blocks.</summary>
+    public static IEnumerable<Block> Of(PlanPaper plan)
+    {
+        var wording = new Wording(plan);
+        yield return new Heading("Cut list", TypeScale.Heading) { BookmarkLevel = 0 };
+        yield return new Paragraph("Finished sizes are length along the grain × width × thickness. A blank has its allowances on it. Weights are of the finished part.", TypeScale.Small);
+        yield return new Table(Columns, [.. plan.Job.Parts.Select(part => RowOf(plan, part, wording))], TypeScale.Body with { Size = 9.5 });
+    }
+
+    private static Row RowOf(PlanPaper plan, Part part, Wording wording)
+    {
+        var blanks = BlanksOf(plan.Layout, part);
+        return Row.Of(
+            new TextCell(part.Name) { Style = TypeScale.Body with { Size = 9.5, Weight = Weight.SemiBold }, Note = NoteOf(part) },
+            Wording.Number(part.Count),
+            wording.Finished(part),
+            part.Species.Name,
+            blanks.Count == 0 ? "none: no board yields it" : string.Join('\n', blanks.Select(blank => $"{blank.Label}: {wording.Blank(blank.Blank)}, {blank.Board}")),
+            wording.Weight(part.Species.Weigh(part.Volume, MoistureIn(plan.Layout, part))),
+            Ticks(blanks.Count),
+            Ticks(part.Count + part.Spare));
+    }
+
+    private static string? NoteOf(Part part)
+    {
+        List<string> notes = [];
+        if (part.IsPanel) notes.Add("panel");
+        if (part.Spare > 0) notes.Add($"{Wording.Number(part.Spare)} spare");
+        if (part.Matched is { } matched) notes.Add($"matched: {matched}");
+        if (part.Ends == PartEnds.Mitred) notes.Add("ends mitred");
+        if (part.Ends == PartEnds.Angled) notes.Add(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"ends {part.EndAngle:0.#}° off square"));
+        return notes.Count == 0 ? null : string.Join(", ", notes);
+    }
+
+    private static List<(string Label, Blank Blank, string Board)> BlanksOf(Layout layout, Part part) =>
+    [
+        .. layout.Boards
+            .SelectMany(board => board.Blanks.Where(placed => placed.Blank.Part == part).Select(placed => (placed.Blank.Label, placed.Blank, board.Board.Name)))
+            .OrderBy(blank => blank.Blank.Numbers[0])
+            .ThenBy(blank => blank.Blank.Strip),
+    ];
+
+    // A part weighs what its own board's moisture makes of it.
+    private static Measures.MoistureContent MoistureIn(Layout layout, Part part) =>
+        layout.Boards.FirstOrDefault(board => board.Blanks.Any(placed => placed.Blank.Part == part))?.Board.Moisture ?? Board.AirDry;
+
+    private static DrawnCell Ticks(int count)
+    {
+        const int ARow = 5;
+        var rows = Math.Max(1, (count + ARow - 1) / ARow);
+        return new(rows * (Tick + 2) + 1, (page, box) =>
+        {
+            for (var order = 0; order < count; order++)
+                Signs.TickBox(page, box.X + order % ARow * (Tick + 2), box.Y + 6 + order / ARow * (Tick + 2), Tick);
+        });
+    }
+}

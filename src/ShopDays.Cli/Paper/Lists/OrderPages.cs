@@ -1,0 +1,46 @@
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Paper.Lists;
+
+/// <summary>Every task once, in the order of the plan, with what must come before it and why.</summary>
+internal static class OrderPages
+{
+    private static readonly Column[] Columns =
+    [
+        Column.Fixed("", 22, Align.Right),
+        Column.Shared("Task", 1),
+        Column.Fixed("Begins", 84),
+        Column.Shared("Comes after", 2.1),
+    ];
+
+    /// <summary>The blocks.</summary>
+    public static IEnumerable<Block> Of(PlanPaper plan)
+    {
+        yield return new Heading("Order of work, and why", TypeScale.Heading) { BookmarkLevel = 0 };
+        var begins = Begins(plan.Plan);
+        var before = plan.Graph.Precedences.ToLookup(one => one.After);
+        var ordered = plan.Graph.Tasks.OrderBy(task => begins.TryGetValue(task.Id, out var at) ? at.ToInstant() : NodaTime.Instant.MaxValue).ThenBy(task => task.Id);
+        yield return new Table(
+            Columns,
+            [.. ordered.Select((task, order) => Row.Of(
+                Wording.Number(order + 1),
+                task.Name,
+                begins.TryGetValue(task.Id, out var at) ? Wording.When(at) : "",
+                Reasons(plan.Graph, before[task.Id])))],
+            TypeScale.Body with { Size = 9 });
+    }
+
+    private static string Reasons(TaskGraph graph, IEnumerable<Precedence> precedences) => string.Join('\n', precedences
+        .GroupBy(one => one.Reason, StringComparer.Ordinal)
+        .Select(group => $"{Wording.Names([.. group.Select(one => graph.Tasks[one.Before].Name)], 3)}: {group.Key}"));
+
+    private static Dictionary<int, NodaTime.ZonedDateTime> Begins(Plan plan)
+    {
+        Dictionary<int, NodaTime.ZonedDateTime> begins = [];
+        foreach (var work in plan.Sessions.SelectMany(session => session.Work).OrderBy(work => work.Start.ToInstant()))
+            begins.TryAdd(work.Task.Id, work.Start);
+        return begins;
+    }
+}

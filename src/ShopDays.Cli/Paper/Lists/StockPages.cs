@@ -1,0 +1,78 @@
+using System.Globalization;
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Paper.Lists;
+
+/// <summary>The boards that are cut, with what each weighs and cost, and the offcuts that go back on the stack.</summary>
+internal static class StockPages
+{
+    private static readonly Column[] Columns =
+    [
+        Column.Fixed("", 11),
+        Column.Fixed("Board", 44),
+        Column.Shared("Timber", 1.1),
+        Column.Shared("Size", 1.5),
+        Column.Shared("Weight", 1.2),
+        Column.Fixed("Price", 62, Align.Right),
+        Column.Shared("Offcuts to keep", 1.4),
+    ];
+
+    /// <summary>The blocks.</summary>
+    public static IEnumerable<Block> Of(PlanPaper plan)
+    {
+        var wording = new Wording(plan);
+        var boards = plan.Layout.Boards;
+        List<Row> rows = [.. boards.Select(board => RowOf(board, plan.Shop.Limits.LiftAlone, wording))];
+        rows.Add(new Row(
+            RowKind.Total,
+            "",
+            "",
+            Wording.Count(boards.Count, "board"),
+            Volume(boards, plan.Shop.Units),
+            wording.Weight(boards.Aggregate(Mass.Zero, (sum, board) => sum + board.Board.Weight)),
+            Price(boards),
+            ""));
+        yield return new Heading("Stock", TypeScale.Heading) { BookmarkLevel = 0 };
+        yield return new Table(Columns, rows, TypeScale.Body with { Size = 9.5 });
+        if (boards.Any(board => board.Board.Weight > plan.Shop.Limits.LiftAlone))
+        {
+            yield return new NoteBox(
+                "Two people or an aid",
+                [$"Boards so marked weigh more than {wording.Weight(plan.Shop.Limits.LiftAlone)}, this shop's limit for one person. Weights are computed from the timber's density at its moisture; a wet board weighs more."],
+                TypeScale.Body) { Caution = true };
+        }
+
+        string[] left = [.. plan.Job.Boards.Where(board => boards.All(used => used.Board.Name != board.Name)).Select(board => board.Name)];
+        if (left.Length > 0) yield return new Paragraph($"Not needed, and left on the stack: {string.Join(", ", left)}.", TypeScale.Body);
+    }
+
+    private static Row RowOf(BoardLayout layout, Mass limit, Wording wording)
+    {
+        var board = layout.Board;
+        string[] kept = [.. layout.Offcuts.Where(offcut => offcut.IsUseful).Select(offcut => wording.Sides(offcut.Region.Length, offcut.Region.Width))];
+        return Row.Of(
+            new TickCell(),
+            board.Name,
+            board.Species.Name,
+            wording.Sides(board.Length, board.Width, board.Thickness),
+            new TextCell(wording.Weight(board.Weight)) { Note = board.Weight > limit ? "two people or an aid" : null },
+            board.Price?.Rounded().ToString() ?? "",
+            kept.Length == 0 ? "" : string.Join('\n', kept));
+    }
+
+    private static string Volume(IReadOnlyList<BoardLayout> boards, LengthUnit units)
+    {
+        var all = boards.Aggregate(Measures.Volume.Zero, (sum, board) => sum + board.Board.Volume);
+        return units is LengthUnit.Inch or LengthUnit.Foot
+            ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(all.BoardFeet, 1, MidpointRounding.AwayFromZero):0.#} board feet")
+            : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(all.CubicMetres, 3, MidpointRounding.AwayFromZero):0.###} m³");
+    }
+
+    private static string Price(IReadOnlyList<BoardLayout> boards)
+    {
+        Money[] prices = [.. boards.Select(board => board.Board.Price).OfType<Money>()];
+        return prices.Length == 0 ? "" : prices.Skip(1).Aggregate(prices[0], (sum, price) => sum + price).Rounded().ToString();
+    }
+}

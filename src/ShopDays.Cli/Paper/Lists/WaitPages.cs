@@ -1,0 +1,46 @@
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Measures;
+using ShopDays.Plans;
+
+namespace ShopDays.Cli.Paper.Lists;
+
+/// <summary>Every wait of the plan, numbered as on the calendar.</summary>
+internal static class WaitPages
+{
+    private static readonly Column[] Columns =
+    [
+        Column.Fixed("", 18, Align.Right),
+        Column.Fixed("From", 84),
+        Column.Fixed("Until", 84),
+        Column.Fixed("How long", 48),
+        Column.Shared("Why", 1.9),
+        Column.Shared("After"),
+    ];
+
+    /// <summary>The waits in the order in which they begin: a wait's number is its place here, from 1.</summary>
+    public static IReadOnlyList<PlannedWait> InOrder(Plan plan) =>
+        [.. plan.Waits.OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())];
+
+    /// <summary>The blocks.</summary>
+    public static IEnumerable<Block> Of(PlanPaper plan)
+    {
+        var waits = InOrder(plan.Plan);
+        yield return new Heading("Waits", TypeScale.Heading) { BookmarkLevel = 0 };
+        if (waits.Count == 0)
+        {
+            yield return new Paragraph("Nothing in this plan has to wait.", TypeScale.Body);
+            yield break;
+        }
+
+        yield return new Paragraph("In clock time, nights and closed days included.", TypeScale.Small);
+        yield return new Table(Columns, [.. waits.Select((wait, order) => RowOf(wait, order + 1))], TypeScale.Body with { Size = 9.5 });
+    }
+
+    private static Row RowOf(PlannedWait wait, int number) => Row.Of(
+        Wording.Number(number),
+        Wording.When(wait.Start),
+        Wording.When(wait.End),
+        WaitText.Write(wait.End - wait.Start),
+        wait.Reason,
+        wait.After?.Name ?? "the beginning of the job");
+}

@@ -1,0 +1,102 @@
+using NodaTime;
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Paper.Overview;
+
+/// <summary>The first page: the piece, when it can be promised, and what it takes.</summary>
+internal static class SummaryPage
+{
+    /// <summary>The blocks.</summary>
+    public static IEnumerable<Block> Of(PlanPaper plan)
+    {
+        var wording = new Wording(plan);
+        yield return new Heading(plan.Job.Name, TypeScale.Title) { BookmarkLevel = 0 };
+        yield return new Paragraph($"{plan.Shop.Name}. Work begins on {Wording.Long(plan.Job.Start)}.", TypeScale.Body);
+        yield return new SideBySide(
+            16,
+            Date("As likely as not", "half of the trials are done by then", plan.Forecast.P50, big: false),
+            Date("A date that can be promised", "four trials in five are done by then", plan.Forecast.P80, big: true),
+            Date("With bad luck", "nine trials in ten are done by then", plan.Forecast.P90, big: false));
+        if (plan.Job.Due is { } due) yield return new Paragraph(DueOf(due, plan.Forecast.ChanceOfDue), TypeScale.Bench.In(Weight.SemiBold));
+        if (plan.Forecast.Finishes.Count > 0) yield return FinishPicture.Of(plan);
+        yield return new SideBySide(
+            22,
+            Facts("Time", [.. Times(plan)]),
+            Facts("Timber", [.. Timber(plan, wording)]));
+        yield return new Paragraph(
+            $"Nothing can finish before {Wording.When(plan.Plan.LowerBound.At)}: {plan.Plan.LowerBound.Reason}. This plan finishes on {Wording.When(plan.Plan.Finish)}.",
+            TypeScale.Body);
+        if (plan.Forecast.Deciding.Count > 0)
+        {
+            yield return new Together(
+                new Heading("What decides the finish", TypeScale.Subheading),
+                new Bullets([.. plan.Forecast.Deciding.Select(one => $"{one.Task.Name}, {Wording.Span(plan.TaskTimes[one.Task.Id])}")], TypeScale.Body));
+        }
+
+        string[] remarks =
+        [
+            .. plan.Remarks.Select(remark => $"{Wording.Capital(remark.Text)}: {remark.Cure}."),
+            .. plan.Layout.NotHonoured.Select(matched => $"The parts matched as '{matched}' do not come from one board."),
+        ];
+        if (remarks.Length > 0) yield return new NoteBox("Before you begin", remarks, TypeScale.Body) { Caution = true };
+        yield return new Paragraph(SmallPrint(plan), TypeScale.Small);
+    }
+
+    private static IEnumerable<(string Name, string Figure)> Times(PlanPaper plan)
+    {
+        yield return ("Days in the shop", Wording.Number(plan.Plan.ShopDays));
+        yield return ("Sessions", Wording.Number(plan.Plan.Sessions.Count));
+        yield return ("Hands-on, as likely as not", Wording.Hours(plan.Estimate.HandsOn.P50));
+        yield return ("Nine times in ten within", Wording.Hours(plan.Estimate.HandsOn.P90));
+        yield return ("One time in ten within", Wording.Hours(plan.Estimate.HandsOn.P10));
+        yield return ("Heavy work of it", Wording.Hours(plan.Estimate.Heavy.P50));
+    }
+
+    private static IEnumerable<(string Name, string Figure)> Timber(PlanPaper plan, Wording wording)
+    {
+        yield return ("Boards cut", $"{Wording.Number(plan.Layout.Boards.Count)} of {Wording.Number(plan.Job.Boards.Count)}");
+        yield return ("Of their area in parts", Wording.Share(plan.Layout.Yield));
+        yield return ("The most that could be", Wording.Share(plan.Layout.BestPossibleYield));
+        yield return ("Ripping and straightening", wording.Sawing(plan.Layout.RipLength));
+        yield return ("Crosscutting", wording.Sawing(plan.Layout.CrosscutLength));
+        var heaviest = plan.Layout.Boards.Select(board => board.Board).MaxBy(board => board.Weight);
+        if (heaviest is not null) yield return ($"Heaviest board, {heaviest.Name}", wording.Weight(heaviest.Weight));
+    }
+
+    private static Drawing Date(string title, string meaning, ZonedDateTime? date, bool big) => new(78, (page, box) =>
+    {
+        page.Line(box.X, box.Y + 3, box.Right, box.Y + 3, big ? new Pen(3) : Pen.Strong);
+        page.Text(title, box.X, box.Y + 18, TypeScale.Label.Fitted(title, box.Width, 6));
+        var words = date is { } at ? Wording.Month(at.Date) : "no date";
+        page.Text(words, box.X, box.Y + 47, (TypeScale.BigFigure with { Size = big ? 30 : 24, Weight = big ? Weight.Bold : Weight.SemiBold }).Fitted(words, box.Width, 12));
+        var year = date is { } of ? $"{of.Date.DayOfWeek}, {Wording.Number(of.Date.Year)}" : "not within the years looked at";
+        page.Text(year, box.X, box.Y + 60, TypeScale.Small.Fitted(year, box.Width, 6));
+        page.Text(meaning, box.X, box.Y + 72, (TypeScale.Small with { Size = 8 }).Fitted(meaning, box.Width, 6));
+    });
+
+    private static string DueOf(LocalDate due, double? chance) => chance is { } share
+        ? $"Due {Wording.Long(due)}: {Likely(share)}."
+        : $"Due {Wording.Long(due)}.";
+
+    private static string Likely(double share) => share switch
+    {
+        >= 0.995 => "done by then in practically every trial",
+        < 0.005 => "done by then in practically no trial",
+        _ => $"done by then in {Wording.Share(share)} of the trials",
+    };
+
+    private static Table Facts(string title, IReadOnlyList<(string Name, string Figure)> facts) => new(
+        [Column.Shared(title), Column.Fixed("", 76, Align.Right)],
+        [.. facts.Select(fact => Row.Of(fact.Name, new TextCell(fact.Figure) { Style = TypeScale.Body.In(Weight.SemiBold) }))],
+        TypeScale.Body);
+
+    private static string SmallPrint(PlanPaper plan)
+    {
+        var made = plan.Made.InZone(plan.Plan.Finish.Zone);
+        var unfinished = plan.Forecast.Unfinished == 0 ? "" : $" {Wording.Count(plan.Forecast.Unfinished, "trial")} came to no end within the years looked at.";
+        return $"Made {Wording.ShortOfYear(made.Date)}, {Wording.At(made)}. Times from {Wording.Count(plan.Estimate.Draws, "draw")}, seed {Wording.Number(plan.Estimate.Seed)}; "
+            + $"dates from {Wording.Count(plan.Forecast.Trials, "trial")} of the whole plan, seed {Wording.Number(plan.Forecast.Seed)}.{unfinished} "
+            + $"The same files and seed give the same plan. {WaitText.Write(plan.Estimate.Waits)} of waits added up, many of them side by side.";
+    }
+}

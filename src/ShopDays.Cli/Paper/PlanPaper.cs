@@ -1,0 +1,50 @@
+using NodaTime;
+using ShopDays.Cli.Files;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+using ShopDays.Parts;
+using ShopDays.Plans;
+using ShopDays.Times;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Paper;
+
+/// <summary>All that stands on the pages of a plan.</summary>
+internal sealed record PlanPaper
+{
+    /// <summary>The shop: its name, its paper, its units, its limits and closed dates.</summary>
+    public required Shop Shop { get; init; }
+
+    /// <summary>How lengths are written for this job.</summary>
+    public required LengthFormat Format { get; init; }
+
+    /// <summary>The piece.</summary>
+    public required Job Job { get; init; }
+
+    /// <summary>Where its parts come out of the boards.</summary>
+    public required Layout Layout { get; init; }
+
+    /// <summary>Its tasks and their order.</summary>
+    public required TaskGraph Graph { get; init; }
+
+    /// <summary>How long it takes at the bench.</summary>
+    public required JobEstimate Estimate { get; init; }
+
+    /// <summary>The range of every task, each at the task's id.</summary>
+    public required IReadOnlyList<TimeRange> TaskTimes { get; init; }
+
+    /// <summary>When what is done.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>When it may be finished.</summary>
+    public required FinishForecast Forecast { get; init; }
+
+    /// <summary>The cautions of every kind of work in the plan, each once, with that which always holds.</summary>
+    public required IReadOnlyList<Caution> Cautions { get; init; }
+
+    /// <summary>What the maker should know before beginning: a lift for two, clamps that are lacking.</summary>
+    public required IReadOnlyList<Remark> Remarks { get; init; }
+
+    /// <summary>When the plan was made; passed in, so that the same plan gives the same file.</summary>
+    public required Instant Made { get; init; }
+}
