@@ -14,8 +14,9 @@ internal sealed class EstimateCommand(Screen screen) : IShopCommand
     public Command Describe()
     {
         var command = new JobCommand(screen, "estimate", "Estimate the hands-on time, with honest ranges.", "shopdays estimate writing-table");
-        command.AnswerWith((_, workings, asJson) =>
+        command.AnswerWith(asked =>
         {
+            var workings = asked.Workings;
             if (workings.Missing.Count > 0)
             {
                 return command.SayMissing(workings);
@@ -27,14 +28,14 @@ internal sealed class EstimateCommand(Screen screen) : IShopCommand
                     return command.SayGoesRound(workings, round.Names);
                 case OrderOfWork.Made made:
                     var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
-                    if (asJson)
+                    if (asked.AsJson)
                     {
-                        JsonAnswer.Write(screen.Out, EstimateJson.Of(estimate, made.Remarks));
+                        JsonAnswer.Write(asked.Screen.Out, EstimateJson.Of(estimate, made.Remarks));
                     }
                     else
                     {
-                        EstimatePrint.Print(screen, workings.Read.Job.Name, estimate);
-                        RemarkPrint.Print(screen, made.Remarks);
+                        EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate);
+                        RemarkPrint.Print(asked.Screen, made.Remarks);
                     }
 
                     return ExitCode.Done;

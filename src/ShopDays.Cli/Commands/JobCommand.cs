@@ -15,6 +15,8 @@ internal sealed class JobCommand
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs." };
     private readonly Option<int> seed = new("--seed") { Description = "Where draws and searches begin: the same seed gives the same answer.", DefaultValueFactory = _ => 1, HelpName = "NUMBER" };
     private readonly Option<string> effort = new("--effort") { Description = "How hard to search for a layout.", DefaultValueFactory = _ => "normal" };
+    private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };
+    private readonly Option<bool> verbose = new("--verbose", "-v") { Description = "Say on the error stream what is being worked out." };
     private readonly Screen screen;
 
     /// <summary>Makes a command of that name.</summary>
@@ -22,18 +24,15 @@ internal sealed class JobCommand
     {
         this.screen = screen;
         effort.AcceptOnlyFromAmong(Efforts);
-        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort };
+        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort, quiet, verbose };
     }
 
     /// <summary>The command, for more options and its action.</summary>
     public Command Command { get; }
 
-    /// <summary>What the answer is printed on.</summary>
-    public Screen Screen => screen;
-
     /// <summary>Reads the files and answers; their mistakes are printed instead when there are any.</summary>
-    /// <param name="answer">What to do with the workings, and whether the answer goes out as JSON.</param>
-    public void AnswerWith(Func<ParseResult, Workings, bool, int> answer) => Command.SetAction(parsed =>
+    /// <param name="answer">What to do with what was asked for; gives the exit code.</param>
+    public void AnswerWith(Func<Question, int> answer) => Command.SetAction(parsed =>
     {
         var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory());
         if (reading.Read is not { } read)
@@ -48,7 +47,12 @@ internal sealed class JobCommand
         }
 
         var asked = (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort));
-        return answer(parsed, new(read, parsed.GetValue(seed), asked), parsed.GetValue(json));
+        using var progress = new Progress(screen.Error, parsed.GetValue(verbose), screen.ErrorIsTerminal);
+        return answer(new(
+            parsed,
+            new(read, parsed.GetValue(seed), asked, progress),
+            parsed.GetValue(json),
+            parsed.GetValue(quiet) ? screen.Silent() : screen));
     });
 
     /// <summary>Says on the error stream that the stock does not yield every part.</summary>

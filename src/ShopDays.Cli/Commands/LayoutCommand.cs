@@ -11,15 +11,16 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
     public Command Describe()
     {
         var command = new JobCommand(screen, "layout", "Lay the parts out on the boards, with every cut in order.", "shopdays layout writing-table");
-        command.AnswerWith((_, workings, asJson) =>
+        command.AnswerWith(asked =>
         {
-            if (asJson)
+            var workings = asked.Workings;
+            if (asked.AsJson)
             {
-                JsonAnswer.Write(screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format));
+                JsonAnswer.Write(asked.Screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format));
             }
             else
             {
-                LayoutPrint.Print(screen, workings.Read.Job.Name, workings.Layout, workings.Read.Located.Format);
+                LayoutPrint.Print(asked.Screen, workings.Read.Job.Name, workings.Layout, workings.Read.Located.Format);
             }
 
             return workings.Layout.Fits ? ExitCode.Done : ExitCode.No;

@@ -1,14 +1,18 @@
 using System.CommandLine;
 using System.Diagnostics;
+using NodaTime;
+using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
+using ShopDays.Cli.Paper;
 using ShopDays.Cli.Terminal;
 using ShopDays.Plans;
+using ShopDays.Times;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands;
 
 /// <summary><c>shopdays plan</c>: the work in the shop's sessions, the dates that can be promised, and the paper.</summary>
-internal sealed class PlanCommand(Screen screen) : IShopCommand
+internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
 {
     /// <inheritdoc/>
     public Command Describe()
@@ -16,54 +20,85 @@ internal sealed class PlanCommand(Screen screen) : IShopCommand
         var command = new JobCommand(screen, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf");
         var pdf = new Option<string?>("--pdf") { Description = "Write the plan to this PDF file.", HelpName = "FILE" };
         command.Command.Add(pdf);
-        command.AnswerWith((parsed, workings, asJson) =>
+        command.AnswerWith(asked => asked.Workings switch
         {
-            if (workings.Missing.Count > 0)
-            {
-                return command.SayMissing(workings);
-            }
-
-            return workings.Order switch
-            {
-                OrderOfWork.GoesRound round => command.SayGoesRound(workings, round.Names),
-                OrderOfWork.Made made => Answer(workings, made, asJson, parsed.GetValue(pdf)),
-                _ => throw new UnreachableException(),
-            };
+            { Missing.Count: > 0 } => command.SayMissing(asked.Workings),
+            { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked.Workings, round.Names),
+            { Order: OrderOfWork.Made made } => Answer(asked, made, asked.Parsed.GetValue(pdf)),
+            _ => throw new UnreachableException(),
         });
         return command.Command;
     }
 
-    private int Answer(Workings workings, OrderOfWork.Made made, bool asJson, string? pdf)
+    private int Answer(Question asked, OrderOfWork.Made made, string? pdf)
     {
-        switch (workings.PlanOf(made.Graph))
+        var job = asked.Workings.Read.Job;
+        switch (asked.Workings.PlanOf(made.Graph))
         {
-            case PlanAnswer.CannotBePlanned cannot:
-                if (asJson)
-                {
-                    JsonAnswer.Write(screen.Out, PlanJson.Of(cannot));
-                }
-                else
-                {
-                    PlanPrint.Print(screen, workings.Read.Job.Name, cannot);
-                }
+            case PlanAnswer.CannotBePlanned cannot when asked.AsJson:
+                JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(cannot));
+                return ExitCode.No;
 
+            case PlanAnswer.CannotBePlanned cannot:
+                PlanPrint.Print(screen, job.Name, cannot);
                 return ExitCode.No;
 
             case PlanAnswer.Planned planned:
                 var cautions = PlanCautions.For(made.Graph.Tasks);
-                if (asJson)
+                if (pdf is not null)
                 {
-                    JsonAnswer.Write(screen.Out, PlanJson.Of(planned, workings.Read.Job.Due, cautions, made.Remarks));
+                    Write(pdf, PlanBook.Set(PaperOf(asked.Workings, made, planned)));
                 }
-                else
+
+                if (asked.AsJson)
                 {
-                    PlanPrint.Print(screen, workings.Read.Job.Name, workings.Read.Job.Due, planned, cautions, made.Remarks);
+                    JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(planned, job.Due, cautions, made.Remarks));
+                    return ExitCode.Done;
+                }
+
+                PlanPrint.Print(asked.Screen, job.Name, job.Due, planned, cautions, made.Remarks);
+                if (pdf is not null)
+                {
+                    asked.Screen.Out.WriteLine();
+                    asked.Screen.Out.WriteLine($"Written: {pdf}");
                 }
 
                 return ExitCode.Done;
 
             default:
                 throw new UnreachableException();
+        }
+    }
+
+    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, PlanAnswer.Planned planned)
+    {
+        var draws = workings.DrawsOf(made.Graph);
+        return new()
+        {
+            Shop = workings.Read.Shop,
+            Format = workings.Read.Located.Format,
+            Job = workings.Read.Job,
+            Layout = workings.Layout,
+            Graph = made.Graph,
+            Estimate = JobEstimate.Of(made.Graph, draws),
+            TaskTimes = [.. made.Graph.Tasks.Select(task => draws.Of(task.Id))],
+            Plan = planned.Plan,
+            Forecast = planned.Forecast,
+            Cautions = PlanCautions.For(made.Graph.Tasks),
+            Remarks = made.Remarks,
+            Made = clock.GetCurrentInstant(),
+        };
+    }
+
+    private static void Write(string path, byte[] bytes)
+    {
+        try
+        {
+            WholeFile.Write(path, bytes);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw FileTroubleException.Writing(path, trouble);
         }
     }
 }

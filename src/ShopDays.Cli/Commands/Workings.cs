@@ -1,4 +1,5 @@
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Terminal;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Plans;
@@ -11,7 +12,8 @@ namespace ShopDays.Cli.Commands;
 /// <param name="read">The shop and the job.</param>
 /// <param name="seed">Where layout, draws and plan draw from.</param>
 /// <param name="effort">How hard the layout is searched for.</param>
-internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort)
+/// <param name="progress">Told of each step.</param>
+internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, Progress progress)
 {
     /// <summary>Courses of the job that are drawn. The finish's quantiles are then good to about a hundredth of their range.</summary>
     public const int Draws = 2000;
@@ -30,31 +32,40 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort)
     public int Seed { get; } = seed;
 
     /// <summary>Where each part comes out of which board.</summary>
-    public Layout Layout => layout ??= LayoutSearch.LayOut(Read.Job, SawingRates, effort, Seed);
+    public Layout Layout => layout ??= Step(
+        $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {Read.Job.Boards.Count} boards",
+        () => LayoutSearch.LayOut(Read.Job, SawingRates, effort, Seed));
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>
     public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];
 
     /// <summary>The tasks and what comes before what, or why there is no order.</summary>
-    public OrderOfWork Order => order ??= OrderOfWork.Build(
-        Read.Job, Layout, Read.Operations, Read.Waits, Read.Shop.Limits, LongestSession);
+    public OrderOfWork Order => order ??= Step(
+        $"writing the order of work",
+        () => OrderOfWork.Build(Read.Job, Layout, Read.Operations, Read.Waits, Read.Shop.Limits, LongestSession));
 
     /// <summary>Drawn courses of the job.</summary>
-    public TimeDraws DrawsOf(TaskGraph graph) => draws ??= rates.Value.Draw(graph.Tasks, Draws, Seed);
+    public TimeDraws DrawsOf(TaskGraph graph) => draws ??= Step(
+        $"drawing {Draws} courses of {graph.Tasks.Count} tasks",
+        () => rates.Value.Draw(graph.Tasks, Draws, Seed));
 
     /// <summary>A plan, or what stands against it.</summary>
-    public PlanAnswer PlanOf(TaskGraph graph) => PlanMaker.Plan(new PlanRequest
+    public PlanAnswer PlanOf(TaskGraph graph)
     {
-        Graph = graph,
-        Times = DrawsOf(graph).Medians(),
-        Draws = DrawsOf(graph),
-        Calendars = [.. Read.Shop.Workers.Select(Read.Shop.CalendarOf)],
-        Limits = Read.Shop.Limits,
-        Start = Read.Job.Start,
-        Due = Read.Job.Due,
-        Seed = Seed,
-        Lengths = Read.Located.Format,
-    });
+        var request = new PlanRequest
+        {
+            Graph = graph,
+            Times = DrawsOf(graph).Medians(),
+            Draws = DrawsOf(graph),
+            Calendars = [.. Read.Shop.Workers.Select(Read.Shop.CalendarOf)],
+            Limits = Read.Shop.Limits,
+            Start = Read.Job.Start,
+            Due = Read.Job.Due,
+            Seed = Seed,
+            Lengths = Read.Located.Format,
+        };
+        return Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
+    }
 
     private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, MethodOf, Read.Shop.Money?.Rate.Amount.Amount ?? 0);
 
@@ -69,4 +80,10 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort)
         Read.Job.Methods.TryGetValue(operation.Name, out var name)
             ? operation.Methods.First(method => string.Equals(method.Name, name, StringComparison.OrdinalIgnoreCase))
             : operation.Methods[0];
+
+    private T Step<T>(FormattableString what, Func<T> work)
+    {
+        progress.Say(FormattableString.Invariant(what));
+        return work();
+    }
 }

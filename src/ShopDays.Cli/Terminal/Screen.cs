@@ -15,8 +15,10 @@ public sealed class Screen
     /// <param name="error">Where complaints go.</param>
     /// <param name="width">Columns; more than 100 are not used, so that lines stay readable.</param>
     /// <param name="hasColour">Whether colour may be used; false in a pipe.</param>
-    public Screen(TextWriter output, TextWriter error, int width = UsualWidth, bool hasColour = false)
+    /// <param name="errorIsTerminal">Whether complaints go to a terminal, where a passing line can be wiped out.</param>
+    public Screen(TextWriter output, TextWriter error, int width = UsualWidth, bool hasColour = false, bool errorIsTerminal = false)
     {
+        ErrorIsTerminal = errorIsTerminal;
         Out = output;
         Error = error;
         Width = Math.Clamp(width, 40, Widest);
@@ -37,11 +39,17 @@ public sealed class Screen
     /// <summary>Where complaints and progress go.</summary>
     public TextWriter Error { get; }
 
+    /// <summary>Whether complaints go to a terminal.</summary>
+    public bool ErrorIsTerminal { get; }
+
     /// <summary>Where tables and coloured answers go; the same place as <see cref="Out"/>.</summary>
     public IAnsiConsole Console { get; }
 
     /// <summary>Columns to use.</summary>
     public int Width { get; }
+
+    /// <summary>A screen that prints no answers, and complaints as before.</summary>
+    public Screen Silent() => new(TextWriter.Null, Error, Width, hasColour: false, ErrorIsTerminal);
 
     /// <summary>Writes a text in lines that fit, broken between words; words held together by no-break spaces stay together.</summary>
     /// <param name="text">The text.</param>
@@ -82,6 +90,7 @@ public sealed class Screen
             System.Console.Out,
             System.Console.Error,
             isPipe || System.Console.WindowWidth <= 0 ? UsualWidth : System.Console.WindowWidth,
-            !isPipe && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")));
+            !isPipe && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
+            !System.Console.IsErrorRedirected);
     }
 }
