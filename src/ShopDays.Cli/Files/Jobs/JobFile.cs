@@ -34,7 +34,7 @@ internal static class JobFile
         var names = new JobNames(places, findings);
         var stockReader = new StockReader(known.Species, places);
         var partReader = new PartReader(known.Species, names);
-        var jointReader = new JointReader(names, places);
+        var jointReader = new JointReader(known.Operations, names, places);
         var assemblyReader = new AssemblyReader(known.Waits, names, places);
         var workReader = new WorkReader(known.Operations, names);
         var stock = section.Lines("stock", "a stock line", stockReader.Read);

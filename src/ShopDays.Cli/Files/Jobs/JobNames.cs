@@ -1,4 +1,5 @@
 using ShopDays.Cli.Files.Yaml;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Files.Jobs;
 
@@ -13,11 +14,11 @@ internal enum NameKind
 
 /// <summary>
 /// The names of a job while it is read. Names may be used above the line that gives them, so references are looked up
-/// when the whole file has been read.
+/// when the whole file has been read. Two names that differ in case alone are one; a reference is spelt as the name is.
 /// </summary>
 internal sealed class JobNames(JobPlaces places, Findings findings)
 {
-    private readonly Dictionary<string, (NameKind Kind, Place Place)> declared = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (NameKind Kind, string Name, Place Place)> declared = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<Action> references = [];
 
     /// <summary>
@@ -38,15 +39,16 @@ internal sealed class JobNames(JobPlaces places, Findings findings)
         if (declared.TryGetValue(name.Value!, out var first))
         {
             findings.Add(JobMistakes.NameTaken(name.Place, name.Value!, Noun(first.Kind), first.Place));
+            AreAllKnown &= first.Name == name.Value;
         }
-        else if (OrderAnchors.IsStage(name.Value!))
+        else if (StageNames.TryFind(name.Value!, out _))
         {
             findings.Add(JobMistakes.NameOfAStage(name.Place, name.Value!));
-            declared.Add(name.Value!, (kind, name.Place));
+            declared.Add(name.Value!, (kind, name.Value!, name.Place));
         }
         else
         {
-            declared.Add(name.Value!, (kind, name.Place));
+            declared.Add(name.Value!, (kind, name.Value!, name.Place));
             places.Add(name.Value!, name.Place);
         }
     }
@@ -62,9 +64,9 @@ internal sealed class JobNames(JobPlaces places, Findings findings)
         : JobMistakes.UnknownPartOrGlueUp(name.Place, name.Value!, Of(NameKind.Part, NameKind.GlueUp)));
 
     /// <summary>Reads one or more names of anything that work can come before or after.</summary>
-    public ValueReader<IReadOnlyList<string>> Anchors => Names("the name of a stage, part, glue-up, task or decision", name => declared.ContainsKey(name.Value!) || OrderAnchors.IsStage(name.Value!)
+    public ValueReader<IReadOnlyList<string>> Anchors => Names("the name of a stage, part, glue-up, task or decision", name => IsOne(name.Value!, Enum.GetValues<NameKind>()) || StageNames.TryFind(name.Value!, out _)
         ? null
-        : JobMistakes.UnknownAnchor(name.Place, name.Value!, OrderAnchors.Stages, [.. declared.Keys]));
+        : JobMistakes.UnknownAnchor(name.Place, name.Value!, StageNames.All, [.. declared.Keys]));
 
     /// <summary>Looks up all the names that were used.</summary>
     public void LookUp()
@@ -104,7 +106,7 @@ internal sealed class JobNames(JobPlaces places, Findings findings)
         return Field<IReadOnlyList<string>>.Read(node.Place, [.. names.Where(one => one.IsRead).Select(one => one.Value!)]);
     };
 
-    private bool IsOne(string name, params NameKind[] kinds) => declared.TryGetValue(name, out var found) && kinds.Contains(found.Kind);
+    private bool IsOne(string name, params NameKind[] kinds) => declared.TryGetValue(name, out var found) && found.Name == name && kinds.Contains(found.Kind);
 
     private string[] Of(params NameKind[] kinds) => [.. declared.Where(one => kinds.Contains(one.Value.Kind)).Select(one => one.Key)];
 

@@ -27,7 +27,7 @@ internal sealed class OrderCheck(Job job, JobPlaces places, Findings findings)
             return;
         }
 
-        foreach (var (earlier, later) in OrderAnchors.Stages.Zip(OrderAnchors.Stages.Skip(1)))
+        foreach (var (earlier, later) in StageNames.All.Zip(StageNames.All.Skip(1)))
         {
             Put(earlier, later);
         }
@@ -44,7 +44,7 @@ internal sealed class OrderCheck(Job job, JobPlaces places, Findings findings)
 
         if (Round() is { } round)
         {
-            Place[] where = [.. round.Where(name => !OrderAnchors.IsStage(name)).Select(places.Of)];
+            Place[] where = [.. round.Where(name => !StageNames.TryFind(name, out _)).Select(places.Of)];
             findings.Add(JobMistakes.OrderGoesRound(where.MinBy(place => place.Line), round, where));
         }
     }

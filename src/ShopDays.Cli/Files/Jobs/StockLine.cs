@@ -12,7 +12,7 @@ internal sealed record StockLine(Field<string> Name, Board Board, int Count)
     /// <summary>The boards: marked A for one, A1 to A5 for five.</summary>
     public IEnumerable<Board> Boards => Count == 1
         ? [Board]
-        : Enumerable.Range(1, Count).Select(number => Board with { Name = FormattableString.Invariant($"{Board.Name}{number}") });
+        : Enumerable.Range(1, Count).Select(number => Board with { Name = FormattableString.Invariant($"{Board.Name}{number}"), Line = Board.Name });
 
     /// <summary>The longest clear piece that one of them could give.</summary>
     public Length ClearLength => Board.Length - (Board.EndTrim * 2);
