@@ -133,16 +133,16 @@ internal sealed class ScheduleGenerator
         floor.TakeHolds(task, fit.Start, fit.End);
     }
 
-    /// <summary>The end of the session in which a task that is placed ends.</summary>
+    /// <summary>The end of the session in which a task that is placed ends; of a crew's sessions the one that ends first.</summary>
     private int SessionEnd(int task, Schedule into)
     {
-        for (var index = into.Pieces.Length - 1; index >= 0; index--)
+        var end = CompiledCalendar.Never;
+        foreach (var piece in into.Pieces)
         {
-            var piece = into.Pieces[index];
-            if (piece.Task == task) return problem.Workers[piece.Worker].To[piece.Session];
+            if (piece.Task == task && piece.To == into.End[task]) end = Math.Min(end, problem.Workers[piece.Worker].To[piece.Session]);
         }
 
-        return CompiledCalendar.Never;
+        return end;
     }
 
     /// <summary>From when to try again: the next session, or a little later where a split task could end later in it.</summary>

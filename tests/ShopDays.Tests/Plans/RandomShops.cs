@@ -4,7 +4,7 @@ using ShopDays.Plans;
 
 namespace ShopDays.Tests.Plans;
 
-/// <summary>Small jobs in small shops, of every kind that the scheduler knows, each of which can be done.</summary>
+/// <summary>Small jobs in small shops, of every kind that the scheduler knows. All can be done but a pair now and then that shares a session.</summary>
 internal static class RandomShops
 {
     /// <summary>No session is shorter, so that any task of at most half of it fits with another beside it.</summary>
@@ -79,11 +79,12 @@ internal static class RandomShops
         var found = new List<CompiledPrecedence>();
         foreach (var (one, other, lag, kind) in links)
         {
-            var (before, after) = (Math.Min(one, other), Math.Max(one, other));
+            var before = Math.Min(one, other);
+            var after = kind == 0 ? before + 1 : Math.Max(one, other);
             if (before == after || after >= tasks.Length) continue;
 
-            // Work that shares a session: one task and the next, neither of them in another such pair, both short.
-            var together = kind == 0 && after == before + 1 && tasks[before].Crew > 0 && tasks[after].Crew > 0
+            // Work that shares a session: one task and the next, neither of them in another such pair.
+            var together = kind == 0 && tasks[before].Crew > 0 && tasks[after].Crew > 0
                 && !found.Exists(link => link.SameSession && (link.Before == before || link.After == before || link.Before == after || link.After == after));
             found.Add(new(before, after, together ? 0 : lag * (kind % 2), together));
         }

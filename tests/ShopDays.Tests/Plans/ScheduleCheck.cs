@@ -57,8 +57,8 @@ internal static class ScheduleCheck
     {
         if (schedule.Start[one.After] < schedule.End[one.Before] + one.Lag) yield return $"{one.After} begins before {one.Before} is over";
         if (!one.SameSession || problem.Tasks[one.Before].Crew == 0) yield break;
-        var ends = pieces.Where(piece => piece.Task == one.Before).MaxBy(piece => piece.To);
-        if (schedule.Start[one.After] >= problem.Workers[ends.Worker].To[ends.Session]) yield return $"{one.After} begins after the session of {one.Before}";
+        var last = pieces.Where(piece => piece.Task == one.Before && piece.To == schedule.End[one.Before]);
+        if (last.Any(piece => schedule.Start[one.After] >= problem.Workers[piece.Worker].To[piece.Session])) yield return $"{one.After} begins after the session of {one.Before}";
     }
 
     private static IEnumerable<string> OfPiece(ScheduleProblem problem, WorkPiece piece)
