@@ -1,0 +1,64 @@
+using System.Text;
+using ShopDays.Cli.Files;
+using ShopDays.Work;
+using Xunit;
+
+namespace ShopDays.Cli.Tests.Files;
+
+public class RatesFileTests
+{
+    [Fact]
+    public void What_a_line_leaves_out_keeps_its_built_in_value()
+    {
+        var before = BuiltIn.Operations["rip"].Methods[0];
+        var after = Read("operations:\n  - {operation: rip, minutes: 1.66, setup: 8m, source: forty rips of last winter}\n")["rip"].Methods[0];
+        Assert.Equal((1.66, 8, "forty rips of last winter"), (after.MinutesPerUnit, after.Setup.Minutes, after.Source));
+
+        // The spread about the figure is kept as a ratio; a product and a quotient are not exact in binary.
+        Assert.Equal(before.HighMinutes / before.MinutesPerUnit, after.HighMinutes / after.MinutesPerUnit, 1e-12);
+        Assert.Equal((before.WorkClass, before.Rest, before.LearningRate), (after.WorkClass, after.Rest, after.LearningRate));
+        Assert.Equal(before.Slopes, after.Slopes);
+        Assert.Equal(BuiltIn.Operations["rip"].Methods.Count, Read("operations:\n  - {operation: rip, setup: 1m}\n")["rip"].Methods.Count);
+    }
+
+    [Fact]
+    public void A_new_operation_needs_no_code()
+    {
+        var shell = Read("""
+            operations:
+              - operation: carve a shell
+                unit: shell
+                group: other
+                class: light
+                minutes: {low: 40, likely: 75, high: 180}
+                slopes: {hardness: {reference: 1000, exponent: 0.5}}
+                rest: 12%
+                crew: 1
+                learning: 0.92
+                noisy: true
+                splittable: true
+                least: 15m
+                cautions: edge tools
+            """)["carve a shell"];
+        var method = Assert.Single(shell.Methods);
+        Assert.Equal(("shell", "hand", 40, 75, 180), (shell.Unit.Name, method.Name, method.LowMinutes, method.MinutesPerUnit, method.HighMinutes));
+        Assert.Equal((PaceGroup.Other, WorkClass.Light, 0.12, true, 15), (method.PaceGroup, method.WorkClass, method.Rest, method.IsNoisy, method.LeastUseful.Minutes));
+        Assert.Equal([new(Covariate.Hardness, 1000, 0.5)], method.Slopes);
+        Assert.Equal(["edge tools"], shell.Cautions);
+    }
+
+    [Fact]
+    public void Two_methods_of_one_operation_may_be_changed_in_one_file()
+    {
+        var rip = Read("operations:\n  - {operation: rip, minutes: 1}\n  - {operation: rip, method: band saw, minutes: 0.3}\n  - {operation: rip, method: frame saw, minutes: 0.7}\n")["rip"];
+        Assert.Equal([1, 0.3, 0.7], new[] { "hand", "band saw", "frame saw" }.Select(name => rip.Methods.Single(method => method.Name == name).MinutesPerUnit));
+    }
+
+    private static OperationCatalogue Read(string text)
+    {
+        var findings = new Findings();
+        var read = RatesFile.Read(new("rates.yaml", "rates.yaml", Encoding.UTF8.GetBytes(text)), BuiltIn.Operations, [.. BuiltIn.Cautions.Select(one => one.Kind)], findings);
+        Assert.Equal([], findings.InOrder().Select(one => one.ToString()));
+        return read;
+    }
+}

@@ -1,0 +1,71 @@
+using System.Text;
+using NodaTime;
+using ShopDays.Cli.Files;
+using ShopDays.Days;
+using ShopDays.Measures;
+using Xunit;
+
+namespace ShopDays.Cli.Tests.Files;
+
+public class ShopFileTests
+{
+    private const string WithEveryKey = """
+        shop: The Old Net Loft
+        place: {latitude: 57.14, longitude: -2.09, zone: Europe/London}
+        units: mm
+        currency: GBP
+        paper: letter
+        week: {monday: "18:00-20:00", saturday: ["09:00-12:00", "13:00-16:00"]}
+        daylight: {limit: civil-twilight, margin: 20m}
+        closed: [2027-12-24..2027-12-31, 2027-06-01]
+        extra: {2027-06-02: ["10:00-15:00"]}
+        quiet: ["21:00-08:00"]
+        overhead: {open-up: 12m, sweep-up: 18m}
+        least-session: 1h
+        limits: {heavy-per-day: 2h, lift-alone: 20 kg, longest-pass: 2.2 m}
+        clamps: [{reach: 300, count: 6}, {reach: 1.2 m, count: 4}]
+        benches: 2
+        workers: [{name: maker}, {name: niece, hours: {saturday: ["09:00-12:00"]}}]
+        money: {rate: 31.50 per hour, overhead: 220 per month, billable: 60 h per month, margin: 12.5%, tax: 20%}
+        methods: {rip: band saw}
+        allowances: {kerf: 2 mm, length: 30 mm}
+        """;
+
+    [Fact]
+    public void Every_key_of_a_shop_is_read()
+    {
+        var shop = Read(WithEveryKey);
+        Assert.Equal(("The Old Net Loft", "GBP", "letter", LengthUnit.Millimetre), (shop.Name, shop.Currency.Code, shop.Paper.Name, shop.Units));
+        Assert.Equal((57.14, -2.09, "Europe/London"), (shop.Place.Latitude, shop.Place.Longitude, shop.Place.Zone.Id));
+        Assert.Equal(["09:00-12:00", "13:00-16:00"], shop.Week[IsoDayOfWeek.Saturday].Items.Select(hours => hours.ToString()));
+        Assert.Equal((DaylightLimit.CivilTwilight, Duration.FromMinutes(20)), (shop.Daylight.Limit, shop.Daylight.Margin));
+        Assert.True(shop.Closed.Contains(new(2027, 12, 31)) && shop.Closed.Contains(new(2027, 6, 1)) && !shop.Closed.Contains(new(2028, 1, 1)));
+        Assert.Equal("10:00-15:00", shop.Extra.On(new(2027, 6, 2))!.Items.Single().ToString());
+        Assert.Equal("21:00-08:00", shop.Quiet.Hours.Single().ToString());
+        Assert.Equal((12, 18, 60), (shop.Overhead.OpenUp.Minutes, shop.Overhead.SweepUp.Minutes, shop.LeastSession.Minutes));
+        Assert.Equal((120, 20, 2200, 2, 2), (shop.Limits.HeavyPerDay.Minutes, shop.Limits.LiftAlone.Kilograms, shop.Limits.LongestPass.Millimetres, shop.Limits.Benches, shop.Limits.Workers));
+        Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
+        Assert.Equal((31.50m, 220m, 60, 12.5, 20), (shop.Money!.Rate.Amount.Amount, shop.Money.Overhead!.Amount.Amount, shop.Money.BillablePerMonth!.Value.Hours, shop.Money.Margin.Value, shop.Money.Tax.Value));
+        Assert.Equal("band saw", shop.Methods["rip"]);
+        Assert.Equal((2, 30), (shop.Allowances.Kerf.Millimetres, shop.Allowances.Length.Millimetres));
+        Assert.Equal(new ShopDays.Parts.Allowances().Width, shop.Allowances.Width);
+    }
+
+    [Fact]
+    public void A_helper_with_hours_of_their_own_comes_only_then()
+    {
+        var shop = Read(WithEveryKey);
+        var helper = shop.CalendarOf(shop.Workers[1]);
+        Assert.Empty(helper.Between(new(2027, 6, 1), new(2027, 6, 4)).Sessions);
+        Assert.Single(helper.Between(new(2027, 6, 5), new(2027, 6, 5)).Sessions);
+        Assert.Single(shop.CalendarOf(shop.Workers[0]).Between(new(2027, 6, 2), new(2027, 6, 2)).Sessions);
+    }
+
+    private static Shop Read(string text)
+    {
+        var findings = new Findings();
+        var read = ShopFile.Read(new("shop.yaml", "shop.yaml", Encoding.UTF8.GetBytes(text)), BuiltIn.Operations, findings);
+        Assert.Equal([], findings.InOrder());
+        return read.Shop!;
+    }
+}
