@@ -16,7 +16,7 @@ public static class PlanMaker
         var order = search.Find(request.Budget);
         while (order is null)
         {
-            if (hours.Longer(request) is not { } longer) return new PlanAnswer.CannotBePlanned([TooLong]);
+            if (hours.Longer(request) is not { } longer) return new PlanAnswer.CannotBePlanned([TooLong(request, problem)]);
             hours = longer;
             problem = ProblemCompiler.Compile(request, hours);
             search = new(problem, request.Seed);
@@ -29,9 +29,18 @@ public static class PlanMaker
         return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order));
     }
 
-    private static Unplannable TooLong => new(
-        UnplannableKind.TooLong,
-        null,
-        "the work is not done within five years of these sessions",
-        "more or longer sessions, or less work");
+    /// <summary>The first task that finds no place when the work is done in its own order, if it is one that holds all up.</summary>
+    private static Unplannable TooLong(PlanRequest request, ScheduleProblem problem)
+    {
+        var schedule = new Schedule(problem.Tasks.Length);
+        new ScheduleGenerator(problem).Generate([.. Enumerable.Range(0, problem.Blocks)], problem.Minutes.AsSpan(), schedule);
+        var task = schedule.Unplaced < 0 ? null : request.Graph.Tasks[schedule.Unplaced];
+        return new(
+            UnplannableKind.TooLong,
+            task,
+            task is null
+                ? "the work is not done within five years of these sessions"
+                : "when what must come before it is done, no session within five years has room for it",
+            "more or longer sessions, or less work");
+    }
 }

@@ -105,7 +105,7 @@ internal sealed class ScheduleGenerator
             into.Overruns++;
         }
 
-        if (!fitter.TryFit(task, split, ready, startBy, ref fit))
+        if (!fitter.TryFit(task, split, ready, startBy, ref fit) && !(mayRunOver && startBy == CompiledCalendar.Never && FitsInPieces(task, split, ready, into)))
         {
             into.Unplaced = task;
             return false;
@@ -114,6 +114,20 @@ internal sealed class ScheduleGenerator
         into.Unplaced = -1;
         Take(task, plan, into);
         return true;
+    }
+
+    /// <summary>
+    /// A drawn time may fit into a session that is over by then, such as an extra day, and into none that is left. The
+    /// task then begins where its planned time fits, or where any of it does.
+    /// </summary>
+    private bool FitsInPieces(int task, WorkSplit split, int ready, Schedule into)
+    {
+        if (split.IsSplittable) return false;
+        into.Overruns++;
+        split = split with { IsSplittable = true, LeastPiece = problem.Tasks[task].Minutes };
+        if (fitter.TryFit(task, split, ready, CompiledCalendar.Never, ref fit)) return true;
+        split = split with { LeastPiece = 1 };
+        return fitter.TryFit(task, split, ready, CompiledCalendar.Never, ref fit);
     }
 
     private void Take(int task, CompiledTask plan, Schedule into)

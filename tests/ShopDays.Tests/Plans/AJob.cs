@@ -28,6 +28,8 @@ internal sealed class AJob
 
     public LocalDate? Due { get; init; }
 
+    public ExtraDates Extra { get; init; } = ExtraDates.None;
+
     public AJob Task(string name, double takes, Func<ShopTask, ShopTask>? with = null)
     {
         var task = new ShopTask { Id = tasks.Count, Name = name, Stage = Stage.Joinery, Timing = new TaskTiming.ByGuess(new(WorkTime.FromMinutes(takes), WorkTime.FromMinutes(takes), WorkTime.FromMinutes(takes))), WorkClass = WorkClass.Light };
@@ -63,6 +65,7 @@ internal sealed class AJob
             Worker = name,
             Place = new(41, -71, Zone),
             Week = new(week.ToDictionary(day => day, _ => open)),
+            Extra = Extra,
             Quiet = quiet.Length == 0 ? QuietHours.None : new(DayHours.ReadOverMidnight(quiet).Value),
             Overhead = overhead ?? Overhead.None,
             LeastUseful = WorkTime.FromMinutes(10),

@@ -1,5 +1,6 @@
 using NodaTime;
 
+using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Work;
 
@@ -50,6 +51,21 @@ public class FinishForecastTests
 
         // 120 minutes on Monday, 30 on Tuesday, a changeover, and the half hour of fitting.
         Assert.Equal(new LocalDateTime(2027, 3, 2, 10, 5), forecast.P90!.Value.LocalDateTime);
+    }
+
+    [Fact]
+    public void A_task_drawn_longer_than_every_session_that_is_left_goes_on_in_the_next_though_a_longer_one_is_over()
+    {
+        var longMonday = new Dictionary<LocalDate, ShopHours> { [AJob.Monday] = new(DayHours.Read("09:00-15:00").Value) };
+        var job = new AJob { Extra = new(longMonday) }
+            .Task("spread", 10)
+            .Task("deliver", 60)
+            .Then("spread", "deliver", new Wait(Duration.FromHours(12), "sets"));
+        var forecast = job.Planned([[10, 60], [10, 200]]).Forecast;
+        Assert.Equal((0, 1), (forecast.Unfinished, forecast.Overruns));
+
+        // 120 minutes on Tuesday, 80 on Wednesday.
+        Assert.Equal(new LocalDateTime(2027, 3, 3, 10, 20), forecast.P90!.Value.LocalDateTime);
     }
 
     [Fact]
