@@ -41,7 +41,7 @@ internal static partial class Marks
         });
     }
 
-    [GeneratedRegex(@"(?<=/)[A-Z]{6}(?=\+Inter#20)")]
+    [GeneratedRegex(@"(?<=/)[A-Z]{6}(?=\+Inter[#,])")]
     private static partial Regex SubsetTag();
 
     [GeneratedRegex(@"(?<=/ID\[<[0-9A-F]{0,32}(><)?)[0-9A-F]{32}(?=>)|(?<=uuid:)[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")]
