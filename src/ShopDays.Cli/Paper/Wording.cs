@@ -75,11 +75,19 @@ internal sealed record Wording(PlanPaper Plan)
     /// <summary>A length as the shop writes it.</summary>
     public string Length(Length length) => Plan.Format.Write(length);
 
-    /// <summary>Two sides: <c>30" × 2"</c>.</summary>
-    public string Sides(Length length, Length width) => $"{Length(length)} × {Length(width)}";
+    /// <summary>Two or three sides: <c>30" × 2"</c>, <c>560 × 140 × 20 mm</c>.</summary>
+    public string Sides(params IReadOnlyList<Length> sides) => Sides(Plan.Format, sides);
 
-    /// <summary>Three sides.</summary>
-    public string Sides(Length length, Length width, Length thickness) => $"{Sides(length, width)} × {Length(thickness)}";
+    /// <summary>Two or three sides as a format writes them; millimetres are named once.</summary>
+    public static string Sides(LengthFormat format, params IReadOnlyList<Length> sides) =>
+        string.Join(" × ", sides.Select((side, order) => order < sides.Count - 1 ? Figure(format, side) : format.Write(side)));
+
+    /// <summary>A length beside others of its kind: millimetres go without their name, as on a drawing.</summary>
+    public static string Figure(LengthFormat format, Length length)
+    {
+        var written = format.Write(length);
+        return written.EndsWith(" mm", StringComparison.Ordinal) ? written[..^3] : written;
+    }
 
     /// <summary>The finished size of a part.</summary>
     public string Finished(Part part) => Sides(part.Length, part.Width, part.Thickness);

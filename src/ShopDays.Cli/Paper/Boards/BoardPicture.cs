@@ -88,7 +88,7 @@ internal sealed class BoardPicture
         .OfType<PieceLabel>()
         .Select(label => label with { Style = label.Style.In(Weight.Regular), HasGround = true });
 
-    private string Sides(Region region) => $"{_format.Write(region.Length)} × {_format.Write(region.Width)}";
+    private string Sides(Region region) => Wording.Sides(_format, region.Length, region.Width);
 
     private IReadOnlyList<Length> Marks(CutKind kind, Length whole) =>
     [

@@ -13,10 +13,17 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
     private const double Smallest = 6.5;
     private const double White = 2;
 
+    // Room at both sides for the numbers of the cuts, left where the letters need not become small for it.
+    private const double WhiteForNumbers = 9;
+    private const double SmallestForNumbers = 8.5;
+
     /// <summary>The label at the largest size that fits a piece; null when even the smallest that can be read does not.</summary>
-    public static PieceLabel? Fitted(string name, string size, Box piece)
+    public static PieceLabel? Fitted(string name, string size, Box piece) =>
+        Fitted(name, size, piece.Inset(WhiteForNumbers - White, 0), SmallestForNumbers) ?? Fitted(name, size, piece, Smallest);
+
+    private static PieceLabel? Fitted(string name, string size, Box piece, double smallest)
     {
-        for (var points = Largest; points >= Smallest; points -= 0.5)
+        for (var points = Largest; points >= smallest; points -= 0.5)
         {
             var style = new TextStyle(points, Weight.Medium);
             foreach (var lines in (IReadOnlyList<string>[])[[name, size], [$"{name}  {size}"]])

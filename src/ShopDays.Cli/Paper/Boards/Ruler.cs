@@ -15,7 +15,7 @@ internal static class Ruler
 
     /// <summary>Room for the figures beside the board, in points: the longest of them, the leader, and white.</summary>
     public static double RoomFor(IEnumerable<Length> marks, LengthFormat format) =>
-        marks.Select(mark => Style.WidthOf(format.Write(mark))).DefaultIfEmpty(0).Max() + Leader + 4;
+        marks.Select(mark => Style.WidthOf(Wording.Figure(format, mark))).DefaultIfEmpty(0).Max() + Leader + 4;
 
     /// <summary>Figures above a board, turned, so that many go beside each other.</summary>
     public static void Above(Surface page, BoardFrame frame, IReadOnlyList<Length> marks, LengthFormat format)
@@ -26,7 +26,7 @@ internal static class Ruler
         for (var order = 0; order < sorted.Length; order++)
         {
             page.Line(frame.X(sorted[order]), edge, places[order], edge - Leader + 2, Pen.Hair);
-            page.TurnedText(format.Write(sorted[order]), new Spot(places[order] + Style.CapHeight / 2, edge - Leader), 90, Style);
+            page.TurnedText(Wording.Figure(format, sorted[order]), new Spot(places[order] + Style.CapHeight / 2, edge - Leader), 90, Style);
         }
     }
 
@@ -39,7 +39,7 @@ internal static class Ruler
         for (var order = 0; order < sorted.Length; order++)
         {
             page.Line(edge, frame.Y(sorted[order]), edge - Leader + 2, places[order], Pen.Hair);
-            page.Text(format.Write(sorted[order]), edge - Leader, places[order] + Style.CapHeight / 2, Style, Align.Right);
+            page.Text(Wording.Figure(format, sorted[order]), edge - Leader, places[order] + Style.CapHeight / 2, Style, Align.Right);
         }
     }
 

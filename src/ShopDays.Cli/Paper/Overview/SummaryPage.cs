@@ -1,6 +1,7 @@
 using NodaTime;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Measures;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Paper.Overview;
 
@@ -34,13 +35,13 @@ internal static class SummaryPage
                 new Bullets([.. plan.Forecast.Deciding.Select(one => $"{one.Task.Name}, {Wording.Span(plan.TaskTimes[one.Task.Id])}")], TypeScale.Body));
         }
 
+        yield return new Paragraph(SmallPrint(plan), TypeScale.Small);
         string[] remarks =
         [
-            .. plan.Remarks.Select(remark => $"{Wording.Capital(remark.Text)}: {remark.Cure}."),
+            .. plan.Remarks.GroupBy(remark => (remark.Text.Replace(remark.About, "", StringComparison.Ordinal), remark.Cure)).Select(Said),
             .. plan.Layout.NotHonoured.Select(matched => $"The parts matched as '{matched}' do not come from one board."),
         ];
         if (remarks.Length > 0) yield return new NoteBox("Before you begin", remarks, TypeScale.Body) { Caution = true };
-        yield return new Paragraph(SmallPrint(plan), TypeScale.Small);
     }
 
     private static IEnumerable<(string Name, string Figure)> Times(PlanPaper plan)
@@ -78,6 +79,14 @@ internal static class SummaryPage
     private static string DueOf(LocalDate due, double? chance) => chance is { } share
         ? $"Due {Wording.Long(due)}: {Likely(share)}."
         : $"Due {Wording.Long(due)}.";
+
+    // Of remarks that differ only in what they are about, one is printed with the names of the rest.
+    private static string Said(IEnumerable<Remark> same)
+    {
+        Remark[] all = [.. same];
+        var said = $"{Wording.Capital(all[0].Text)}: {all[0].Cure}.";
+        return all.Length == 1 ? said : $"{said} The same holds for {string.Join(", ", all.Skip(1).Select(remark => remark.About))}.";
+    }
 
     private static string Likely(double share) => share switch
     {

@@ -4,7 +4,7 @@ using ShopDays.Plans;
 namespace ShopDays.Cli.Paper.Overview;
 
 /// <summary>Waits that are drawn as one bar: they have one reason and run side by side.</summary>
-/// <param name="Numbers">Their numbers in the list of waits, from 1: <c>4</c>, <c>4–9</c>, or <c>4, 6</c>.</param>
+/// <param name="Numbers">Their numbers in the list of waits, from 1: <c>4</c>, <c>4–9</c>, or <c>4+</c> where others begin between them.</param>
 /// <param name="Start">When the first begins.</param>
 /// <param name="End">When the last is over.</param>
 /// <param name="Lane">Which lane it stands in, from 0.</param>
@@ -61,6 +61,6 @@ internal static class WaitLanes
     {
         1 => Wording.Number(numbers[0]),
         _ when numbers[^1] - numbers[0] == numbers.Count - 1 => $"{Wording.Number(numbers[0])}–{Wording.Number(numbers[^1])}",
-        _ => string.Join(", ", numbers.Select(Wording.Number)),
+        _ => $"{Wording.Number(numbers[0])}+",
     };
 }
