@@ -1,0 +1,225 @@
+using ShopDays.Cli.Paper;
+using ShopDays.Cli.Paper.Days;
+using ShopDays.Cli.Paper.Setting;
+using ShopDays.Parts;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Outline;
+using Xunit;
+
+namespace ShopDays.Cli.Tests.Paper;
+
+/// <summary>Whole plans, set and read back: what a maker needs is there, and inside the margins.</summary>
+public sealed class PlanBookTests
+{
+    private const string LongName = "left-hand drawer runner of the upper till with the worn notch that the old one had, copied from it";
+
+    private static readonly PlanPaper OfNine = APlan.Of(APlan.Parts(9), AShop.With(PaperSize.Letter));
+    private static readonly byte[] NineFile = PlanBook.Set(OfNine);
+
+    public static TheoryData<int, string, bool, string> Kinds => new()
+    {
+        { 1, "a4", false, "shelf" },
+        { 1, "letter", true, "shelf" },
+        { 9, "letter", true, "stile 2" },
+        { 60, "a4", false, "panel 56" },
+        { 3, "a4", true, LongName },
+    };
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Nothing_is_printed_outside_the_margins(int parts, string paper, bool inches, string name)
+    {
+        using var document = PdfDocument.Open(FileOf(parts, paper, inches, name));
+        var margins = Margins.Usual;
+
+        Assert.All(document.GetPages().SelectMany(page => page.Letters.Select(letter => (Page: page, Letter: letter))), one =>
+        {
+            var box = one.Letter.BoundingBox;
+            // Heads and feet stand in the upper and lower margins, a line each, 18 points from the paper's edge at the least.
+            Assert.InRange(box.Left, margins.Left - 0.5, one.Page.Width - margins.Right + 0.5);
+            Assert.InRange(box.Right, margins.Left - 0.5, one.Page.Width - margins.Right + 0.5);
+            Assert.InRange(box.Bottom, 18, one.Page.Height - 18);
+            Assert.InRange(box.Top, 18, one.Page.Height - 18);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Every_part_stands_on_the_cut_list_and_on_a_board(int parts, string paper, bool inches, string name)
+    {
+        var file = FileOf(parts, paper, inches, name);
+        var (boards, list) = (TextOf(file, "Boards"), TextOf(file, "Cut list"));
+
+        Assert.All(PartsOf(parts, name), part =>
+        {
+            Assert.Contains(Squeezed(part.Name), list, StringComparison.Ordinal);
+            Assert.Contains(Squeezed(part.Name), boards, StringComparison.Ordinal);
+        });
+    }
+
+    [Theory]
+    [InlineData("a4", 595.28, 841.89)]
+    [InlineData("letter", 612, 792)]
+    public void The_paper_is_the_shops(string paper, double width, double height)
+    {
+        using var document = PdfDocument.Open(FileOf(1, paper, true, "shelf"));
+
+        // Boards and cut list lie on their sides. A file's sizes have two decimals.
+        Assert.All(document.GetPages(), page => Assert.Equal((width, height), (Math.Round(Math.Min(page.Width, page.Height), 2), Math.Round(Math.Max(page.Width, page.Height), 2))));
+        Assert.Contains(document.GetPages(), page => page.Width > page.Height);
+    }
+
+    [Fact]
+    public void Every_session_stands_on_the_sheet_of_its_day_with_all_its_work()
+    {
+        foreach (var day in PaperDay.Of(OfNine.Plan))
+        {
+            var text = TextOf(NineFile, Wording.Long(day.Date));
+            Assert.All(day.Sessions, session => Assert.Contains(Squeezed(SessionTable.HoursOf(session, nameWorker: false)), text, StringComparison.Ordinal));
+            Assert.All(day.Sessions.SelectMany(session => session.Work), work => Assert.Contains(Squeezed($"{Wording.At(work.Start)}{work.Task.Name}"), text, StringComparison.Ordinal));
+            Assert.Contains("openup", text, StringComparison.Ordinal);
+            Assert.Contains("sweepup", text, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Every_caution_is_there_and_each_day_has_those_of_its_work()
+    {
+        var all = TextOf(NineFile, "Cautions");
+        Assert.All(OfNine.Cautions, caution => Assert.Contains(Squeezed(caution.Text + "Said by " + caution.SaidBy), all, StringComparison.Ordinal));
+
+        foreach (var day in PaperDay.Of(OfNine.Plan))
+        {
+            var text = TextOf(NineFile, Wording.Long(day.Date));
+            var kinds = day.Sessions.SelectMany(session => session.Work).SelectMany(work => work.Task.Cautions).ToHashSet();
+            Assert.All(OfNine.Cautions, caution => Assert.Equal(kinds.Contains(caution.Kind) ? 1 : 0, text.Split(Squeezed(caution.Text)).Length - 1));
+        }
+    }
+
+    [Fact]
+    public void Every_wait_stands_on_the_list_and_on_the_sheets_of_the_days_it_touches()
+    {
+        var list = TextOf(NineFile, "Waits");
+        Assert.All(OfNine.Plan.Waits, wait => Assert.Contains(Squeezed(Wording.When(wait.Start) + Wording.When(wait.End)), list, StringComparison.Ordinal));
+
+        foreach (var wait in OfNine.Plan.Waits)
+        {
+            var running = PaperDay.Of(OfNine.Plan).Where(day => day.Date >= wait.Start.Date && day.Date < wait.End.Date);
+            Assert.All(running, day => Assert.Contains(Squeezed($"Until {Wording.When(wait.End)}: {wait.Reason}"), TextOf(NineFile, Wording.Long(day.Date)), StringComparison.Ordinal));
+            // News of its end stands on the first sheet from then on.
+            if (PaperDay.Of(OfNine.Plan).FirstOrDefault(day => day.Date >= wait.End.Date) is { } next)
+                Assert.Contains(Squeezed($"{wait.Reason} (after {wait.After?.Name})").Replace("(after)", "", StringComparison.Ordinal), TextOf(NineFile, Wording.Long(next.Date)), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Every_cut_stands_in_the_table_with_its_number_and_what_comes_free()
+    {
+        var wording = new Wording(OfNine);
+        var boards = TextOf(NineFile, "Boards");
+
+        Assert.All(OfNine.Layout.Boards, board =>
+        {
+            Assert.Contains(Squeezed(wording.Board(board.Board)), boards, StringComparison.Ordinal);
+            Assert.All(board.Cuts, cut => Assert.Contains(Squeezed($"{cut.Order}{cut.Kind}{wording.Length(cut.At)} from the"), boards, StringComparison.OrdinalIgnoreCase));
+        });
+    }
+
+    [Fact]
+    public void Every_task_stands_once_in_the_order_of_work_with_its_reason()
+    {
+        var order = TextOf(NineFile, "Order of work");
+
+        Assert.All(OfNine.Graph.Tasks, (task, _) => Assert.Contains(Squeezed(task.Name), order, StringComparison.Ordinal));
+        Assert.All(OfNine.Graph.Precedences, one => Assert.Contains(Squeezed($"{OfNine.Graph.Tasks[one.Before].Name}: {one.Reason}"), order, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_first_page_has_the_promise_the_lower_bound_and_the_seed()
+    {
+        var text = TextOf(NineFile, "Summary");
+
+        Assert.Contains(Squeezed("A date that can be promised" + Wording.Month(OfNine.Forecast.P80!.Value.Date)), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed(Wording.Month(OfNine.Forecast.P50!.Value.Date)), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed(Wording.Month(OfNine.Forecast.P90!.Value.Date)), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed($"Nothing can finish before {Wording.When(OfNine.Plan.LowerBound.At)}: {OfNine.Plan.LowerBound.Reason}"), text, StringComparison.Ordinal);
+        Assert.Contains("seed7", text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed("Board A1 weighs more than one person lifts here"), text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Remarks_that_differ_only_in_the_board_are_said_once()
+    {
+        var remark = OfNine.Remarks[0];
+        var plan = OfNine with { Remarks = [remark, remark with { About = "A2", Text = remark.Text.Replace("A1", "A2", StringComparison.Ordinal) }] };
+
+        var text = TextOf(PlanBook.Set(plan), "Summary");
+
+        Assert.Contains(Squeezed("The same holds for A2."), text, StringComparison.Ordinal);
+        Assert.Equal(2, text.Split(Squeezed(remark.Cure)).Length);
+    }
+
+    [Fact]
+    public void A_reader_can_jump_to_every_section_and_every_day()
+    {
+        using var document = PdfDocument.Open(NineFile);
+        Assert.True(document.TryGetBookmarks(out var bookmarks));
+        var titles = bookmarks.GetNodes().OfType<DocumentBookmarkNode>().Select(node => node.Title).ToList();
+
+        Assert.All(
+            ["Calendar", "Waits", "Cautions", "Stock", "Boards", "Cut list", "Day sheets", "Order of work, and why", "Log", .. PaperDay.Of(OfNine.Plan).Select(day => Wording.Long(day.Date))],
+            title => Assert.Contains(title, titles));
+        Assert.Equal(OfNine.Job.Name, document.Information.Title);
+    }
+
+    [Fact]
+    public void Only_embedded_fonts_are_used()
+    {
+        // A font of which a part is embedded has six letters and a plus before its name (ISO 32000-1, 9.6.4).
+        Assert.All(ReadBack.Letters(NineFile).Select(letter => letter.FontName).Distinct(), name => Assert.Matches("^[A-Z]{6}\\+Inter", name));
+    }
+
+    [Fact]
+    public void Two_workers_have_their_sessions_named_on_one_sheet()
+    {
+        var plan = APlan.Of(APlan.Parts(3), AShop.With(PaperSize.A4, false, "Ines", "Piet"));
+        var day = PaperDay.Of(plan.Plan)[0];
+        var text = TextOf(PlanBook.Set(plan), Wording.Long(day.Date));
+
+        Assert.Contains("Ines", text, StringComparison.Ordinal);
+        Assert.Contains("Piet", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Boards_heavier_than_one_person_lifts_are_marked()
+    {
+        static Board Slab(int number) => ALayout.Board(number, BoardEdges.Live, 120, 16) with { Thickness = ALayout.In(2) };
+
+        Assert.Contains("twopeopleoranaid", TextOf(PlanBook.Set(APlan.Of(APlan.Parts(3), AShop.With(PaperSize.A4), Slab)), "Stock"), StringComparison.Ordinal);
+        Assert.DoesNotContain("twopeople", TextOf(NineFile, "Stock"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_same_plan_gives_the_same_bytes() => Assert.Equal(NineFile, PlanBook.Set(OfNine));
+
+    private static IReadOnlyList<Part> PartsOf(int parts, string name) =>
+        name == LongName ? [.. APlan.Parts(parts).Select((part, order) => part with { Name = $"{LongName}, no. {order}" })] : APlan.Parts(parts);
+
+    private static byte[] FileOf(int parts, string paper, bool inches, string name) =>
+        parts == 9 ? NineFile : PlanBook.Set(APlan.Of(PartsOf(parts, name), AShop.With(PaperSize.All.Single(size => size.Name == paper), inches)));
+
+    // All the text of a section, without spaces: lines are broken wherever they must be.
+    private static string TextOf(byte[] file, string section)
+    {
+        using var document = PdfDocument.Open(file);
+        return string.Concat(document.GetPages().Where(page => SectionOf(page) == Squeezed(section)).Select(page => Squeezed(page.Text)));
+    }
+
+    // The words at the right of the head, above the line that ends it.
+    private static string SectionOf(Page page) => string.Concat(page.Letters
+        .Where(letter => letter.StartBaseLine.Y > page.Height - 40 && letter.StartBaseLine.X > page.Width / 2)
+        .Select(letter => letter.Value.Trim()));
+
+    private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+}
