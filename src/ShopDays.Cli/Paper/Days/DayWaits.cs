@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Plans;
 
@@ -17,11 +18,14 @@ internal static class DayWaits
         yield return new NoteBox(
             "Waits",
             [
-                .. over.Select(wait => $"Over {(wait.End.Date == day.Date ? "at " + Wording.At(wait.End) : "since " + Wording.When(wait.End))}: {Words(wait)}"),
-                .. running.Select(wait => $"Until {Wording.When(wait.End)}: {Words(wait)}"),
+                .. Lines("Over", over, end => end.Date == day.Date ? "at " + Wording.At(end) : "since " + Wording.When(end)),
+                .. Lines("Until", running, Wording.When),
             ],
             TypeScale.Body);
     }
 
-    private static string Words(PlannedWait wait) => wait.After is { } after ? $"{wait.Reason} (after {after.Name})" : wait.Reason;
+    // Waits for one reason share a line: the boards that rest after sawing, say.
+    private static IEnumerable<string> Lines(string head, IEnumerable<PlannedWait> waits, Func<ZonedDateTime, string> words) => waits
+        .GroupBy(wait => wait.Reason, StringComparer.Ordinal)
+        .Select(group => $"{head} {string.Join(", ", group.Select(wait => wait.After is { } after ? $"{words(wait.End)} (after {after.Name})" : words(wait.End)))}: {group.Key}");
 }

@@ -9,7 +9,7 @@ internal static class StagePattern
     /// <summary>The filling of its bars.</summary>
     public static Fill Of(Stage stage) => stage switch
     {
-        Stage.Drawing => Fill.Shade(1),
+        Stage.Drawing => Fill.Hatched(Hatch.Falling, 5),
         Stage.BuyingTimber => Fill.Hatched(Hatch.Dots, 4.5),
         Stage.Layout => Fill.Hatched(Hatch.Dots, 3),
         Stage.Sawing => Fill.Hatched(Hatch.Rising, 3),
