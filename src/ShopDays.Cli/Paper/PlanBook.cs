@@ -33,7 +33,7 @@ internal static class PlanBook
         {
             sheet.NewPage(Dressed(Wording.Long(day.Date)), paper);
             if (day.Number == 1) book.Bookmark("Day sheets", book.Pages[^1], 0);
-            Set(DayPages.Of(plan, days, day));
+            Set(DayPages.Of(plan, days, day, upright));
         }
 
         Section("Order of work", paper, OrderPages.Of(plan));

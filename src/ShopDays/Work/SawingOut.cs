@@ -68,21 +68,41 @@ internal static class SawingOut
                 ? Properties.Of([board.Species], width: through)
                 : Properties.Of([board.Species], thickness: through),
             Board = board.Name,
-            Note = string.Join("; ", cuts.Where(cut => cut.Frees.Length > 0).Select(cut => FormattableString.Invariant($"cut {cut.Order} frees {cut.Frees}"))),
         };
     }
 
     private static string Name(Board board, IReadOnlyList<Cut> cuts)
     {
-        var count = cuts.Count == 1 ? "1 cut" : FormattableString.Invariant($"{cuts.Count} cuts");
+        var numbers = Numbers(cuts);
         return cuts[0].Kind switch
         {
-            CutKind.Straighten => $"straighten the edges of {board.Name} ({count})",
-            CutKind.Rip => $"rip {board.Name} ({count})",
-            CutKind.Crosscut => $"crosscut {board.Name} ({count})",
-            CutKind.Resaw => $"resaw out of {board.Name} ({count})",
+            CutKind.Straighten => $"straighten the edges of {board.Name}, {numbers}",
+            CutKind.Rip => $"rip {board.Name}, {numbers}",
+            CutKind.Crosscut => $"crosscut {board.Name}, {numbers}",
+            CutKind.Resaw => $"resaw out of {board.Name}, {numbers}",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+    }
+
+    /// <summary>The numbers of cuts as they stand on the board's drawing, neighbours drawn together: <c>cuts 2, 5-7</c>.</summary>
+    private static string Numbers(IReadOnlyList<Cut> cuts)
+    {
+        var spans = new List<(int First, int Last)>();
+        foreach (var order in cuts.Select(cut => cut.Order).Order())
+        {
+            if (spans.Count > 0 && spans[^1].Last == order - 1)
+            {
+                spans[^1] = spans[^1] with { Last = order };
+            }
+            else
+            {
+                spans.Add((order, order));
+            }
+        }
+
+        return (cuts.Count == 1 ? "cut " : "cuts ") + string.Join(", ", spans.Select(span => span.Last == span.First
+            ? FormattableString.Invariant($"{span.First}")
+            : FormattableString.Invariant($"{span.First}-{span.Last}")));
     }
 
     private static int LikeCuts(Draft draft, Board board, CutKind kind) => draft.Layout.Boards

@@ -24,30 +24,46 @@ internal sealed record PaperDay(LocalDate Date, int Number, IReadOnlyList<Planne
 /// <summary>The sheet for one day, to be pinned above the bench and written on.</summary>
 internal static class DayPages
 {
-    private static readonly TextStyle Aside = TypeScale.Body;
+    /// <summary>Sizes of the rows and lines for notes, the roomiest first: a day takes the first that lets it stand on one sheet.</summary>
+    private static readonly (double Size, int Lines)[] Densities = [(TypeScale.Bench.Size, 3), (TypeScale.Bench.Size, 2), (11.5, 2), (10.5, 2), (9.75, 1)];
 
     /// <summary>The blocks of one day.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="days">All days of the plan.</param>
     /// <param name="day">The day.</param>
-    public static IEnumerable<Block> Of(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day)
+    /// <param name="room">The space between the margins of a page.</param>
+    public static IReadOnlyList<Block> Of(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, Room room)
     {
-        yield return new Heading(Wording.Long(day.Date), TypeScale.Title) { BookmarkLevel = 1 };
-        yield return new Paragraph($"Shop day {Wording.Number(day.Number)} of {Wording.Number(days.Count)}", Aside);
-        foreach (var wait in DayWaits.Of(plan, day)) yield return wait;
-        foreach (var session in day.Sessions)
+        List<Block> blocks = [];
+        foreach (var (size, lines) in Densities)
         {
-            yield return new Heading(SessionTable.HoursOf(session, nameWorker: plan.Shop.Workers.Count > 1), TypeScale.Subheading with { Size = 14 });
-            yield return SessionTable.Of(plan, session);
+            blocks = [.. At(plan, days, day, TypeScale.Bench with { Size = size }, lines)];
+            if (blocks.Sum(block => block.Pieces(room).Sum(piece => piece.Height)) <= room.Height) return blocks;
         }
 
-        yield return WhereStopped(3);
-        if (NextOf(days, day) is { } next) yield return new Paragraph(next, Aside);
-        if (DayCautions(plan, day) is { } cautions) yield return cautions;
+        // More than a sheet holds even so: then it may as well be read with ease.
+        return [.. At(plan, days, day, TypeScale.Bench, 3)];
     }
 
-    private static Together WhereStopped(int lines) => new(
-        new Paragraph("Where I stopped, and what comes first next time", Aside.In(Weight.SemiBold)) { After = 0 },
+    private static IEnumerable<Block> At(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, TextStyle style, int lines)
+    {
+        var aside = TypeScale.Body with { Size = Math.Min(TypeScale.Body.Size, style.Size - 1) };
+        yield return new Heading(Wording.Long(day.Date), TypeScale.Title) { BookmarkLevel = 1 };
+        yield return new Paragraph($"Shop day {Wording.Number(day.Number)} of {Wording.Number(days.Count)}", aside) { After = 2 };
+        foreach (var wait in DayWaits.Of(plan, day, aside)) yield return wait;
+        foreach (var session in day.Sessions)
+        {
+            yield return new Heading(SessionTable.HoursOf(session, nameWorker: plan.Shop.Workers.Count > 1), TypeScale.Subheading with { Size = 13 });
+            yield return SessionTable.Of(plan, session, style);
+        }
+
+        yield return WhereStopped(lines, aside);
+        if (NextOf(days, day) is { } next) yield return new Paragraph(next, aside);
+        if (DayCautions(plan, day, aside) is { } cautions) yield return cautions;
+    }
+
+    private static Together WhereStopped(int lines, TextStyle aside) => new(
+        new Paragraph("Where I stopped, and what comes first next time", aside.In(Weight.SemiBold)) { After = 0 },
         new Drawing(lines * 24, (page, box) =>
         {
             for (var line = 1; line <= lines; line++)
@@ -63,10 +79,10 @@ internal static class DayPages
         return $"Next: {Wording.Long(next.Date)}, {Wording.At(next.Sessions[0].Session.Start)}: {Wording.Names(work, 3)}.";
     }
 
-    private static NoteBox? DayCautions(PlanPaper plan, PaperDay day)
+    private static NoteBox? DayCautions(PlanPaper plan, PaperDay day, TextStyle aside)
     {
         var kinds = day.Sessions.SelectMany(session => session.Work).SelectMany(work => work.Task.Cautions).ToHashSet(StringComparer.Ordinal);
         string[] lines = [.. plan.Cautions.Where(caution => kinds.Contains(caution.Kind)).Select(caution => $"{Wording.Capital(caution.Kind)}: {caution.Text}")];
-        return lines.Length == 0 ? null : new NoteBox("With today's work", lines, Aside with { Size = 9.5 }) { Caution = true };
+        return lines.Length == 0 ? null : new NoteBox("With today's work", lines, aside with { Size = aside.Size - 1 }) { Caution = true };
     }
 }

@@ -8,7 +8,10 @@ namespace ShopDays.Cli.Paper.Days;
 internal static class DayWaits
 {
     /// <summary>The notes; none where nothing waits.</summary>
-    public static IEnumerable<Block> Of(PlanPaper plan, PaperDay day)
+    /// <param name="plan">The plan.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="style">How they are set.</param>
+    public static IEnumerable<Block> Of(PlanPaper plan, PaperDay day, TextStyle style)
     {
         var previous = plan.Plan.Sessions.Where(one => one.Work.Count > 0 && one.Session.Date < day.Date).Select(one => one.Session.Date).DefaultIfEmpty(day.Date.PlusDays(-1)).Max();
         // What ended on a day between two shop days is news on the second.
@@ -21,7 +24,7 @@ internal static class DayWaits
                 .. Lines("Over", over, end => end.Date == day.Date ? "at " + Wording.At(end) : "since " + Wording.When(end)),
                 .. Lines("Until", running, Wording.When),
             ],
-            TypeScale.Body);
+            style);
     }
 
     // Waits for one reason share a line: the boards that rest after sawing, say.

@@ -8,63 +8,67 @@ namespace ShopDays.Cli.Paper.Days;
 /// <summary>The work of one session as rows to be ticked, with room for the times that it took.</summary>
 internal static class SessionTable
 {
-    // Read at arm's length too, but after the name of the work.
-    private static readonly TextStyle Remark = TypeScale.Body.In(0.15);
-
     private static readonly Column[] Columns =
     [
         Column.Fixed("", 14),
-        Column.Fixed("At", 38),
+        Column.Fixed("At", 36),
         Column.Shared("Work"),
-        Column.Fixed("Expect", 90),
-        Column.Fixed("Start", 42),
-        Column.Fixed("Stop", 42),
-        Column.Fixed("Took", 42),
+        Column.Fixed("Expect", 88),
+        Column.Fixed("Start", 38),
+        Column.Fixed("Stop", 38),
+        Column.Fixed("Took", 38),
     ];
 
-    /// <summary>The hours of a session, and whose they are where more than one works.</summary>
+    /// <summary>The hours of a session, whose they are where more than one works, and what of them goes to opening and sweeping up.</summary>
     public static string HoursOf(PlannedSession session, bool nameWorker)
     {
-        var hours = $"{Wording.At(session.Session.Start)} to {Wording.At(session.Session.End)}";
-        return nameWorker ? $"{hours}, {session.Session.Worker}" : hours;
+        var one = session.Session;
+        List<string> said = [$"{Wording.At(one.Start)} to {Wording.At(one.End)}"];
+        if (nameWorker) said.Add(one.Worker);
+        if (one.WorkStart != one.Start) said.Add($"open up {Minutes(one.Start, one.WorkStart)}");
+        if (one.WorkEnd != one.End) said.Add($"sweep up from {Wording.At(one.WorkEnd)}");
+        return string.Join(", ", said);
     }
 
     /// <summary>The table.</summary>
-    public static Table Of(PlanPaper plan, PlannedSession session)
+    /// <param name="plan">The plan.</param>
+    /// <param name="session">The session.</param>
+    /// <param name="style">How the rows are set: as large as the day's work lets them be.</param>
+    public static Table Of(PlanPaper plan, PlannedSession session, TextStyle style)
     {
-        var one = session.Session;
-        List<Row> rows = [];
-        if (one.WorkStart != one.Start)
-            rows.Add(Round("open up", one.Start, WorkTime.FromMinutes((one.WorkStart - one.Start).TotalMinutes)));
-        rows.AddRange(session.Work.OrderBy(work => work.Start.ToInstant()).Select(work => RowOf(plan, work)));
-        if (one.WorkEnd != one.End)
-            rows.Add(Round("sweep up", one.WorkEnd, WorkTime.FromMinutes((one.End - one.WorkEnd).TotalMinutes)));
-        return new Table(Columns, rows, TypeScale.Bench);
+        Row[] rows = [.. session.Work.OrderBy(work => work.Start.ToInstant()).Select(work => RowOf(plan, work, style))];
+        return new Table(Columns, rows, style) { Padding = 0.22 * style.Size };
     }
 
-    private static Row Round(string what, NodaTime.ZonedDateTime at, WorkTime time) => Row.Of(
-        new TickCell(),
-        Wording.At(at),
-        new TextCell(what) { Style = TypeScale.Bench.In(0.25) },
-        new TextCell(Wording.Time(time)) { Style = TypeScale.Bench.In(0.25) },
-        "",
-        "",
-        "");
+    private static string Minutes(NodaTime.ZonedDateTime from, NodaTime.ZonedDateTime to) =>
+        Wording.Time(WorkTime.FromMinutes((to - from).TotalMinutes));
 
-    private static Row RowOf(PlanPaper plan, PlannedWork work)
+    private static Row RowOf(PlanPaper plan, PlannedWork work, TextStyle style)
     {
         var range = plan.TaskTimes[work.Task.Id];
         // A piece of a task that is split has its share of the task's range.
         var whole = work.IsFirstPiece && work.IsLastPiece;
+        // Read at arm's length too, but after the name of the work.
+        var remark = (style with { Size = Math.Max(9, style.Size - 2) }).In(0.15);
         var share = whole || range.P50 <= WorkTime.Zero ? 1 : Math.Min(1, work.Minutes / range.P50);
         return Row.Of(
             new TickCell(),
             Wording.At(work.Start),
-            new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = Remark },
-            new TextCell(Wording.Time(work.Minutes)) { Note = Wording.Span(range, share), NoteStyle = Remark },
+            new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark },
+            ExpectationOf(work.Minutes, range, share, style, remark),
             new PencilCell(),
             new PencilCell(),
             new PencilCell());
+    }
+
+    /// <summary>The time and its range: beside each other where that is short, else one below the other.</summary>
+    private static TextCell ExpectationOf(WorkTime time, Times.TimeRange range, double share, TextStyle style, TextStyle remark)
+    {
+        var (likely, span) = (Wording.Time(time), Wording.Span(range, share));
+        var inOneLine = $"{likely} ({span.Replace(" min", "", StringComparison.Ordinal).Replace(" to ", "–", StringComparison.Ordinal)})";
+        return style.WidthOf(inOneLine) <= Columns[3].Points
+            ? new TextCell(inOneLine)
+            : new TextCell(likely) { Note = span, NoteStyle = remark };
     }
 
     private static string? NoteOf(PlannedWork work, WorkTime all)
