@@ -9,9 +9,10 @@ namespace ShopDays.Plans;
 /// of the plan moves up or back as work goes.
 /// </summary>
 /// <remarks>
-/// A drawn time can be too long for any session although the task should be done in one. Such a task begins where its
-/// planned time would fit and goes on in the next session, as it would in life; tasks that should share a session and
-/// no longer can go on in the next one. Both are counted in <see cref="Overruns"/>.
+/// A drawn time can be too long for any session of the week although the task should be done in one. Such a task begins
+/// where its planned time would fit and goes on in the next session, as it would in life, rather than be put off for
+/// more than a week; tasks that should share a session and cannot within a week do not. Both are counted in
+/// <see cref="Overruns"/>.
 /// </remarks>
 public sealed record FinishForecast
 {

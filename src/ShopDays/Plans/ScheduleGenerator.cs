@@ -10,11 +10,13 @@ internal sealed class ScheduleGenerator
     /// <summary>How far on a split task is moved when what must follow it in its session does not fit.</summary>
     private const int StepMinutes = 5;
 
-    /// <summary>Attempts to keep a session's work together before a trial lets it go; plans try until the calendars end.</summary>
-    private const int TrialAttempts = 200;
+    /// <summary>
+    /// How long a trial looks for a session that holds work as it should be held: in a week every usual session comes
+    /// round, and nobody puts a glue-up off until a longer one comes in summer.
+    /// </summary>
+    private const int WeekMinutes = 7 * 24 * 60;
 
     private readonly ScheduleProblem problem;
-    private readonly LongestStretches longest;
     private readonly ShopFloor floor;
     private readonly ShopFloor saved;
     private readonly TaskFitter fitter;
@@ -26,7 +28,6 @@ internal sealed class ScheduleGenerator
     public ScheduleGenerator(ScheduleProblem problem)
     {
         this.problem = problem;
-        longest = new(problem);
         floor = new(problem);
         saved = new(problem);
         fitter = new(problem, floor);
@@ -38,8 +39,8 @@ internal sealed class ScheduleGenerator
     /// <param name="minutes">The minutes of each task.</param>
     /// <param name="into">Receives the schedule.</param>
     /// <param name="mayRunOver">
-    /// For drawn times: a task too long for any session begins where its planned time would fit and goes on in the next
-    /// session, and work that should share a session but cannot goes on in the next. Both are counted as overruns.
+    /// For drawn times: a task too long for any session of a week begins where its planned time would fit and goes on
+    /// in the next session, and work that cannot share a session within a week does not. Both are counted as overruns.
     /// </param>
     /// <returns>Whether everything was placed before the calendars end.</returns>
     public bool Generate(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver = false)
@@ -62,10 +63,12 @@ internal sealed class ScheduleGenerator
         var pieces = into.Pieces.Length;
         var overruns = into.Overruns;
         var notBefore = 0;
-        for (var attempt = 0; notBefore < CompiledCalendar.Never && !(mayRunOver && attempt == TrialAttempts); attempt++)
+        var giveUpAt = CompiledCalendar.Never;
+        while (notBefore < giveUpAt)
         {
             var failed = FirstThatFails(members, minutes, into, notBefore, mayRunOver, keepTogether: true);
             if (failed < 0) return true;
+            if (mayRunOver && notBefore == 0) giveUpAt = into.Start[members[0]] + WeekMinutes;
             notBefore = NextAttempt(members, failed, into);
             floor.CopyFrom(saved);
             into.KeepPieces(pieces);
@@ -99,13 +102,13 @@ internal sealed class ScheduleGenerator
         }
 
         var split = new WorkSplit(minutes[task], plan.IsSplittable, plan.LeastPiece);
-        if (mayRunOver && !plan.IsSplittable && minutes[task] > longest.Of(task))
+        var fits = fitter.TryFit(task, split, ready, startBy, ref fit);
+        if (mayRunOver && !plan.IsSplittable && startBy == CompiledCalendar.Never && !(fits && fit.End <= ready + WeekMinutes))
         {
-            split = split with { IsSplittable = true, LeastPiece = Math.Min(plan.Minutes, longest.Of(task)) };
-            into.Overruns++;
+            fits = TryRunOver(task, split, ready, fits ? fit.End : CompiledCalendar.Never, into);
         }
 
-        if (!fitter.TryFit(task, split, ready, startBy, ref fit) && !(mayRunOver && startBy == CompiledCalendar.Never && FitsInPieces(task, split, ready, into)))
+        if (!fits)
         {
             into.Unplaced = task;
             return false;
@@ -117,17 +120,21 @@ internal sealed class ScheduleGenerator
     }
 
     /// <summary>
-    /// A drawn time may fit into a session that is over by then, such as an extra day, and into none that is left. The
-    /// task then begins where its planned time fits, or where any of it does.
+    /// Lets a task begin where its planned time would fit, if it is then done more than a week before it could be done
+    /// whole. When neither is possible, since the sessions long enough are over by then, it is done piece by piece.
     /// </summary>
-    private bool FitsInPieces(int task, WorkSplit split, int ready, Schedule into)
+    private bool TryRunOver(int task, WorkSplit whole, int ready, int wholeEnd, Schedule into)
     {
-        if (split.IsSplittable) return false;
+        var over = whole with { IsSplittable = true, LeastPiece = problem.Minutes[task] };
+        if (fitter.TryFit(task, over, ready, CompiledCalendar.Never, ref fit) && fit.End + WeekMinutes < wholeEnd)
+        {
+            into.Overruns++;
+            return true;
+        }
+
+        if (wholeEnd < CompiledCalendar.Never) return fitter.TryFit(task, whole, ready, CompiledCalendar.Never, ref fit);
         into.Overruns++;
-        split = split with { IsSplittable = true, LeastPiece = problem.Tasks[task].Minutes };
-        if (fitter.TryFit(task, split, ready, CompiledCalendar.Never, ref fit)) return true;
-        split = split with { LeastPiece = 1 };
-        return fitter.TryFit(task, split, ready, CompiledCalendar.Never, ref fit);
+        return fitter.TryFit(task, over with { LeastPiece = 1 }, ready, CompiledCalendar.Never, ref fit);
     }
 
     private void Take(int task, CompiledTask plan, Schedule into)

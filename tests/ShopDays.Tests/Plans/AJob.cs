@@ -56,7 +56,7 @@ internal sealed class AJob
         return this;
     }
 
-    public AJob Worker(string hours, string quiet = "", string name = "maker", Overhead? overhead = null, params IsoDayOfWeek[] days)
+    public AJob Worker(string hours, string quiet = "", string name = "maker", Overhead? overhead = null, LocalDate? from = null, params IsoDayOfWeek[] days)
     {
         var open = new ShopHours([DayHours.Read(hours).Value]);
         var week = days.Length > 0 ? days : [IsoDayOfWeek.Monday, IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Friday];
@@ -67,6 +67,7 @@ internal sealed class AJob
             Week = new(week.ToDictionary(day => day, _ => open)),
             Extra = Extra,
             Quiet = quiet.Length == 0 ? QuietHours.None : new(DayHours.ReadOverMidnight(quiet).Value),
+            Closed = from is { } first && first > Start ? new(new DateInterval(Start, first.PlusDays(-1))) : ClosedDates.None,
             Overhead = overhead ?? Overhead.None,
             LeastUseful = WorkTime.FromMinutes(10),
         });

@@ -69,6 +69,25 @@ public class FinishForecastTests
     }
 
     [Fact]
+    public void A_long_task_is_not_put_off_for_weeks_until_a_longer_session_comes()
+    {
+        // Two hours on weekdays, but a helper who could do it in one go comes for four hours in the week after next.
+        var job = TwoTasks().Worker("09:00-11:00").Worker("09:00-13:00", from: AJob.Monday.PlusDays(14), name: "helper");
+        var forecast = job.Planned([[60, 30], [150, 30]]).Forecast;
+        Assert.Equal(1, forecast.Overruns);
+        Assert.Equal(AJob.Monday.PlusDays(1), forecast.P90!.Value.Date);
+    }
+
+    [Fact]
+    public void A_long_task_waits_some_days_for_a_session_that_holds_it()
+    {
+        var job = TwoTasks().Worker("09:00-11:00").Worker("09:00-13:00", from: AJob.Monday.PlusDays(3), name: "helper");
+        var forecast = job.Planned([[60, 30], [150, 30]]).Forecast;
+        Assert.Equal(0, forecast.Overruns);
+        Assert.Equal(AJob.Monday.PlusDays(3), forecast.P90!.Value.Date);
+    }
+
+    [Fact]
     public void Tasks_that_no_longer_fit_into_their_session_part_and_are_counted()
     {
         var job = new AJob().Task("spread", 60).Task("square up", 40).Then("spread", "square up", sameSession: true);

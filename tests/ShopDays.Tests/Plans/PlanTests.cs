@@ -107,7 +107,7 @@ public class PlanTests
     {
         var plan = new AJob()
             .Worker("09:00-12:00")
-            .Worker("10:30-12:00", "", "helper", null, IsoDayOfWeek.Wednesday)
+            .Worker("10:30-12:00", "", "helper", null, null, IsoDayOfWeek.Wednesday)
             .Task("carry the slab in", 30, task => task with { Crew = 2 })
             .Plan();
         Assert.Equal([("maker", "03T10:30-03T11:00"), ("helper", "03T10:30-03T11:00")], plan.Sessions.SelectMany(session => session.Work).Select(work => (work.Worker, Hours(work))));

@@ -54,13 +54,15 @@ public class ScheduleTests
         }, iter: 200);
 
     [Fact]
-    public void A_second_run_allocates_nothing() =>
+    public void After_a_few_runs_nothing_is_allocated() =>
         RandomShops.Problem.Sample(problem =>
         {
             var generator = new ScheduleGenerator(problem);
             var schedule = new Schedule(problem.Tasks.Length);
             var order = RandomShops.Order(problem, 1);
-            generator.Generate(order, problem.Minutes.AsSpan(), schedule);
+
+            // Two buffers of pieces change places now and then, and each has to grow once.
+            for (var run = 0; run < 8; run++) generator.Generate(order, problem.Minutes.AsSpan(), schedule);
             var before = GC.GetAllocatedBytesForCurrentThread();
             for (var run = 0; run < 5; run++) generator.Generate(order, problem.Minutes.AsSpan(), schedule);
             Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
