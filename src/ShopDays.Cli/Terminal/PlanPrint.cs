@@ -47,6 +47,17 @@ internal static class PlanPrint
         screen.Console.Write(table);
         screen.Wrapped(FormattableString.Invariant(
             $"{plan.ShopDays} shop days in {plan.Sessions.Count} sessions. Nothing can end earlier because of {plan.LowerBound.Reason}."));
+        if (forecast.Overruns > 0)
+        {
+            screen.Wrapped(FormattableString.Invariant(
+                $"In {(double)forecast.Overruns / forecast.Trials:P0} of the {forecast.Trials} drawn courses some work runs over its session and goes on in the next."));
+        }
+
+        if (forecast.Unfinished > 0)
+        {
+            screen.Wrapped(FormattableString.Invariant($"{forecast.Unfinished} of the drawn courses are not finished within the years looked at."));
+        }
+
         if (forecast.Deciding.Count > 0)
         {
             screen.Wrapped("The finish hangs most on: " + string.Join("; ", forecast.Deciding.Take(3).Select(one => one.Task.Name)) + ".");

@@ -15,9 +15,9 @@ internal static class RemarkPrint
 
         screen.Out.WriteLine();
         screen.Out.WriteLine("To know before you begin:");
-        foreach (var remark in remarks)
+        foreach (var said in RemarkGroups.Said(remarks))
         {
-            screen.Wrapped($"- {remark.Text}: {remark.Cure}", indent: 2);
+            screen.Wrapped("- " + said, indent: 2);
         }
     }
 }

@@ -46,6 +46,12 @@ internal static class JointCuts
         };
     }
 
+    // A leg has mortises for several rails, and the maker must know which.
+    private static string For(Draft draft, Joint joint, JointStep step) =>
+        step.On == StepOn.First && On(draft, joint, StepOn.Others) is var others && !others.SequenceEqual(On(draft, joint, StepOn.First), StringComparer.Ordinal)
+            ? ", for " + string.Join(", ", others)
+            : "";
+
     private static TaskSketch Whole(Draft draft, Joint joint, JointStep step, IReadOnlyList<string> on, Stage stage)
     {
         var parts = draft.Job.Parts.Where(part => on.Contains(part.Name)).ToList();
@@ -54,7 +60,7 @@ internal static class JointCuts
         {
             Stage = stage,
             Operation = step.Operation,
-            Name = step.Operation + ": " + string.Join(", ", on),
+            Name = step.Operation + ": " + string.Join(", ", on) + For(draft, joint, step),
             Quantity = step.Count switch
             {
                 StepCount.Joints => joint.Count,

@@ -38,7 +38,7 @@ internal static class SummaryPage
         yield return new Paragraph(SmallPrint(plan), TypeScale.Small);
         string[] remarks =
         [
-            .. plan.Remarks.GroupBy(remark => (remark.Text.Replace(remark.About, "", StringComparison.Ordinal), remark.Cure)).Select(Said),
+            .. RemarkGroups.Said(plan.Remarks).Select(Wording.Capital),
             .. plan.Layout.NotHonoured.Select(matched => $"The parts matched as '{matched}' do not come from one board."),
         ];
         if (remarks.Length > 0) yield return new NoteBox("Before you begin", remarks, TypeScale.Body) { Caution = true };
@@ -81,13 +81,6 @@ internal static class SummaryPage
         : $"Due {Wording.Long(due)}.";
 
     // Of remarks that differ only in what they are about, one is printed with the names of the rest.
-    private static string Said(IEnumerable<Remark> same)
-    {
-        Remark[] all = [.. same];
-        var said = $"{Wording.Capital(all[0].Text)}: {all[0].Cure}.";
-        return all.Length == 1 ? said : $"{said} The same holds for {string.Join(", ", all.Skip(1).Select(remark => remark.About))}.";
-    }
-
     private static string Likely(double share) => share switch
     {
         >= 0.995 => "done by then in practically every trial",
@@ -104,8 +97,9 @@ internal static class SummaryPage
     {
         var made = plan.Made.InZone(plan.Plan.Finish.Zone);
         var unfinished = plan.Forecast.Unfinished == 0 ? "" : $" {Wording.Count(plan.Forecast.Unfinished, "trial")} came to no end within the years looked at.";
+        var overruns = plan.Forecast.Overruns == 0 ? "" : $" In {Wording.Share((double)plan.Forecast.Overruns / plan.Forecast.Trials)} of them some work ran over its session and went on in the next.";
         return $"Made {Wording.ShortOfYear(made.Date)}, {Wording.At(made)}. Times from {Wording.Count(plan.Estimate.Draws, "draw")}, seed {Wording.Number(plan.Estimate.Seed)}; "
-            + $"dates from {Wording.Count(plan.Forecast.Trials, "trial")} of the whole plan, seed {Wording.Number(plan.Forecast.Seed)}.{unfinished} "
+            + $"dates from {Wording.Count(plan.Forecast.Trials, "trial")} of the whole plan, seed {Wording.Number(plan.Forecast.Seed)}.{unfinished}{overruns} "
             + $"The same files and seed give the same plan. {WaitText.Write(plan.Estimate.Waits)} of waits added up, many of them side by side.";
     }
 }
