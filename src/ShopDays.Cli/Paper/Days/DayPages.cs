@@ -24,8 +24,8 @@ internal sealed record PaperDay(LocalDate Date, int Number, IReadOnlyList<Planne
 /// <summary>The sheet for one day, to be pinned above the bench and written on.</summary>
 internal static class DayPages
 {
-    /// <summary>Sizes of the rows and lines for notes, the roomiest first: a day takes the first that lets it stand on one sheet.</summary>
-    private static readonly (double Size, int Lines)[] Densities = [(TypeScale.Bench.Size, 3), (TypeScale.Bench.Size, 2), (11.5, 2), (10.5, 2), (9.75, 1)];
+    /// <summary>Sizes of the rows and lines for notes, the roomiest first: a day takes the first that lets it stand on one side of a sheet.</summary>
+    private static readonly (double Size, int Lines)[] Densities = [(TypeScale.Bench.Size, 3), (TypeScale.Bench.Size, 2), (11.5, 2), (10.5, 2)];
 
     /// <summary>The blocks of one day.</summary>
     /// <param name="plan">The plan.</param>
@@ -41,7 +41,7 @@ internal static class DayPages
             if (blocks.Sum(block => block.Pieces(room).Sum(piece => piece.Height)) <= room.Height) return blocks;
         }
 
-        // More than a sheet holds even so: then it may as well be read with ease.
+        // More than one side of a sheet holds even so: then both may as well be read with ease.
         return [.. At(plan, days, day, TypeScale.Bench, 3)];
     }
 
