@@ -1,4 +1,5 @@
 using ShopDays.Measures;
+using ShopDays.Parts;
 
 namespace ShopDays.Cli.Files;
 
@@ -16,4 +17,7 @@ internal sealed record Reading
 
     /// <summary>The shop's currency; null when the shop file does not say a valid one.</summary>
     public Currency? Currency { get; init; }
+
+    /// <summary>Moisture of stock without a reading: what it comes to in the shop's air, if the shop file says what that is.</summary>
+    public MoistureContent Stacked { get; init; } = Board.AirDry;
 }

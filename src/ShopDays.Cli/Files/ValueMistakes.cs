@@ -5,7 +5,7 @@ namespace ShopDays.Cli.Files;
 /// <summary>What can be wrong with a key or a single value.</summary>
 internal static class ValueMistakes
 {
-    private const int MostNamesListed = 20;
+    private const int MostNamesListed = 24;
 
     public static Finding UnknownKey(Place place, string key, string section, IReadOnlyList<string> valid) =>
         Finding.At(place, $"{QuotedText.Of(key)} is not a key of {section}") with { Expected = AnyOf(valid, "keys"), Nearest = NearestName.To(key, valid) };

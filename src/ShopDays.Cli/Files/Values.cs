@@ -133,6 +133,9 @@ internal static class Values
     /// <summary>A weight.</summary>
     public static ValueReader<Mass> Weight { get; } = Of("a weight such as 23 kg or 51 lb", (text, _) => MassText.Read(text));
 
+    /// <summary>A temperature.</summary>
+    public static ValueReader<Temperature> Degrees { get; } = Of("a temperature such as 14 C or 57 F", (text, _) => TemperatureText.Read(text));
+
     /// <summary>One value or a list of them.</summary>
     public static ValueReader<IReadOnlyList<Field<T>>> OneOrMore<T>(ValueReader<T> read) => (node, reading) =>
     {

@@ -109,12 +109,12 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places)
     private static MoistureContent ReadDrying(Section line)
     {
         // The dates are kept valid for the planning of drying; weights need the moisture alone.
-        var moisture = Board.AirDry;
+        var moisture = line.Reading.Stacked;
         line.Inner<object>("drying", "the drying", drying =>
         {
             drying.Optional("since", Values.Date);
             drying.Optional("read", Values.Date);
-            moisture = drying.Optional("moisture", Moisture, Board.AirDry);
+            moisture = drying.Optional("moisture", Moisture, line.Reading.Stacked);
             return moisture;
         });
         return moisture;

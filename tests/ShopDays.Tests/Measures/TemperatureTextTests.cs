@@ -1,0 +1,26 @@
+using ShopDays.Measures;
+using Xunit;
+
+namespace ShopDays.Tests.Measures;
+
+public sealed class TemperatureTextTests
+{
+    [Theory]
+    [InlineData("14 C", 14.0)]
+    [InlineData("14", 14.0)]
+    [InlineData("-3 °C", -3.0)]
+    [InlineData("50 F", 10.0)]
+    [InlineData("212F", null)]
+    [InlineData("14 K", null)]
+    [InlineData("warm", null)]
+    [InlineData("14 C and more", null)]
+    public void A_temperature_is_read_in_either_scale_or_refused(string text, double? celsius)
+    {
+        var read = TemperatureText.Read(text);
+        Assert.Equal(celsius is not null, read.IsRead);
+        if (celsius is { } expected)
+        {
+            Assert.Equal(expected, read.Value.Celsius, 9);
+        }
+    }
+}
