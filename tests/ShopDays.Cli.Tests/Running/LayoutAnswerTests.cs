@@ -1,0 +1,122 @@
+using System.Text.Json;
+using Xunit;
+
+namespace ShopDays.Cli.Tests.Running;
+
+/// <summary>What <c>layout --json</c> promises to other programs, on the samples.</summary>
+public class LayoutAnswerTests
+{
+    private static readonly string[] Kinds = ["rip", "crosscut", "resaw", "straighten"];
+
+    public static TheoryData<string> Shops => Sample.Shops;
+
+    // Counted by hand in the job files.
+    public static TheoryData<string, int> Pieces => new() { { "elm-workbench", 17 }, { "evening-cupboard", 11 }, { "tidewater-commission", 17 } };
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task Every_promised_field_is_there(string shop)
+    {
+        var layout = await Layout(shop);
+        Assert.True(layout.YesOrNo("fits"));
+        Assert.Empty(layout.List("unplaced"));
+        Assert.Equal(layout.List("boards").Count, layout.Number("boardsUsed"));
+        Assert.InRange(layout.Number("yield"), 0, layout.Number("bound"));
+        Assert.InRange(layout.Number("bound"), 0, 1);
+        Assert.True(layout.Number("sawingMinutes") > 0);
+        Assert.All(layout.List("boards"), board =>
+        {
+            Assert.NotEmpty(board.Text("board"));
+            Assert.NotEmpty(board.List("pieces"));
+            Assert.All(board.List("pieces"), piece => Assert.NotEmpty(piece.Text("part")));
+            Assert.All(board.List("cuts"), cut => Assert.Contains(cut.Text("kind"), Kinds));
+            Assert.All(board.List("offcuts"), offcut => Assert.True(offcut.Place().Area > 0));
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Pieces))]
+    public async Task Every_number_of_every_part_comes_out_exactly_once(string shop, int pieces)
+    {
+        var layout = await Layout(shop);
+        var wanted = (await Sample.Of(shop).Run("check --json")).ReadJson().List("parts");
+        var placed = layout.List("boards").SelectMany(board => board.List("pieces"))
+            .GroupBy(piece => (Part: piece.Text("part"), Number: piece.Number("number")))
+            .ToList();
+
+        Assert.Equal(pieces, placed.Count);
+        Assert.Equal(
+            wanted.SelectMany(part => Enumerable.Range(1, (int)part.Number("count")).Select(number => (part.Text("part"), (double)number))).Order(),
+            placed.Select(piece => piece.Key).Order());
+
+        // A panel is there once when each of its strips is there once; what is no panel has none.
+        Assert.All(placed, piece =>
+        {
+            var strips = (int)piece.First().Number("strips");
+            Assert.Equal(strips == 0 ? [0.0] : [.. Enumerable.Range(1, strips).Select(strip => (double)strip)], piece.Select(one => one.Number("strip")).Order());
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task Pieces_and_offcuts_lie_inside_their_board_and_apart_from_each_other(string shop)
+    {
+        foreach (var board in (await Layout(shop)).List("boards"))
+        {
+            var whole = new Region(0, 0, board.Number("lengthMm"), board.Number("widthMm"));
+
+            // Pieces resawn from one blank lie one above the other, in layers.
+            var pieces = board.List("pieces").GroupBy(piece => piece.Number("layer")).ToDictionary(layer => layer.Key, layer => layer.Select(Answers.Place).ToList());
+            var offcuts = board.List("offcuts").Select(Answers.Place).ToList();
+            Assert.All(pieces.Values.SelectMany(one => one).Concat(offcuts), one => Assert.True(one.LiesIn(whole), $"{one} is outside {whole}"));
+            Assert.All(pieces.Values, layer =>
+            {
+                var all = layer.Concat(offcuts).ToList();
+                for (var one = 0; one < all.Count; one++)
+                    Assert.All(all[(one + 1)..], other => Assert.False(all[one].Overlaps(other), $"{all[one]} and {other}"));
+            });
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task Cuts_go_right_across_what_they_cut_and_are_numbered_in_order(string shop)
+    {
+        foreach (var board in (await Layout(shop)).List("boards"))
+        {
+            Assert.Equal(Enumerable.Range(1, board.List("cuts").Count).Select(order => (double)order), board.List("cuts").Select(cut => cut.Number("order")));
+            Assert.All(board.List("cuts"), cut =>
+            {
+                var side = cut.Text("kind") == "crosscut" ? cut.Field("of").Number("widthMm") : cut.Field("of").Number("lengthMm");
+                Assert.Equal(side, cut.Number("lengthMm"), Region.Rounding);
+            });
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task The_feet_of_sawing_are_those_of_the_cuts(string shop)
+    {
+        var layout = await Layout(shop);
+        var cuts = layout.List("boards").SelectMany(board => board.List("cuts")).ToList();
+        double Feet(params string[] kinds) => cuts.Where(cut => kinds.Contains(cut.Text("kind"))).Sum(cut => cut.Number("lengthMm")) / 304.8;
+
+        // Each cut is rounded to a ten-thousandth of a millimetre, the sum to a ten-thousandth of a foot.
+        Assert.Equal(Feet("rip", "straighten"), layout.Number("ripFeet"), 0.0002);
+        Assert.Equal(Feet("crosscut"), layout.Number("crosscutFeet"), 0.0002);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task The_yield_is_the_share_of_the_boards_that_lies_in_blanks(string shop)
+    {
+        var boards = (await Layout(shop)).List("boards");
+        var blanks = boards.SelectMany(board => board.List("pieces")).Where(piece => piece.Number("layer") == 0).Sum(piece => piece.Place().Area);
+        var all = boards.Sum(board => board.Number("lengthMm") * board.Number("widthMm"));
+
+        // Rounded sides of a few hundred millimetres leave nine digits of an area.
+        Assert.Equal(blanks / all, (await Layout(shop)).Number("yield"), 1e-6);
+    }
+
+    private static async Task<JsonElement> Layout(string shop) => (await Sample.Of(shop).Run("layout --json")).ReadJson();
+}
