@@ -10,15 +10,23 @@ internal sealed class CheckCommand(Screen screen) : IShopCommand
 {
     private readonly Argument<string> job = new("JOB") { Description = "A job's file, or its name in the shop's jobs folder." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs." };
+    private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but mistakes, and those on the error stream." };
 
     /// <inheritdoc/>
     public Command Describe()
     {
-        var command = new Command("check", "Look for mistakes in the files of a shop and a job, all of them at once.\nExample: shopdays check writing-table") { job, json };
+        var command = new Command("check", "Look for mistakes in the files of a shop and a job, all of them at once.\nExample: shopdays check writing-table") { job, json, quiet };
         command.SetAction(parsed =>
         {
             var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory());
-            if (parsed.GetValue(json))
+            if (parsed.GetValue(quiet))
+            {
+                foreach (var finding in reading.Findings)
+                {
+                    screen.Error.WriteLine(finding);
+                }
+            }
+            else if (parsed.GetValue(json))
             {
                 JsonAnswer.Write(screen.Out, CheckJson.Of(reading));
             }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Terminal;
 using ShopDays.Measures;
@@ -13,14 +14,20 @@ internal static class CommandLine
     public static int Run(RootCommand root, string[] args, Screen screen)
     {
         var parsed = root.Parse(args);
-        if (parsed.Errors.Count > 0)
+        var strange = OptionsTakenForNames(parsed);
+        if (parsed.Errors.Count > 0 || strange.Count > 0)
         {
+            foreach (var option in strange)
+            {
+                screen.Error.WriteLine($"{QuotedText.Of(option)} is no option of this command");
+            }
+
             foreach (var error in parsed.Errors)
             {
                 screen.Error.WriteLine(error.Message);
             }
 
-            SayNearest(root, parsed, screen);
+            SayNearest(root, parsed, [.. strange, .. parsed.UnmatchedTokens], screen);
             screen.Error.WriteLine(parsed.CommandResult.Command == root
                 ? "see: shopdays --help"
                 : $"see: shopdays {parsed.CommandResult.Command.Name} --help");
@@ -38,17 +45,26 @@ internal static class CommandLine
         }
     }
 
-    private static void SayNearest(RootCommand root, ParseResult parsed, Screen screen)
+    /// <summary>A misspelt option before the name of the job would be taken for that name; behind <c>--</c> it is one.</summary>
+    private static List<string> OptionsTakenForNames(ParseResult parsed) => parsed.Tokens.Any(token => token.Type == TokenType.DoubleDash)
+        ? []
+        : [.. parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(argument => argument.Tokens).Select(token => token.Value).Where(word => word.StartsWith('-'))];
+
+    private static void SayNearest(RootCommand root, ParseResult parsed, IReadOnlyList<string> strange, Screen screen)
     {
-        var names = parsed.CommandResult.Command == root
-            ? root.Subcommands.Select(command => command.Name)
-            : parsed.CommandResult.Command.Options.Select(option => option.Name);
-        foreach (var typed in parsed.UnmatchedTokens)
+        string[] names = parsed.CommandResult.Command == root
+            ? [.. root.Subcommands.Select(command => command.Name)]
+            : [.. parsed.CommandResult.Command.Options.Select(option => option.Name)];
+        foreach (var typed in strange)
         {
-            if (NearestName.To(typed, names) is { } nearest)
+            if ((Begun(typed, names) ?? NearestName.To(typed, names)) is { } nearest)
             {
                 screen.Error.WriteLine($"nearest to {QuotedText.Of(typed)}: {nearest}");
             }
         }
     }
+
+    /// <summary>The one name that begins with what was typed: a word cut short is no slip of the pen.</summary>
+    private static string? Begun(string typed, string[] names) =>
+        names.Where(name => name.StartsWith(typed, StringComparison.OrdinalIgnoreCase)).ToList() is [var only] ? only : null;
 }

@@ -1,8 +1,10 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Terminal;
 using ShopDays.Layouts;
+using ShopDays.Measures;
 
 namespace ShopDays.Cli.Commands;
 
@@ -13,7 +15,7 @@ internal sealed class JobCommand
 
     private readonly Argument<string> job = new("JOB") { Description = "A job's file, or its name in the shop's jobs folder." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs." };
-    private readonly Option<int> seed = new("--seed") { Description = "Where draws and searches begin: the same seed gives the same answer.", DefaultValueFactory = _ => 1, HelpName = "NUMBER" };
+    private readonly Option<int> seed = new("--seed") { Description = "Where draws and searches begin: the same seed gives the same answer.", DefaultValueFactory = _ => 1, CustomParser = SeedOf, HelpName = "NUMBER" };
     private readonly Option<string> effort = new("--effort") { Description = "How hard to search for a layout.", DefaultValueFactory = _ => "normal" };
     private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };
     private readonly Option<bool> verbose = new("--verbose", "-v") { Description = "Say on the error stream what is being worked out." };
@@ -60,7 +62,7 @@ internal sealed class JobCommand
     public int SayMissing(Workings workings)
     {
         LayoutPrint.PrintMissing(screen.Error, screen, workings.Layout, workings.Read.Located.Format);
-        screen.Error.WriteLine("Nothing further was worked out: a plan of parts that are not there would be no plan.");
+        screen.Wrapped(screen.Error, "Nothing further was worked out: a plan of parts that are not there would be no plan.");
         return ExitCode.No;
     }
 
@@ -75,5 +77,17 @@ internal sealed class JobCommand
         }
 
         return ExitCode.No;
+    }
+
+    private static int SeedOf(ArgumentResult typed)
+    {
+        var text = typed.Tokens[0].Value;
+        if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seed))
+        {
+            return seed;
+        }
+
+        typed.AddError($"{QuotedText.Of(text)} is no seed; expected a whole number between -2147483648 and 2147483647");
+        return 0;
     }
 }

@@ -62,7 +62,7 @@ internal static class CheckPrint
         if (read.Job.Boards.Any(board => weights.IsHeavy(board.Weight)) || read.Job.Parts.Any(part => weights.IsHeavy(weights.Of(part))))
         {
             screen.Out.WriteLine();
-            screen.Out.WriteLine($"{HeavyMark} over {MassText.Write(read.Shop.Limits.LiftAlone, inPounds)}, what one person lifts alone in this shop: get a second pair of hands, or move one end at a time");
+            screen.Wrapped($"{HeavyMark} over {MassText.Write(read.Shop.Limits.LiftAlone, inPounds)}, what one person lifts alone in this shop: get a second pair of hands, or move one end at a time", indent: 2);
         }
 
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";

@@ -10,16 +10,15 @@ internal static class LayoutPrint
     /// <summary>Prints it.</summary>
     public static void Print(Screen screen, string job, Layouts.Layout layout, LengthFormat format)
     {
-        var output = screen.Out;
-        output.WriteLine(layout.Fits ? $"{job}: every part comes out of the stock." : $"{job}: the stock does not yield every part.");
-        output.WriteLine(FormattableString.Invariant(
+        screen.Wrapped(layout.Fits ? $"{job}: every part comes out of the stock." : $"{job}: the stock does not yield every part.");
+        screen.Wrapped(FormattableString.Invariant(
             $"{Count(layout.Boards.Count, "board")} cut, {layout.Yield:P0} of their area in blanks (at best {layout.BestPossibleYield:P0} is possible)."));
-        output.WriteLine(FormattableString.Invariant(
+        screen.Wrapped(FormattableString.Invariant(
             $"{layout.RipLength.Feet:0} ft of rip and straightening, {layout.CrosscutLength.Feet:0} ft of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
         PrintMissing(screen.Out, screen, layout, format);
         foreach (var group in layout.NotHonoured)
         {
-            output.WriteLine($"The parts matched as '{group}' do not all come from one board.");
+            screen.Wrapped($"The parts matched as '{group}' do not all come from one board.");
         }
 
         foreach (var board in layout.Boards)
