@@ -13,7 +13,7 @@ internal static class CommandLine
     /// <returns>The exit code.</returns>
     public static int Run(RootCommand root, string[] args, Screen screen)
     {
-        var parsed = root.Parse(args);
+        var parsed = root.Parse(args, new() { ResponseFileTokenReplacer = null });
         var strange = OptionsTakenForNames(parsed);
         if (parsed.Errors.Count > 0 || strange.Count > 0)
         {

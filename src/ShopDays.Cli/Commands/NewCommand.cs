@@ -35,6 +35,11 @@ internal sealed class NewCommand(Screen screen, IClock clock) : IShopCommand
             return WrongUse($"{QuotedText.Of(job)} cannot be a job's name; expected up to {LongestName} letters, figures, hyphens and underscores, beginning with a letter or figure");
         }
 
+        if (string.IsNullOrWhiteSpace(place))
+        {
+            return WrongUse("'--shop' needs the name of a folder");
+        }
+
         if (!Templates.JobNames.Contains(template))
         {
             var nearest = NearestName.To(template, Templates.JobNames);

@@ -19,13 +19,29 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     {
         var command = new JobCommand(screen, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf");
         var pdf = new Option<string?>("--pdf") { Description = "Write the plan to this PDF file.", HelpName = "FILE" };
-        command.Command.Add(pdf);
-        command.AnswerWith(asked => asked.Workings switch
+        pdf.Validators.Add(typed =>
         {
-            { Missing.Count: > 0 } => command.SayMissing(asked.Workings),
-            { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked.Workings, round.Names),
-            { Order: OrderOfWork.Made made } => Answer(asked, made, asked.Parsed.GetValue(pdf)),
-            _ => throw new UnreachableException(),
+            if (string.IsNullOrWhiteSpace(typed.GetValueOrDefault<string?>()))
+            {
+                typed.AddError("'--pdf' needs the name of a file");
+            }
+        });
+        command.Command.Add(pdf);
+        command.AnswerWith(asked =>
+        {
+            var paper = asked.Parsed.GetValue(pdf);
+            if (paper is not null)
+            {
+                SeeThatItHasAPlace(paper);
+            }
+
+            return asked.Workings switch
+            {
+                { Missing.Count: > 0 } => command.SayMissing(asked.Workings),
+                { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked.Workings, round.Names),
+                { Order: OrderOfWork.Made made } => Answer(asked, made, paper),
+                _ => throw new UnreachableException(),
+            };
         });
         return command.Command;
     }
@@ -88,6 +104,20 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             Remarks = made.Remarks,
             Made = clock.GetCurrentInstant(),
         };
+    }
+
+    /// <summary>A misspelt folder is told before the work, not after it.</summary>
+    private static void SeeThatItHasAPlace(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            throw FileTroubleException.Of(path, "is a folder, not a file");
+        }
+
+        if (!Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path))))
+        {
+            throw FileTroubleException.Of(path, "has no folder to be written to");
+        }
     }
 
     private static void Write(string path, byte[] bytes)

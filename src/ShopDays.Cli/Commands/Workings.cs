@@ -33,7 +33,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
 
     /// <summary>Where each part comes out of which board.</summary>
     public Layout Layout => layout ??= Step(
-        $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {Read.Job.Boards.Count} boards",
+        $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {Read.Job.Boards.Count} board{(Read.Job.Boards.Count == 1 ? "" : "s")}",
         () => LayoutSearch.LayOut(Read.Job, SawingRates, effort, Seed));
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>

@@ -5,7 +5,8 @@ public static class WholeFile
 {
     /// <summary>
     /// Writes a file: first beside its place under another name, down to the disk, then by renaming. A file that was
-    /// there before stays untouched until that moment; on any failure nothing is left behind.
+    /// there before stays untouched until that moment; on any failure nothing is left behind. A link stays a link: the
+    /// file that it leads to is written.
     /// </summary>
     /// <param name="path">Where the file is to be; its folder must exist.</param>
     /// <param name="bytes">All that it holds.</param>
@@ -13,7 +14,8 @@ public static class WholeFile
     /// <exception cref="UnauthorizedAccessException">The place may not be written to.</exception>
     public static void Write(string path, ReadOnlySpan<byte> bytes)
     {
-        var place = Path.GetFullPath(path);
+        var named = new FileInfo(path);
+        var place = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
         var folder = Path.GetDirectoryName(place) ?? throw new IOException($"'{path}' names a folder, not a file.");
         var beside = Path.Combine(folder, $".{Path.GetRandomFileName()}.part");
         try

@@ -73,6 +73,13 @@ public class NewCommandTests
     }
 
     [Fact]
+    public void A_shop_without_a_name_is_refused()
+    {
+        var refused = Typed.Run("new", "stool", "--shop", "");
+        Assert.Equal((ExitCode.WrongUse, "'--shop' needs the name of a folder\n"), (refused.ExitCode, refused.Error));
+    }
+
+    [Fact]
     public void An_unknown_template_is_refused_with_the_nearest_one()
     {
         using var folder = new FreshFolder();

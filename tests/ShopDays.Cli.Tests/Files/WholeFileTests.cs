@@ -28,6 +28,20 @@ public sealed class WholeFileTests : IDisposable
     }
 
     [Fact]
+    public void A_link_stays_a_link_and_what_it_leads_to_is_replaced()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "links need a privilege there");
+        File.WriteAllBytes(Inside("old.pdf"), [9]);
+        File.CreateSymbolicLink(Inside("plan.pdf"), Inside("old.pdf"));
+
+        WholeFile.Write(Inside("plan.pdf"), [1]);
+
+        Assert.Equal([1], File.ReadAllBytes(Inside("old.pdf")));
+        Assert.Equal(Inside("old.pdf"), new FileInfo(Inside("plan.pdf")).LinkTarget);
+        Assert.Equal(2, _folder.GetFileSystemInfos().Length);
+    }
+
+    [Fact]
     public void Where_a_folder_has_the_name_nothing_is_left_behind()
     {
         _folder.CreateSubdirectory("plan.pdf");
