@@ -43,6 +43,12 @@ internal static class CommandLine
             screen.Error.WriteLine(trouble.Message);
             return ExitCode.CannotReadOrWrite;
         }
+        catch (IOException trouble)
+        {
+            // Files have their own trouble: what is left is the answer on its way into a pipe or a file of the caller.
+            screen.Error.WriteLine($"the answer cannot be written: {trouble.Message}");
+            return ExitCode.CannotReadOrWrite;
+        }
     }
 
     /// <summary>A misspelt option before the name of the job would be taken for that name; behind <c>--</c> it is one.</summary>

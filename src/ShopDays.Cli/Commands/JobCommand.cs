@@ -49,7 +49,7 @@ internal sealed class JobCommand
         }
 
         var asked = (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort));
-        using var progress = new Progress(screen.Error, parsed.GetValue(verbose), screen.ErrorIsTerminal);
+        var progress = new Progress(screen.Error, parsed.GetValue(verbose), screen.ErrorIsTerminal);
         return answer(new(
             parsed,
             new(read, parsed.GetValue(seed), asked, progress),

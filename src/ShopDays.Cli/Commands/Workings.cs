@@ -81,9 +81,5 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
             ? operation.Methods.First(method => string.Equals(method.Name, name, StringComparison.OrdinalIgnoreCase))
             : operation.Methods[0];
 
-    private T Step<T>(FormattableString what, Func<T> work)
-    {
-        progress.Say(FormattableString.Invariant(what));
-        return work();
-    }
+    private T Step<T>(FormattableString what, Func<T> work) => progress.During(FormattableString.Invariant(what), work);
 }

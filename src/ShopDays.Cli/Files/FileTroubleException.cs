@@ -6,6 +6,10 @@ namespace ShopDays.Cli.Files;
 /// </summary>
 internal sealed class FileTroubleException : Exception
 {
+    // ENOSPC and ERROR_DISK_FULL: the system's own words would name a passing file that the maker never sees.
+    private const int FullOnUnix = 28;
+    private const int FullOnWindows = unchecked((int)0x80070070);
+
     public FileTroubleException()
     {
     }
@@ -40,6 +44,7 @@ internal sealed class FileTroubleException : Exception
     {
         DirectoryNotFoundException => "has no folder to be written to",
         UnauthorizedAccessException => "may not be written by you",
+        IOException { HResult: FullOnUnix or FullOnWindows } => "cannot be written: the disk is full",
         _ => "cannot be written: " + trouble.Message,
     }, trouble);
 }
