@@ -31,7 +31,10 @@ public static class WholeFile
         finally
         {
             // After the renaming there is nothing of this name; deleting what is not there does nothing.
-            if (Directory.Exists(folder)) File.Delete(beside);
+            if (Directory.Exists(folder))
+            {
+                File.Delete(beside);
+            }
         }
     }
 }

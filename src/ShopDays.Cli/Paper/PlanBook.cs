@@ -32,7 +32,11 @@ internal static class PlanBook
         foreach (var day in days)
         {
             sheet.NewPage(Dressed(Wording.Long(day.Date)), paper);
-            if (day.Number == 1) book.Bookmark("Day sheets", book.Pages[^1], 0);
+            if (day.Number == 1)
+            {
+                book.Bookmark("Day sheets", book.Pages[^1], 0);
+            }
+
             Set(DayPages.Of(plan, days, day, upright));
         }
 
@@ -49,7 +53,10 @@ internal static class PlanBook
 
         void Set(IEnumerable<Block> blocks)
         {
-            foreach (var block in blocks) sheet.Add(block);
+            foreach (var block in blocks)
+            {
+                sheet.Add(block);
+            }
         }
     }
 

@@ -1,6 +1,5 @@
 using NodaTime;
 using NodaTime.Text;
-
 using ShopDays.Measures;
 
 namespace ShopDays.Days;
@@ -27,9 +26,17 @@ public static class DateText
         var dots = text.IndexOf(Separator, StringComparison.Ordinal);
         var after = dots < 0 ? 0 : dots + Separator.Length;
         var first = Read(dots < 0 ? text : text[..dots]);
-        if (!first.IsRead) return TextResult<DateInterval>.Failed(first.Fault.Offset, first.Fault.What, first.Fault.Expected);
+        if (!first.IsRead)
+        {
+            return TextResult<DateInterval>.Failed(first.Fault.Offset, first.Fault.What, first.Fault.Expected);
+        }
+
         var last = Read(text[after..]);
-        if (!last.IsRead) return TextResult<DateInterval>.Failed(after + last.Fault.Offset, last.Fault.What, last.Fault.Expected);
+        if (!last.IsRead)
+        {
+            return TextResult<DateInterval>.Failed(after + last.Fault.Offset, last.Fault.What, last.Fault.Expected);
+        }
+
         return last.Value < first.Value
             ? TextResult<DateInterval>.Failed(0, $"{Quote(text)} ends before it begins", "the earlier date first, such as 2027-08-02..2027-08-15")
             : TextResult<DateInterval>.Read(new DateInterval(first.Value, last.Value));

@@ -1,5 +1,4 @@
 using NodaTime;
-
 using ShopDays.Measures;
 
 namespace ShopDays.Days;

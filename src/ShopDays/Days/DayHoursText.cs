@@ -1,8 +1,6 @@
 using System.Globalization;
-
 using NodaTime;
 using NodaTime.Text;
-
 using ShopDays.Measures;
 
 namespace ShopDays.Days;
@@ -20,11 +18,27 @@ internal static class DayHoursText
     public static TextResult<DayHours> Read(string text, bool mayPassMidnight)
     {
         var dash = text.IndexOfAny(Dashes);
-        if (dash < 0) return TextResult<DayHours>.Failed(0, $"{DateText.Quote(text)} is not a pair of times", Example);
-        if (ReadTime(text[..dash]) is not { } from) return NoTime(text, 0, dash, "00:00 to 23:59");
+        if (dash < 0)
+        {
+            return TextResult<DayHours>.Failed(0, $"{DateText.Quote(text)} is not a pair of times", Example);
+        }
+
+        if (ReadTime(text[..dash]) is not { } from)
+        {
+            return NoTime(text, 0, dash, "00:00 to 23:59");
+        }
+
         var last = text[(dash + 1)..].Trim();
-        if ((last == "24:00" ? LocalTime.Midnight : ReadTime(last)) is not { } to) return NoTime(text, dash + 1, text.Length, "00:01 to 24:00");
-        if (from == to && last != "24:00") return Wrong(text, "end as they begin", "an end after the beginning, 24:00 for the whole day");
+        if ((last == "24:00" ? LocalTime.Midnight : ReadTime(last)) is not { } to)
+        {
+            return NoTime(text, dash + 1, text.Length, "00:01 to 24:00");
+        }
+
+        if (from == to && last != "24:00")
+        {
+            return Wrong(text, "end as they begin", "an end after the beginning, 24:00 for the whole day");
+        }
+
         var hours = DayHours.Between(from, to);
         return hours.PassMidnight && !mayPassMidnight
             ? Wrong(text, "end before they begin", "hours within one day; what goes on past 24:00 is written on the next day")

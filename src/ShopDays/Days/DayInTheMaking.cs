@@ -5,9 +5,9 @@ namespace ShopDays.Days;
 /// <summary>The steps from written hours to sessions for one date; what is lost on the way is kept with its reason.</summary>
 internal sealed class DayInTheMaking(WorkingCalendar calendar, LocalDate date)
 {
-    private readonly List<UnusedHours> _unused = [];
+    private readonly List<UnusedHours> unused = [];
 
-    public IReadOnlyList<UnusedHours> Unused => _unused;
+    public IReadOnlyList<UnusedHours> Unused => unused;
 
     /// <summary>Steps 1 and 2, week and extra: an extra date has its own hours only.</summary>
     public IReadOnlyList<DayHours> WrittenHours() => HoursOf(date).Items;
@@ -15,7 +15,11 @@ internal sealed class DayInTheMaking(WorkingCalendar calendar, LocalDate date)
     /// <summary>Step 3, closed: nothing on a closed date, unless it is extra.</summary>
     public IReadOnlyList<DayHours> OpenHours(IReadOnlyList<DayHours> written)
     {
-        if (!IsClosed(date)) return written;
+        if (!IsClosed(date))
+        {
+            return written;
+        }
+
         foreach (var hours in written)
         {
             var real = ClockChange.RealTime(hours, date, calendar.Place.Zone);
@@ -57,7 +61,11 @@ internal sealed class DayInTheMaking(WorkingCalendar calendar, LocalDate date)
         foreach (var stay in stays)
         {
             var light = Daylight.In(stay.Time, calendar.Place, calendar.Daylight).Items;
-            if (light.IsEmpty) Drop(stay.Hours, UnusedReason.NoDaylight, Duration.Zero);
+            if (light.IsEmpty)
+            {
+                Drop(stay.Hours, UnusedReason.NoDaylight, Duration.Zero);
+            }
+
             lit.AddRange(light.Select(piece => stay with { Time = piece }));
         }
 
@@ -88,7 +96,11 @@ internal sealed class DayInTheMaking(WorkingCalendar calendar, LocalDate date)
     {
         // A clock put back over midnight shows the end of yesterday after the beginning of today.
         var before = date.PlusDays(-1);
-        if (IsClosed(before)) return Instant.MinValue;
+        if (IsClosed(before))
+        {
+            return Instant.MinValue;
+        }
+
         var ends = HoursOf(before).Items.Select(hours => ClockChange.RealTime(hours, before, calendar.Place.Zone)?.End ?? Instant.MinValue);
         return ends.DefaultIfEmpty(Instant.MinValue).Max();
     }
@@ -98,7 +110,7 @@ internal sealed class DayInTheMaking(WorkingCalendar calendar, LocalDate date)
     private bool IsClosed(LocalDate day) => calendar.Extra.On(day) is null && calendar.Closed.Contains(day);
 
     private void Drop(DayHours hours, UnusedReason reason, Duration left) =>
-        _unused.Add(new(calendar.Worker, date, hours, reason, left));
+        unused.Add(new(calendar.Worker, date, hours, reason, left));
 
     /// <summary>Hours with the real time that is still left of them.</summary>
     internal sealed record Stay(DayHours Hours, Interval Time);

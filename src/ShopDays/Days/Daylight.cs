@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-
 using NodaTime;
 
 namespace ShopDays.Days;
@@ -20,10 +19,18 @@ public abstract record Daylight
     public static Daylight On(LocalDate date, ShopPlace place, DaylightLimit limit)
     {
         var day = new Interval(place.Zone.AtStartOfDay(date).ToInstant(), place.Zone.AtStartOfDay(date.PlusDays(1)).ToInstant());
-        if (limit == DaylightLimit.None) return new LightAllDay();
+        if (limit == DaylightLimit.None)
+        {
+            return new LightAllDay();
+        }
+
         var horizon = new Horizon(place, limit);
         var crossings = horizon.CrossingsIn(day).ToList();
-        if (crossings.Count == 0) return horizon.IsLight(day.Start) ? new LightAllDay() : new DarkAllDay();
+        if (crossings.Count == 0)
+        {
+            return horizon.IsLight(day.Start) ? new LightAllDay() : new DarkAllDay();
+        }
+
         return new LightPartOfDay(
             Light(day, horizon),
             [.. crossings.Where(crossing => crossing.IsRising).Select(crossing => crossing.At)],
@@ -34,7 +41,11 @@ public abstract record Daylight
     /// <remarks>Cut inwards to the minute: the air bends the light by more than that from day to day.</remarks>
     public static Stretches In(Interval span, ShopPlace place, DaylightRule rule)
     {
-        if (rule.Limit == DaylightLimit.None) return new(span);
+        if (rule.Limit == DaylightLimit.None)
+        {
+            return new(span);
+        }
+
         var wide = new Interval(span.Start - rule.Margin, span.End + rule.Margin);
         var cut = Light(wide, new Horizon(place, rule.Limit)).Items
             .Select(light => (
@@ -51,11 +62,19 @@ public abstract record Daylight
         Instant? began = horizon.IsLight(span.Start) ? span.Start : null;
         foreach (var crossing in horizon.CrossingsIn(span))
         {
-            if (!crossing.IsRising && began is { } start) light.Add(new Interval(start, crossing.At));
+            if (!crossing.IsRising && began is { } start)
+            {
+                light.Add(new Interval(start, crossing.At));
+            }
+
             began = crossing.IsRising ? crossing.At : null;
         }
 
-        if (began is { } last) light.Add(new Interval(last, span.End));
+        if (began is { } last)
+        {
+            light.Add(new Interval(last, span.End));
+        }
+
         return new(light);
     }
 

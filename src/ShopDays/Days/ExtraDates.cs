@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-
 using NodaTime;
 
 namespace ShopDays.Days;
@@ -8,18 +7,18 @@ namespace ShopDays.Days;
 /// <remarks>A named date wins over a closed span: whoever writes hours for one date means that date.</remarks>
 public sealed class ExtraDates
 {
-    private readonly FrozenDictionary<LocalDate, ShopHours> _hours;
+    private readonly FrozenDictionary<LocalDate, ShopHours> hours;
 
     /// <summary>Extra dates with their hours.</summary>
     public ExtraDates(IReadOnlyDictionary<LocalDate, ShopHours> hours)
     {
         ArgumentNullException.ThrowIfNull(hours);
-        _hours = hours.ToFrozenDictionary();
+        this.hours = hours.ToFrozenDictionary();
     }
 
     /// <summary>No extra dates.</summary>
     public static ExtraDates None { get; } = new(FrozenDictionary<LocalDate, ShopHours>.Empty);
 
     /// <summary>The hours of a date that has its own; nothing for every other date.</summary>
-    public ShopHours? On(LocalDate date) => _hours.GetValueOrDefault(date);
+    public ShopHours? On(LocalDate date) => hours.GetValueOrDefault(date);
 }

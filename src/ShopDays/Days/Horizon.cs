@@ -1,5 +1,4 @@
 using System.Diagnostics;
-
 using NodaTime;
 
 namespace ShopDays.Days;
@@ -18,17 +17,17 @@ internal sealed class Horizon
 {
     private static readonly Duration Step = Duration.FromMinutes(30);
     private static readonly Duration Exact = Duration.FromNanoseconds(1000);
-    private readonly ShopPlace _place;
-    private readonly double _altitude;
+    private readonly ShopPlace place;
+    private readonly double altitude;
 
     /// <param name="place">Where.</param>
     /// <param name="limit">Which bound; not <see cref="DaylightLimit.None"/>.</param>
     public Horizon(ShopPlace place, DaylightLimit limit)
     {
-        _place = place;
+        this.place = place;
 
         // 50 minutes of arc: 34 of refraction at the horizon and 16 for the sun's own radius (Meeus 1998, ch. 15).
-        _altitude = limit switch
+        altitude = limit switch
         {
             DaylightLimit.SunriseSunset => -50.0 / 60,
             DaylightLimit.CivilTwilight => -6,
@@ -38,7 +37,7 @@ internal sealed class Horizon
     }
 
     /// <summary>Degrees of the sun above the bound; negative in the dark.</summary>
-    public double Above(Instant instant) => SunPosition.At(instant).AltitudeAt(_place) - _altitude;
+    public double Above(Instant instant) => SunPosition.At(instant).AltitudeAt(place) - altitude;
 
     /// <summary>Whether it is light.</summary>
     public bool IsLight(Instant instant) => Above(instant) >= 0;
@@ -50,9 +49,16 @@ internal sealed class Horizon
         for (var next = 1; next < knots.Count; next++)
         {
             var rises = knots[next].Above >= 0;
-            if (knots[next - 1].Above >= 0 == rises) continue;
+            if (knots[next - 1].Above >= 0 == rises)
+            {
+                continue;
+            }
+
             var at = Crossing(knots[next - 1].At, knots[next].At, rises);
-            if (span.Contains(at)) yield return new(at, rises);
+            if (span.Contains(at))
+            {
+                yield return new(at, rises);
+            }
         }
     }
 
@@ -60,7 +66,11 @@ internal sealed class Horizon
     {
         // One step more at either end: a turn is seen only from both its sides.
         var even = new List<(Instant At, double Above)>();
-        for (var at = span.Start - Step; at < span.End + Step + Step; at += Step) even.Add((at, Above(at)));
+        for (var at = span.Start - Step; at < span.End + Step + Step; at += Step)
+        {
+            even.Add((at, Above(at)));
+        }
+
         var turns = new List<(Instant At, double Above)>();
         for (var middle = 1; middle < even.Count - 1; middle++)
         {

@@ -1,5 +1,4 @@
 using NodaTime;
-
 using ShopDays.Measures;
 
 namespace ShopDays.Days;
@@ -20,7 +19,11 @@ public sealed record Session
         ArgumentException.ThrowIfNullOrWhiteSpace(worker);
         (Worker, Date, Start, End) = (worker, date, start, end);
         (WorkStart, WorkEnd) = (start + overhead.OpenUpOnTheClock, end - overhead.SweepUpOnTheClock);
-        if (WorkEnd.ToInstant() <= WorkStart.ToInstant()) throw new ArgumentException("a session is longer than opening up and sweeping up", nameof(end));
+        if (WorkEnd.ToInstant() <= WorkStart.ToInstant())
+        {
+            throw new ArgumentException("a session is longer than opening up and sweeping up", nameof(end));
+        }
+
         Quiet = quiet.QuietIn(Span, start.Zone);
     }
 

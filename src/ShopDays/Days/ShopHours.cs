@@ -12,8 +12,16 @@ public sealed class ShopHours
     {
         ArgumentNullException.ThrowIfNull(hours);
         var ordered = hours.OrderBy(one => one.From).ToImmutableArray();
-        if (ordered.Any(one => one.PassMidnight)) throw new ArgumentException("the hours of a date end at 24:00 at the latest", nameof(hours));
-        if (FirstOverlap(ordered) is var (earlier, later)) throw new ArgumentException($"the hours {earlier} and {later} overlap", nameof(hours));
+        if (ordered.Any(one => one.PassMidnight))
+        {
+            throw new ArgumentException("the hours of a date end at 24:00 at the latest", nameof(hours));
+        }
+
+        if (FirstOverlap(ordered) is var (earlier, later))
+        {
+            throw new ArgumentException($"the hours {earlier} and {later} overlap", nameof(hours));
+        }
+
         Items = Joined(ordered);
     }
 
@@ -30,7 +38,10 @@ public sealed class ShopHours
         for (var later = 1; later < ordered.Count; later++)
         {
             var earlier = ordered[later - 1];
-            if (earlier.EndWithTheDay || earlier.PassMidnight || earlier.To > ordered[later].From) return (earlier, ordered[later]);
+            if (earlier.EndWithTheDay || earlier.PassMidnight || earlier.To > ordered[later].From)
+            {
+                return (earlier, ordered[later]);
+            }
         }
 
         return null;

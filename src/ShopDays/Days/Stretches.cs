@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-
 using NodaTime;
 
 namespace ShopDays.Days;
@@ -72,7 +71,11 @@ public sealed class Stretches : IEquatable<Stretches>
     public override int GetHashCode()
     {
         var hash = default(HashCode);
-        foreach (var item in Items) hash.Add(item);
+        foreach (var item in Items)
+        {
+            hash.Add(item);
+        }
+
         return hash.ToHashCode();
     }
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-
 using NodaTime;
-
 using ShopDays.Measures;
 
 namespace ShopDays.Days;
@@ -64,7 +62,10 @@ public sealed record WorkingCalendar
     /// <summary>Every date from one on, without end: the caller stops. Dates without hours are there, with nothing in them.</summary>
     public IEnumerable<ShopDay> From(LocalDate first)
     {
-        for (var date = first; date < LocalDate.MaxIsoValue; date = date.PlusDays(1)) yield return On(date);
+        for (var date = first; date < LocalDate.MaxIsoValue; date = date.PlusDays(1))
+        {
+            yield return On(date);
+        }
     }
 
     /// <summary>The sessions and the unused hours of a span of dates, both ends included, in order.</summary>

@@ -23,19 +23,19 @@ internal static class AmountText
     {
         amount = default;
         cursor.SkipSpaces();
-        int start = cursor.Position;
-        if (TryVulgar(cursor, out int numerator, out int denominator))
+        var start = cursor.Position;
+        if (TryVulgar(cursor, out var numerator, out var denominator))
         {
             amount = new(null, false, numerator, denominator);
             return null;
         }
 
-        if (TryFraction(cursor, out string above, out string below))
+        if (TryFraction(cursor, out var above, out var below))
         {
             return Proper(cursor, start, null, above, below, out amount);
         }
 
-        if (ReadNumber(cursor, out decimal whole, out int decimals) is { } fault)
+        if (ReadNumber(cursor, out var whole, out var decimals) is { } fault)
         {
             return fault;
         }
@@ -46,13 +46,13 @@ internal static class AmountText
             return null;
         }
 
-        int afterWhole = cursor.Position;
+        var afterWhole = cursor.Position;
         if (!cursor.TrySkip('-'))
         {
             cursor.SkipSpaces();
         }
 
-        int fractionStart = cursor.Position;
+        var fractionStart = cursor.Position;
         if (TryVulgar(cursor, out numerator, out denominator))
         {
             amount = new(whole, false, numerator, denominator);
@@ -74,7 +74,7 @@ internal static class AmountText
         number = 0;
         decimals = 0;
         cursor.SkipSpaces();
-        int start = cursor.Position;
+        var start = cursor.Position;
         if (cursor.IsAtEnd)
         {
             return cursor.Fault(start, start == 0 || string.IsNullOrWhiteSpace(cursor.Text) ? "nothing is written here" : "a number is missing here");
@@ -85,8 +85,8 @@ internal static class AmountText
             return cursor.Fault(start, $"{QuotedText.Of(cursor.Text[start..])} is below zero");
         }
 
-        string whole = cursor.ReadDigits();
-        string part = "";
+        var whole = cursor.ReadDigits();
+        var part = "";
         if (cursor.Current == '.' && char.IsAsciiDigit(cursor.Ahead(1)))
         {
             cursor.Position++;
@@ -116,17 +116,17 @@ internal static class AmountText
     /// <summary>The slips that follow right upon a number: a comma, an exponent, a second or a last point.</summary>
     private static TextFault? Misspelt(TextCursor cursor, int start)
     {
-        string piece = cursor.PieceAt(start);
+        var piece = cursor.PieceAt(start);
         if (cursor.Current == ',' && char.IsAsciiDigit(cursor.Ahead(1)))
         {
-            string before = cursor.Text[start..cursor.Position];
-            int comma = cursor.Position++;
-            string after = cursor.ReadDigits();
-            string cure = $"a point before decimals: write {before}.{after}, not {before},{after}";
+            var before = cursor.Text[start..cursor.Position];
+            var comma = cursor.Position++;
+            var after = cursor.ReadDigits();
+            var cure = $"a point before decimals: write {before}.{after}, not {before},{after}";
             return new(comma, $"{QuotedText.Of(piece)} has a comma in it", after.Length == 3 ? $"{cure} (or {before}{after} when thousands are meant)" : cure);
         }
 
-        bool hasExponent = cursor.Current is 'e' or 'E'
+        var hasExponent = cursor.Current is 'e' or 'E'
             && (char.IsAsciiDigit(cursor.Ahead(1)) || (cursor.Ahead(1) is '+' or '-' && char.IsAsciiDigit(cursor.Ahead(2))));
         if (hasExponent)
         {
@@ -139,14 +139,14 @@ internal static class AmountText
     private static TextFault? Proper(TextCursor cursor, int start, decimal? whole, string above, string below, out Amount amount)
     {
         amount = default;
-        string written = QuotedText.Of(cursor.Text[start..cursor.Position]);
+        var written = QuotedText.Of(cursor.Text[start..cursor.Position]);
         if (above.TrimStart('0').Length > 4 || below.TrimStart('0').Length > 4)
         {
             return cursor.Fault(start, $"{written} is a fraction with too many digits");
         }
 
-        int numerator = int.Parse(above, NumberStyles.None, CultureInfo.InvariantCulture);
-        int denominator = int.Parse(below, NumberStyles.None, CultureInfo.InvariantCulture);
+        var numerator = int.Parse(above, NumberStyles.None, CultureInfo.InvariantCulture);
+        var denominator = int.Parse(below, NumberStyles.None, CultureInfo.InvariantCulture);
         if (denominator == 0)
         {
             return cursor.Fault(start, $"{written} is a fraction over zero");
@@ -168,7 +168,7 @@ internal static class AmountText
 
     private static bool TryFraction(TextCursor cursor, out string above, out string below)
     {
-        int start = cursor.Position;
+        var start = cursor.Position;
         above = cursor.ReadDigits();
         below = "";
         if (above.Length > 0 && (cursor.TrySkip('/') || cursor.TrySkip(FractionSlash)))

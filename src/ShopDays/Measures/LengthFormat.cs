@@ -46,21 +46,21 @@ public sealed record LengthFormat
     /// <summary>The length as text. A difference below zero gets a minus sign, which is not read back.</summary>
     public string Write(Length length)
     {
-        long steps = Steps(length);
-        string sign = steps < 0 ? "-" : "";
+        var steps = Steps(length);
+        var sign = steps < 0 ? "-" : "";
         return sign + (denominator == 0 ? Whole(Math.Abs(steps)) + " mm" : WriteInches(Math.Abs(steps)));
     }
 
     private string WriteInches(long steps)
     {
-        long inches = steps / denominator;
-        long numerator = steps % denominator;
+        var inches = steps / denominator;
+        var numerator = steps % denominator;
         if (!hasFeet || inches < 12)
         {
             return WriteInches(inches, numerator);
         }
 
-        string feet = Whole(inches / 12) + "'";
+        var feet = Whole(inches / 12) + "'";
         if (inches % 12 == 0)
         {
             // The nought stays before a fraction: 3' 0 1/2" cannot be misread as three and a half.
@@ -79,13 +79,13 @@ public sealed record LengthFormat
 
     private string Fraction(long numerator)
     {
-        int shared = BitOperations.TrailingZeroCount(numerator);
+        var shared = BitOperations.TrailingZeroCount(numerator);
         return Whole(numerator >> shared) + "/" + Whole(denominator >> shared);
     }
 
     private long Steps(Length length)
     {
-        (long steps, long rest) = Math.DivRem(length.EighthMicrometres, Step.EighthMicrometres);
+        (var steps, var rest) = Math.DivRem(length.EighthMicrometres, Step.EighthMicrometres);
         return Math.Abs(rest) * 2 >= Step.EighthMicrometres ? steps + Math.Sign(rest) : steps;
     }
 

@@ -28,19 +28,19 @@ public static class LengthText
     private static TextResult<Length> Read(string text, LengthUnit bareUnit, bool readsQuarters)
     {
         TextCursor cursor = new(text, Expected);
-        if (AmountText.Read(cursor, out Amount amount) is { } noAmount)
+        if (AmountText.Read(cursor, out var amount) is { } noAmount)
         {
             return TextResult<Length>.Failed(noAmount);
         }
 
-        if (LengthUnitText.Read(cursor, out LengthUnit? written) is { } noUnit)
+        if (LengthUnitText.Read(cursor, out var written) is { } noUnit)
         {
             return TextResult<Length>.Failed(noUnit);
         }
 
-        bool isQuarters = readsQuarters && written is null && amount is { IsPlainFraction: true, Denominator: 4 };
-        LengthUnit unit = written ?? (isQuarters ? LengthUnit.Inch : bareUnit);
-        decimal total = amount.Times(LengthUnitText.EighthMicrometres(unit));
+        var isQuarters = readsQuarters && written is null && amount is { IsPlainFraction: true, Denominator: 4 };
+        var unit = written ?? (isQuarters ? LengthUnit.Inch : bareUnit);
+        var total = amount.Times(LengthUnitText.EighthMicrometres(unit));
 
         cursor.SkipSpaces();
         if (written == LengthUnit.Foot && !cursor.IsAtEnd)
@@ -50,7 +50,7 @@ public static class LengthText
                 return TextResult<Length>.Failed(cursor.Fault(cursor.Position, $"{QuotedText.Of(text[cursor.Position..])} follows feet that are not whole"));
             }
 
-            if (ReadInches(cursor, out decimal inches) is { } noInches)
+            if (ReadInches(cursor, out var inches) is { } noInches)
             {
                 return TextResult<Length>.Failed(noInches);
             }
@@ -73,14 +73,14 @@ public static class LengthText
         inches = 0;
         cursor.TrySkip('-');
         cursor.SkipSpaces();
-        int start = cursor.Position;
-        if (AmountText.Read(cursor, out Amount amount) is { } noAmount)
+        var start = cursor.Position;
+        if (AmountText.Read(cursor, out var amount) is { } noAmount)
         {
             return noAmount;
         }
 
-        int unitStart = cursor.Position;
-        if (LengthUnitText.Read(cursor, out LengthUnit? unit) is { } noUnit)
+        var unitStart = cursor.Position;
+        if (LengthUnitText.Read(cursor, out var unit) is { } noUnit)
         {
             return noUnit;
         }

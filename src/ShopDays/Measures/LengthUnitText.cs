@@ -55,22 +55,22 @@ internal static class LengthUnitText
 
         if (IsFootMark(cursor.Current))
         {
-            bool isDoubled = IsFootMark(cursor.Ahead(1));
+            var isDoubled = IsFootMark(cursor.Ahead(1));
             cursor.Position += isDoubled ? 2 : 1;
             unit = isDoubled ? LengthUnit.Inch : LengthUnit.Foot;
             return null;
         }
 
-        int start = cursor.Position;
-        string word = cursor.ReadWord();
+        var start = cursor.Position;
+        var word = cursor.ReadWord();
         if (word.Length == 0)
         {
             return null;
         }
 
-        if (!Names.TryGetValue(word, out LengthUnit found))
+        if (!Names.TryGetValue(word, out var found))
         {
-            string cure = NearestName.To(word, Names.Keys) is { } nearest ? $"; nearest: {nearest}" : "";
+            var cure = NearestName.To(word, Names.Keys) is { } nearest ? $"; nearest: {nearest}" : "";
             return new(start, $"{QuotedText.Of(word)} is not a unit of length", "in, ft, mm, cm or m, such as 47 1/2 in" + cure);
         }
 

@@ -15,15 +15,15 @@ public static class MassText
     public static TextResult<Mass> Read(string text)
     {
         TextCursor cursor = new(text, Expected);
-        if (AmountText.Read(cursor, out Amount amount) is { } noAmount)
+        if (AmountText.Read(cursor, out var amount) is { } noAmount)
         {
             return TextResult<Mass>.Failed(noAmount);
         }
 
         cursor.SkipSpaces();
-        int start = cursor.Position;
-        string word = cursor.ReadWord();
-        bool isPounds = Pounds.Contains(word, StringComparer.OrdinalIgnoreCase);
+        var start = cursor.Position;
+        var word = cursor.ReadWord();
+        var isPounds = Pounds.Contains(word, StringComparer.OrdinalIgnoreCase);
         if (word.Length > 0 && !isPounds && !Kilograms.Contains(word, StringComparer.OrdinalIgnoreCase))
         {
             return TextResult<Mass>.Failed(cursor.Fault(start, $"{QuotedText.Of(word)} is not a unit of weight"));
@@ -35,7 +35,7 @@ public static class MassText
             return TextResult<Mass>.Failed(leftOver);
         }
 
-        Mass mass = isPounds ? Mass.FromPounds((double)amount.Value) : Mass.FromKilograms((double)amount.Value);
+        var mass = isPounds ? Mass.FromPounds((double)amount.Value) : Mass.FromKilograms((double)amount.Value);
         return mass.Kilograms > HeaviestKilograms
             ? TextResult<Mass>.Failed(0, $"{QuotedText.Of(text)} is heavier than 100 tonnes", Expected)
             : TextResult<Mass>.Read(mass);
@@ -46,8 +46,8 @@ public static class MassText
     /// <param name="pounds">Whether in pounds; else in kilograms.</param>
     public static string Write(Mass mass, bool pounds)
     {
-        decimal figure = (decimal)(pounds ? mass.Pounds : mass.Kilograms);
-        decimal rounded = decimal.Round(figure, Math.Abs(figure) < 10 ? 1 : 0, MidpointRounding.AwayFromZero);
+        var figure = (decimal)(pounds ? mass.Pounds : mass.Kilograms);
+        var rounded = decimal.Round(figure, Math.Abs(figure) < 10 ? 1 : 0, MidpointRounding.AwayFromZero);
         return rounded.ToString("0.#", CultureInfo.InvariantCulture) + (pounds ? " lb" : " kg");
     }
 }

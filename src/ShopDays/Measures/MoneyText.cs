@@ -9,7 +9,7 @@ public static class MoneyText
     public static TextResult<Money> Read(string text, Currency currency)
     {
         TextCursor cursor = new(text, Expected(currency));
-        if (Read(cursor, currency, out Money? money) is { } fault)
+        if (Read(cursor, currency, out var money) is { } fault)
         {
             return TextResult<Money>.Failed(fault);
         }
@@ -22,32 +22,32 @@ public static class MoneyText
     {
         money = new(0, currency);
         cursor.SkipSpaces();
-        bool hasCode = char.IsLetter(cursor.Current);
+        var hasCode = char.IsLetter(cursor.Current);
         if (hasCode && ReadCode(cursor, currency) is { } noCode)
         {
             return noCode;
         }
 
         cursor.SkipSpaces();
-        int start = cursor.Position;
+        var start = cursor.Position;
         if (char.GetUnicodeCategory(cursor.Current) == System.Globalization.UnicodeCategory.CurrencySymbol)
         {
             return cursor.Fault(start, $"{QuotedText.Of(cursor.PieceAt(start))} has a sign that several currencies share");
         }
 
-        if (AmountText.ReadNumber(cursor, out decimal number, out int decimals) is { } noNumber)
+        if (AmountText.ReadNumber(cursor, out var number, out var decimals) is { } noNumber)
         {
             return noNumber;
         }
 
         if (decimals > currency.MinorDigits)
         {
-            string allowed = currency.MinorDigits == 0 ? "no decimals" : FormattableString.Invariant($"at most {currency.MinorDigits} decimals");
+            var allowed = currency.MinorDigits == 0 ? "no decimals" : FormattableString.Invariant($"at most {currency.MinorDigits} decimals");
             return new(start, $"{QuotedText.Of(cursor.Text[start..cursor.Position])} is finer than {currency.Code} is paid", $"{allowed}, as in {Example(currency)}");
         }
 
         money = new(number, currency);
-        int afterNumber = cursor.Position;
+        var afterNumber = cursor.Position;
         cursor.SkipSpaces();
         if (!hasCode && IsCode(cursor))
         {
@@ -65,22 +65,22 @@ public static class MoneyText
     /// <summary>Three letters after the number are a currency, unless they are the word <c>per</c>.</summary>
     private static bool IsCode(TextCursor cursor)
     {
-        int start = cursor.Position;
-        string word = cursor.ReadWord();
+        var start = cursor.Position;
+        var word = cursor.ReadWord();
         cursor.Position = start;
         return word.Length == 3 && !string.Equals(word, "per", StringComparison.OrdinalIgnoreCase);
     }
 
     private static TextFault? ReadCode(TextCursor cursor, Currency currency)
     {
-        int start = cursor.Position;
-        string word = cursor.ReadWord();
+        var start = cursor.Position;
+        var word = cursor.ReadWord();
         if (string.Equals(word, currency.Code, StringComparison.OrdinalIgnoreCase))
         {
             return null;
         }
 
-        string what = Currencies.TryFind(word) is null ? "is not a currency's code" : $"is not the shop's currency, {currency.Code}";
+        var what = Currencies.TryFind(word) is null ? "is not a currency's code" : $"is not the shop's currency, {currency.Code}";
         return cursor.Fault(start, $"{QuotedText.Of(word)} {what}");
     }
 }

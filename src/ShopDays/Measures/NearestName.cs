@@ -17,7 +17,7 @@ public static class NearestName
     /// </remarks>
     public static string? To(string typed, IEnumerable<string> valid)
     {
-        string wanted = Folded(typed);
+        var wanted = Folded(typed);
         return wanted.Length == 0
             ? null
             : valid
@@ -34,15 +34,15 @@ public static class NearestName
     /// <summary>How near, smaller is nearer; null for not near. The first number is the kind of likeness.</summary>
     private static (int Kind, int Slips)? Distance(string typed, string name)
     {
-        int longer = Math.Max(typed.Length, name.Length);
-        int gap = Math.Abs(typed.Length - name.Length);
-        int limit = Math.Min(Math.Max(2, longer / 3), longer / 2);
+        var longer = Math.Max(typed.Length, name.Length);
+        var gap = Math.Abs(typed.Length - name.Length);
+        var limit = Math.Min(Math.Max(2, longer / 3), longer / 2);
         if (gap <= limit && Slips(typed, name) is int slips && slips <= limit)
         {
             return (0, slips);
         }
 
-        (string part, string all) = typed.Length < name.Length ? (typed, name) : (name, typed);
+        (var part, var all) = typed.Length < name.Length ? (typed, name) : (name, typed);
         return part.Length < LeastToMatchInside ? null
             : all.StartsWith(part, StringComparison.Ordinal) ? (1, gap)
             : all.Contains(part, StringComparison.Ordinal) ? (2, gap)
@@ -51,10 +51,10 @@ public static class NearestName
 
     private static int Slips(string left, string right)
     {
-        int[,] table = new int[left.Length + 1, right.Length + 1];
-        for (int i = 0; i <= left.Length; i++)
+        var table = new int[left.Length + 1, right.Length + 1];
+        for (var i = 0; i <= left.Length; i++)
         {
-            for (int j = 0; j <= right.Length; j++)
+            for (var j = 0; j <= right.Length; j++)
             {
                 table[i, j] = i == 0 || j == 0 ? i + j : Cheapest(table, left, right, i, j);
             }
@@ -65,9 +65,9 @@ public static class NearestName
 
     private static int Cheapest(int[,] table, string left, string right, int i, int j)
     {
-        int changed = table[i - 1, j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1);
-        int cheapest = Math.Min(changed, Math.Min(table[i - 1, j], table[i, j - 1]) + 1);
-        bool isSwap = i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1];
+        var changed = table[i - 1, j - 1] + (left[i - 1] == right[j - 1] ? 0 : 1);
+        var cheapest = Math.Min(changed, Math.Min(table[i - 1, j], table[i, j - 1]) + 1);
+        var isSwap = i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1];
         return isSwap ? Math.Min(cheapest, table[i - 2, j - 2] + 1) : cheapest;
     }
 }

@@ -10,7 +10,7 @@ public static class PercentText
     public static TextResult<Percent> Read(string text)
     {
         TextCursor cursor = new(text, Expected);
-        if (AmountText.Read(cursor, out Amount amount) is { } noAmount)
+        if (AmountText.Read(cursor, out var amount) is { } noAmount)
         {
             return TextResult<Percent>.Failed(noAmount);
         }
@@ -18,10 +18,10 @@ public static class PercentText
         cursor.SkipSpaces();
         if (!cursor.TrySkip('%'))
         {
-            int start = cursor.Position;
-            string word = cursor.ReadWord();
+            var start = cursor.Position;
+            var word = cursor.ReadWord();
             cursor.SkipSpaces();
-            string name = string.Equals(word, "per", StringComparison.OrdinalIgnoreCase) ? word + cursor.ReadWord() : word;
+            var name = string.Equals(word, "per", StringComparison.OrdinalIgnoreCase) ? word + cursor.ReadWord() : word;
             if (name.Length > 0 && !string.Equals(name, "percent", StringComparison.OrdinalIgnoreCase))
             {
                 return TextResult<Percent>.Failed(cursor.Fault(start, $"{QuotedText.Of(text[start..])} is not a percent sign"));

@@ -28,9 +28,9 @@ public sealed record PricePer(Money Amount, PriceUnit Unit)
     /// <param name="currency">The shop's currency; the code of another one is a fault.</param>
     public static TextResult<PricePer> Read(string text, Currency currency)
     {
-        string expected = $"a price and its unit, such as {MoneyText.Example(currency)} per hour";
+        var expected = $"a price and its unit, such as {MoneyText.Example(currency)} per hour";
         TextCursor cursor = new(text, expected);
-        if (MoneyText.Read(cursor, currency, out Money amount) is { } noAmount)
+        if (MoneyText.Read(cursor, currency, out var amount) is { } noAmount)
         {
             return TextResult<PricePer>.Failed(noAmount);
         }
@@ -41,26 +41,26 @@ public sealed record PricePer(Money Amount, PriceUnit Unit)
             return TextResult<PricePer>.Failed(cursor.Fault(cursor.Position, $"{QuotedText.Of(text)} does not say what it is for"));
         }
 
-        int start = cursor.Position;
-        bool hasPer = cursor.TrySkip('/') || string.Equals(cursor.ReadWord(), "per", StringComparison.OrdinalIgnoreCase);
+        var start = cursor.Position;
+        var hasPer = cursor.TrySkip('/') || string.Equals(cursor.ReadWord(), "per", StringComparison.OrdinalIgnoreCase);
         if (hasPer)
         {
             cursor.SkipSpaces();
             start = cursor.Position;
         }
 
-        string name = text[start..].Trim();
+        var name = text[start..].Trim();
         if (name.Length == 0)
         {
             return TextResult<PricePer>.Failed(cursor.Fault(start, $"{QuotedText.Of(text)} does not say what it is for"));
         }
 
-        if (Names.TryGetValue(name, out PriceUnit unit) && (hasPer || unit == PriceUnit.Each))
+        if (Names.TryGetValue(name, out var unit) && (hasPer || unit == PriceUnit.Each))
         {
             return TextResult<PricePer>.Read(new(amount, unit));
         }
 
-        string cure = NearestName.To(name, Names.Keys) is { } nearest ? $"; nearest: {nearest}" : "";
+        var cure = NearestName.To(name, Names.Keys) is { } nearest ? $"; nearest: {nearest}" : "";
         return TextResult<PricePer>.Failed(start, $"{QuotedText.Of(name)} is not a unit of price", "per hour, month, board-foot or m3, or each, such as 25 each" + cure);
     }
 

@@ -12,16 +12,16 @@ public static class QuotedText
     /// </summary>
     public static string Of(string text)
     {
-        string shown = text.Trim();
+        var shown = text.Trim();
         if (shown.Length > Limit)
         {
-            int kept = char.IsHighSurrogate(shown[Limit - 2]) ? Limit - 2 : Limit - 1;
+            var kept = char.IsHighSurrogate(shown[Limit - 2]) ? Limit - 2 : Limit - 1;
             shown = string.Concat(shown.AsSpan(0, kept), "…");
         }
 
         return "'" + string.Create(shown.Length, shown, static (target, source) =>
         {
-            for (int i = 0; i < source.Length; i++)
+            for (var i = 0; i < source.Length; i++)
             {
                 target[i] = char.IsControl(source[i]) ? ' ' : source[i];
             }

@@ -12,24 +12,24 @@ public static class SizeText
     /// <param name="roughThickness">Whether a thickness such as 5/4 is quarters of an inch (<see cref="LengthText.ReadRoughThickness"/>).</param>
     public static TextResult<Size> Read(string text, LengthUnit bareUnit, bool roughThickness)
     {
-        List<(int Start, int End)> pieces = Split(text);
+        var pieces = Split(text);
         if (string.IsNullOrWhiteSpace(text))
         {
             return TextResult<Size>.Failed(0, "nothing is written here", Expected);
         }
 
         Span<Length> lengths = stackalloc Length[3];
-        for (int i = 0; i < Math.Min(pieces.Count, 3); i++)
+        for (var i = 0; i < Math.Min(pieces.Count, 3); i++)
         {
-            (int start, int end) = pieces[i];
-            string piece = text[start..end];
-            int offset = start + piece.Length - piece.TrimStart().Length;
+            (var start, var end) = pieces[i];
+            var piece = text[start..end];
+            var offset = start + piece.Length - piece.TrimStart().Length;
             if (string.IsNullOrWhiteSpace(piece))
             {
                 return TextResult<Size>.Failed(offset, $"the {Measures[i]} is missing", Expected);
             }
 
-            TextResult<Length> read = i == 2 && roughThickness ? LengthText.ReadRoughThickness(piece, bareUnit) : LengthText.Read(piece, bareUnit);
+            var read = i == 2 && roughThickness ? LengthText.ReadRoughThickness(piece, bareUnit) : LengthText.Read(piece, bareUnit);
             if (!read.IsRead)
             {
                 return TextResult<Size>.Failed(read.Fault with { Offset = start + read.Fault.Offset });
@@ -58,10 +58,10 @@ public static class SizeText
     private static List<(int Start, int End)> Split(string text)
     {
         List<(int Start, int End)> pieces = [];
-        int start = 0;
-        for (int i = 0; i < text.Length; i++)
+        var start = 0;
+        for (var i = 0; i < text.Length; i++)
         {
-            int separator = SeparatorAt(text, i);
+            var separator = SeparatorAt(text, i);
             if (separator > 0)
             {
                 pieces.Add((start, i));
@@ -77,7 +77,7 @@ public static class SizeText
     /// <summary>How long the separator is that begins here, 0 for none. An x inside a word parts nothing.</summary>
     private static int SeparatorAt(string text, int at)
     {
-        bool followsLetter = at > 0 && char.IsLetter(text[at - 1]);
+        var followsLetter = at > 0 && char.IsLetter(text[at - 1]);
         return text[at] switch
         {
             '×' => 1,

@@ -15,8 +15,8 @@ public static class TemperatureText
     {
         TextCursor cursor = new(text, Expected);
         cursor.SkipSpaces();
-        bool isBelowZero = cursor.TrySkip('-') || cursor.TrySkip('\u2212');
-        if (AmountText.Read(cursor, out Amount amount) is { } noAmount)
+        var isBelowZero = cursor.TrySkip('-') || cursor.TrySkip('\u2212');
+        if (AmountText.Read(cursor, out var amount) is { } noAmount)
         {
             return TextResult<Temperature>.Failed(noAmount);
         }
@@ -24,9 +24,9 @@ public static class TemperatureText
         cursor.SkipSpaces();
         cursor.TrySkip('°');
         cursor.SkipSpaces();
-        int start = cursor.Position;
-        string word = cursor.ReadWord();
-        bool isFahrenheit = Fahrenheit.Contains(word, StringComparer.OrdinalIgnoreCase);
+        var start = cursor.Position;
+        var word = cursor.ReadWord();
+        var isFahrenheit = Fahrenheit.Contains(word, StringComparer.OrdinalIgnoreCase);
         if (word.Length > 0 && !isFahrenheit && !Celsius.Contains(word, StringComparer.OrdinalIgnoreCase))
         {
             return TextResult<Temperature>.Failed(cursor.Fault(start, $"{QuotedText.Of(word)} is not a unit of temperature"));
@@ -37,8 +37,8 @@ public static class TemperatureText
             return TextResult<Temperature>.Failed(leftOver);
         }
 
-        double figure = (double)amount.Value * (isBelowZero ? -1 : 1);
-        double celsius = isFahrenheit ? (figure - 32) * 5 / 9 : figure;
+        var figure = (double)amount.Value * (isBelowZero ? -1 : 1);
+        var celsius = isFahrenheit ? (figure - 32) * 5 / 9 : figure;
         return celsius is < Coldest or > Warmest
             ? TextResult<Temperature>.Failed(0, $"{QuotedText.Of(text)} is no temperature of a place where people work", Expected)
             : TextResult<Temperature>.Read(Temperature.FromCelsius(celsius));

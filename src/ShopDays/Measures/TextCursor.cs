@@ -40,7 +40,7 @@ internal sealed class TextCursor(string text, string expected)
     /// <summary>The letters from here on; empty when there are none.</summary>
     public string ReadWord()
     {
-        int start = Position;
+        var start = Position;
         while (char.IsLetter(Current))
         {
             Position++;
@@ -52,7 +52,7 @@ internal sealed class TextCursor(string text, string expected)
     /// <summary>The ASCII digits from here on; empty when there are none.</summary>
     public string ReadDigits()
     {
-        int start = Position;
+        var start = Position;
         while (char.IsAsciiDigit(Current))
         {
             Position++;
@@ -64,7 +64,7 @@ internal sealed class TextCursor(string text, string expected)
     /// <summary>The characters from <paramref name="start"/> to the next space, for quoting.</summary>
     public string PieceAt(int start)
     {
-        int end = start;
+        var end = start;
         while (end < text.Length && !char.IsWhiteSpace(text[end]))
         {
             end++;

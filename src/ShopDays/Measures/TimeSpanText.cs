@@ -22,22 +22,22 @@ internal sealed class TimeSpanText(string expected, TimeUnit? bareUnit, TimeUnit
     {
         seconds = 0;
         TimeUnit? previous = null;
-        bool mayGoOn = true;
+        var mayGoOn = true;
         do
         {
             cursor.SkipSpaces();
-            int start = cursor.Position;
+            var start = cursor.Position;
             if (!mayGoOn)
             {
                 return cursor.Fault(start, $"{QuotedText.Of(cursor.Text[start..])} follows a fraction");
             }
 
-            if (AmountText.Read(cursor, out Amount amount) is { } noAmount)
+            if (AmountText.Read(cursor, out var amount) is { } noAmount)
             {
                 return noAmount;
             }
 
-            if (ReadUnit(cursor, start, previous, out TimeUnit unit) is { } noUnit)
+            if (ReadUnit(cursor, start, previous, out var unit) is { } noUnit)
             {
                 return noUnit;
             }
@@ -53,14 +53,15 @@ internal sealed class TimeSpanText(string expected, TimeUnit? bareUnit, TimeUnit
             cursor.SkipSpaces();
         }
         while (!cursor.IsAtEnd);
+
         return null;
     }
 
     private TextFault? ReadUnit(TextCursor cursor, int start, TimeUnit? previous, out TimeUnit unit)
     {
         cursor.SkipSpaces();
-        int unitStart = cursor.Position;
-        string word = cursor.ReadWord();
+        var unitStart = cursor.Position;
+        var word = cursor.ReadWord();
         if (word.Length > 0)
         {
             unit = TimeUnit.Named(word) ?? TimeUnit.Second;
@@ -69,7 +70,7 @@ internal sealed class TimeSpanText(string expected, TimeUnit? bareUnit, TimeUnit
         }
 
         // 1h30: what follows hours without a unit is minutes, in any shop.
-        TimeUnit? implied = previous is null ? bareUnit : previous == TimeUnit.Hour ? TimeUnit.Minute : null;
+        var implied = previous is null ? bareUnit : previous == TimeUnit.Hour ? TimeUnit.Minute : null;
         unit = implied ?? TimeUnit.Second;
         if (!cursor.IsAtEnd)
         {
@@ -83,7 +84,7 @@ internal sealed class TimeSpanText(string expected, TimeUnit? bareUnit, TimeUnit
 
     private TextFault? Misplaced(TextCursor cursor, int start, Amount amount, TimeUnit unit, TimeUnit? previous)
     {
-        string piece = QuotedText.Of(cursor.Text[start..cursor.Position]);
+        var piece = QuotedText.Of(cursor.Text[start..cursor.Position]);
         if (unit.Seconds > largest.Seconds)
         {
             return cursor.Fault(start, $"{piece} {tooLarge}");
@@ -102,10 +103,10 @@ internal sealed class TimeSpanText(string expected, TimeUnit? bareUnit, TimeUnit
     private TextFault? ReadIso(TextCursor cursor, out decimal seconds)
     {
         seconds = 0;
-        int wholeStart = cursor.Position++;
+        var wholeStart = cursor.Position++;
         TimeUnit? previous = null;
-        bool isClock = false;
-        bool mayGoOn = true;
+        var isClock = false;
+        var mayGoOn = true;
         while (!cursor.IsAtEnd && !char.IsWhiteSpace(cursor.Current))
         {
             if (!isClock && cursor.Current is 'T' or 't')
@@ -114,22 +115,22 @@ internal sealed class TimeSpanText(string expected, TimeUnit? bareUnit, TimeUnit
                 cursor.Position++;
             }
 
-            int start = cursor.Position;
+            var start = cursor.Position;
             if (!mayGoOn)
             {
                 return cursor.Fault(start, $"{QuotedText.Of(cursor.Text[start..])} follows a fraction");
             }
 
-            if (AmountText.ReadNumber(cursor, out decimal number, out int decimals) is { } noNumber)
+            if (AmountText.ReadNumber(cursor, out var number, out var decimals) is { } noNumber)
             {
                 return noNumber;
             }
 
-            char designator = char.ToUpperInvariant(cursor.Current);
+            var designator = char.ToUpperInvariant(cursor.Current);
             TimeUnit? unit = TimeUnit.All.FirstOrDefault(unit => unit.Designator == designator && unit.Seconds < TimeUnit.Day.Seconds == isClock);
             if (unit is null)
             {
-                string what = designator is 'Y' or 'M' ? "counts years or months, which have no fixed length" : "has no unit of ISO 8601";
+                var what = designator is 'Y' or 'M' ? "counts years or months, which have no fixed length" : "has no unit of ISO 8601";
                 return cursor.Fault(start, $"{QuotedText.Of(cursor.Text[start..])} {what}");
             }
 

@@ -27,7 +27,7 @@ public static class WaitText
             return TextResult<Duration>.Read(Duration.Zero);
         }
 
-        if (Reader.Read(text, out decimal seconds) is { } fault)
+        if (Reader.Read(text, out var seconds) is { } fault)
         {
             return TextResult<Duration>.Failed(fault);
         }
@@ -40,14 +40,14 @@ public static class WaitText
     /// <summary>The wait to the nearest minute, halves away from zero, without the parts that are nought: <c>1 d 6 h</c>.</summary>
     public static string Write(Duration wait)
     {
-        long minutes = (long)Math.Round(wait.TotalMinutes, MidpointRounding.AwayFromZero);
+        var minutes = (long)Math.Round(wait.TotalMinutes, MidpointRounding.AwayFromZero);
         if (minutes == 0)
         {
             return "0 min";
         }
 
-        long left = Math.Abs(minutes);
-        (long days, long hours, long rest) = (left / 1_440, left / 60 % 24, left % 60);
+        var left = Math.Abs(minutes);
+        (var days, var hours, var rest) = (left / 1_440, left / 60 % 24, left % 60);
         string[] parts = [Part(days, "d"), Part(hours, "h"), Part(rest, "min")];
         return (minutes < 0 ? "-" : "") + string.Join(' ', parts.Where(part => part.Length > 0));
     }

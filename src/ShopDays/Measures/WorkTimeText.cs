@@ -16,12 +16,12 @@ public static class WorkTimeText
     /// <param name="text">Hours, minutes and seconds, largest first; only the last may have a fraction.</param>
     public static TextResult<WorkTime> Read(string text)
     {
-        if (Reader.Read(text, out decimal seconds) is { } fault)
+        if (Reader.Read(text, out var seconds) is { } fault)
         {
             return TextResult<WorkTime>.Failed(fault);
         }
 
-        WorkTime time = WorkTime.FromMinutes((double)(seconds / TimeUnit.Minute.Seconds));
+        var time = WorkTime.FromMinutes((double)(seconds / TimeUnit.Minute.Seconds));
         return time > Longest
             ? TextResult<WorkTime>.Failed(0, $"{QuotedText.Of(text)} is longer than 10,000 hours", Expected)
             : TextResult<WorkTime>.Read(time);
@@ -30,10 +30,10 @@ public static class WorkTimeText
     /// <summary>The time to the nearest minute, halves away from zero: <c>45 min</c>, <c>2 h 05 min</c>, <c>2 h</c>.</summary>
     public static string Write(WorkTime time)
     {
-        decimal minutes = decimal.Round((decimal)time.Minutes, MidpointRounding.AwayFromZero);
-        string sign = minutes < 0 ? "-" : "";
-        decimal hours = decimal.Truncate(Math.Abs(minutes) / 60);
-        decimal rest = Math.Abs(minutes) % 60;
+        var minutes = decimal.Round((decimal)time.Minutes, MidpointRounding.AwayFromZero);
+        var sign = minutes < 0 ? "-" : "";
+        var hours = decimal.Truncate(Math.Abs(minutes) / 60);
+        var rest = Math.Abs(minutes) % 60;
         return sign + (hours, rest) switch
         {
             (0, _) => string.Create(CultureInfo.InvariantCulture, $"{rest:0} min"),

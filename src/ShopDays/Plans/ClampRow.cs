@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-
 using ShopDays.Measures;
 using ShopDays.Parts;
 
@@ -21,7 +20,11 @@ internal sealed record ClampRow(ImmutableArray<Length> Reaches, ImmutableArray<i
     public int FirstThatReaches(Length reach)
     {
         var first = 0;
-        while (first < Reaches.Length && Reaches[first] < reach) first++;
+        while (first < Reaches.Length && Reaches[first] < reach)
+        {
+            first++;
+        }
+
         return first;
     }
 

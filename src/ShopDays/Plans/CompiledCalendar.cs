@@ -1,5 +1,4 @@
 using NodaTime;
-
 using ShopDays.Days;
 
 namespace ShopDays.Plans;
@@ -38,7 +37,10 @@ internal sealed class CompiledCalendar
         Check(quietFrom, quietTo, nameof(quiet));
         for (var next = 1; next < day.Length; next++)
         {
-            if (day[next] < day[next - 1]) throw new ArgumentException("a later session lies on an earlier day", nameof(open));
+            if (day[next] < day[next - 1])
+            {
+                throw new ArgumentException("a later session lies on an earlier day", nameof(open));
+            }
         }
     }
 
@@ -79,14 +81,21 @@ internal sealed class CompiledCalendar
                 Up(session.WorkStart.ToInstant() - origin),
                 Down(session.WorkEnd.ToInstant() - origin),
                 Period.DaysBetween(firstDate, session.Date));
-            if (stretch.From >= stretch.To) continue;
+            if (stretch.From >= stretch.To)
+            {
+                continue;
+            }
+
             open.Add(stretch);
             source.Add(index);
             foreach (var still in session.Quiet.Items)
             {
                 var begins = Math.Max(Down(still.Start - origin), quiet.Count == 0 ? int.MinValue : quiet[^1].To);
                 var ends = Up(still.End - origin);
-                if (begins < ends) quiet.Add(new(begins, ends));
+                if (begins < ends)
+                {
+                    quiet.Add(new(begins, ends));
+                }
             }
         }
 
@@ -120,8 +129,15 @@ internal sealed class CompiledCalendar
     {
         for (var index = 0; index < from.Length; index++)
         {
-            if (from[index] >= to[index]) throw new ArgumentException($"stretch {index} is empty", name);
-            if (index > 0 && from[index] < to[index - 1]) throw new ArgumentException($"stretch {index} begins before the one before it ends", name);
+            if (from[index] >= to[index])
+            {
+                throw new ArgumentException($"stretch {index} is empty", name);
+            }
+
+            if (index > 0 && from[index] < to[index - 1])
+            {
+                throw new ArgumentException($"stretch {index} begins before the one before it ends", name);
+            }
         }
     }
 

@@ -17,7 +17,11 @@ internal static class ForecastTrials
         while (true)
         {
             left = RunOnce(problem, order, request, left, finish, ranOver);
-            if (left.Count == 0 || hours.Longer(request) is not { } longer) break;
+            if (left.Count == 0 || hours.Longer(request) is not { } longer)
+            {
+                break;
+            }
+
             hours = longer;
             problem = ProblemCompiler.Compile(request, hours);
         }
@@ -61,8 +65,16 @@ internal static class ForecastTrials
         foreach (var trial in trials)
         {
             var drawn = request.Draws.Minutes[trial];
-            for (var task = 0; task < minutes.Length; task++) minutes[task] = ProblemCompiler.MinutesOf(drawn[task]);
-            if (!generator.Generate(order, minutes, schedule, mayRunOver: true)) left.Add(trial);
+            for (var task = 0; task < minutes.Length; task++)
+            {
+                minutes[task] = ProblemCompiler.MinutesOf(drawn[task]);
+            }
+
+            if (!generator.Generate(order, minutes, schedule, mayRunOver: true))
+            {
+                left.Add(trial);
+            }
+
             finish[trial] = schedule.Finish;
             ranOver[trial] = schedule.Overruns > 0;
         }
@@ -79,7 +91,11 @@ internal static class ForecastTrials
         var trials = Enumerable.Range(0, finish.Length).Where(trial => finish[trial] < CompiledCalendar.Never).ToArray();
         var finishes = trials.Select(trial => (double)finish[trial]).ToArray();
         var spread = Covariance(finishes, finishes);
-        if (trials.Length < 2 || spread == 0) return [];
+        if (trials.Length < 2 || spread == 0)
+        {
+            return [];
+        }
+
         var together = request.Graph.Tasks
             .Select(task => (Task: task, Times: trials.Select(trial => request.Draws.Minutes[trial][task.Id]).ToArray()))
             .Select(one => (one.Task, Covariance: Covariance(one.Times, finishes), Spread: Covariance(one.Times, one.Times)))

@@ -27,13 +27,20 @@ internal sealed class FreeTime(CompiledCalendar calendar, int changeover)
         calendar.To.CopyTo(to);
         Array.Fill(keyBefore, NoWork, 0, count);
         Array.Fill(keyAfter, NoWork, 0, count);
-        for (var index = 0; index < count; index++) session[index] = index;
+        for (var index = 0; index < count; index++)
+        {
+            session[index] = index;
+        }
     }
 
     /// <summary>Becomes like another.</summary>
     public void CopyFrom(FreeTime other)
     {
-        while (from.Length < other.count) Grow();
+        while (from.Length < other.count)
+        {
+            Grow();
+        }
+
         count = other.count;
         Changeovers = other.Changeovers;
         Array.Copy(other.from, from, count);
@@ -51,7 +58,11 @@ internal sealed class FreeTime(CompiledCalendar calendar, int changeover)
         {
             start = Math.Max(minute, from[gap] + Cost(keyBefore[gap], key));
             end = to[gap] - Cost(keyAfter[gap], key);
-            if (start >= end) continue;
+            if (start >= end)
+            {
+                continue;
+            }
+
             inSession = session[gap];
             return true;
         }
@@ -100,7 +111,11 @@ internal sealed class FreeTime(CompiledCalendar calendar, int changeover)
 
     private void Insert(int gap)
     {
-        if (count == from.Length) Grow();
+        if (count == from.Length)
+        {
+            Grow();
+        }
+
         Shift(gap, gap + 1);
         count++;
     }

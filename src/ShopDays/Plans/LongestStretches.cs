@@ -23,18 +23,38 @@ internal sealed class LongestStretches
     public int For(CompiledTask task)
     {
         var kind = (task.Crew, task.IsNoisy, task.IsHeavy);
-        if (known.TryGetValue(kind, out var longest)) return longest;
-        foreach (var team in problem.TeamsOf(task.Crew)) longest = Math.Max(longest, Longest(team, task));
-        if (task.IsHeavy && task.Crew > 0) longest = Math.Min(longest, problem.HeavyPerDay);
+        if (known.TryGetValue(kind, out var longest))
+        {
+            return longest;
+        }
+
+        foreach (var team in problem.TeamsOf(task.Crew))
+        {
+            longest = Math.Max(longest, Longest(team, task));
+        }
+
+        if (task.IsHeavy && task.Crew > 0)
+        {
+            longest = Math.Min(longest, problem.HeavyPerDay);
+        }
+
         known[kind] = longest;
         return longest;
     }
 
     private int Longest(int[] team, CompiledTask task)
     {
-        if (team.Length == 0) return CompiledCalendar.Never;
+        if (team.Length == 0)
+        {
+            return CompiledCalendar.Never;
+        }
+
         var longest = 0;
-        for (var minute = 0; floor.TryNext(team, task, minute, out var start, out var end, out _); minute = end) longest = Math.Max(longest, end - start);
+        for (var minute = 0; floor.TryNext(team, task, minute, out var start, out var end, out _); minute = end)
+        {
+            longest = Math.Max(longest, end - start);
+        }
+
         return longest;
     }
 }

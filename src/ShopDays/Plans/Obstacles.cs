@@ -28,7 +28,11 @@ internal static class Obstacles
 
     private static IEnumerable<Unplannable> Crew(ShopTask task, int workers)
     {
-        if (task.Crew <= workers) yield break;
+        if (task.Crew <= workers)
+        {
+            yield break;
+        }
+
         yield return new(UnplannableKind.CrewTooLarge, task, $"it takes {task.Crew} people, and {workers} work in the shop", $"hours for {task.Crew - workers} more");
     }
 
@@ -38,7 +42,11 @@ internal static class Obstacles
         {
             var needed = task.Clamps.Where(held => held.Reach >= reach).Sum(held => held.Count);
             var there = owned.ThatReach(reach);
-            if (needed <= there) continue;
+            if (needed <= there)
+            {
+                continue;
+            }
+
             var length = lengths.Write(reach);
             yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {needed} clamps of {length} or longer, and the shop has {there}", $"{needed - there} more clamps of {length}");
             yield break;
@@ -50,7 +58,11 @@ internal static class Obstacles
         var plan = problem.Tasks[task.Id];
         var inOneGo = plan.IsSplittable ? Math.Min(plan.Minutes, plan.LeastPiece) : plan.Minutes;
         var room = longest.For(plan);
-        if (inOneGo <= room) yield break;
+        if (inOneGo <= room)
+        {
+            yield break;
+        }
+
         var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least" : $"it takes {Words(inOneGo)} in one go";
         var split = plan.IsSplittable ? "" : ", or break the task into smaller ones";
         if (plan.IsHeavy && inOneGo > problem.HeavyPerDay)
@@ -78,7 +90,11 @@ internal static class Obstacles
         var schedule = new Schedule(problem.Tasks.Length);
         for (var block = 0; block < problem.Blocks; block++)
         {
-            if (problem.Members(block).Length < 2 || generator.Generate([block], problem.Minutes.AsSpan(), schedule)) continue;
+            if (problem.Members(block).Length < 2 || generator.Generate([block], problem.Minutes.AsSpan(), schedule))
+            {
+                continue;
+            }
+
             var names = problem.Members(block).ToArray().Select(task => request.Graph.Tasks[task].Name);
             var minutes = problem.Members(block).ToArray().Sum(task => problem.Minutes[task]);
             yield return new(

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-
 using NodaTime;
-
 using ShopDays.Days;
 
 namespace ShopDays.Plans;

@@ -1,5 +1,4 @@
 using NodaTime;
-
 using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Work;

@@ -9,14 +9,26 @@ public static class PlanMaker
     {
         request.Check();
         var hours = OpenHours.FirstYear(request);
-        if (Obstacles.InTheShop(request, hours) is { Count: > 0 } lacking) return new PlanAnswer.CannotBePlanned(lacking);
+        if (Obstacles.InTheShop(request, hours) is { Count: > 0 } lacking)
+        {
+            return new PlanAnswer.CannotBePlanned(lacking);
+        }
+
         var problem = ProblemCompiler.Compile(request, hours);
-        if (Obstacles.InTheHours(request, problem) is { Count: > 0 } inTheWay) return new PlanAnswer.CannotBePlanned(inTheWay);
+        if (Obstacles.InTheHours(request, problem) is { Count: > 0 } inTheWay)
+        {
+            return new PlanAnswer.CannotBePlanned(inTheWay);
+        }
+
         var search = new ScheduleSearch(problem, request.Seed);
         var order = search.Find(request.Budget);
         while (order is null)
         {
-            if (hours.Longer(request) is not { } longer) return new PlanAnswer.CannotBePlanned([TooLong(request, problem)]);
+            if (hours.Longer(request) is not { } longer)
+            {
+                return new PlanAnswer.CannotBePlanned([TooLong(request, problem)]);
+            }
+
             hours = longer;
             problem = ProblemCompiler.Compile(request, hours);
             search = new(problem, request.Seed);

@@ -1,5 +1,4 @@
 using NodaTime;
-
 using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Parts;
@@ -53,10 +52,26 @@ public sealed record PlanRequest
     /// <exception cref="ArgumentException">Something is missing or of the wrong number.</exception>
     internal void Check()
     {
-        if (Calendars.Count == 0) throw new ArgumentException("a plan needs a worker");
-        if (Calendars.Any(calendar => !calendar.Place.Zone.Equals(Zone))) throw new ArgumentException("the workers' calendars are in different zones");
-        if (Times.Count != Graph.Tasks.Count) throw new ArgumentException($"{Times.Count} times for {Graph.Tasks.Count} tasks");
-        if (Draws.Trials == 0 || Draws.Minutes.Any(trial => trial.Length != Graph.Tasks.Count)) throw new ArgumentException("every task is drawn in every trial, and there is one trial at least");
+        if (Calendars.Count == 0)
+        {
+            throw new ArgumentException("a plan needs a worker");
+        }
+
+        if (Calendars.Any(calendar => !calendar.Place.Zone.Equals(Zone)))
+        {
+            throw new ArgumentException("the workers' calendars are in different zones");
+        }
+
+        if (Times.Count != Graph.Tasks.Count)
+        {
+            throw new ArgumentException($"{Times.Count} times for {Graph.Tasks.Count} tasks");
+        }
+
+        if (Draws.Trials == 0 || Draws.Minutes.Any(trial => trial.Length != Graph.Tasks.Count))
+        {
+            throw new ArgumentException("every task is drawn in every trial, and there is one trial at least");
+        }
+
         ArgumentOutOfRangeException.ThrowIfLessThan(Budget, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(Changeover, WorkTime.Zero);
     }

@@ -1,7 +1,5 @@
 using System.Diagnostics;
-
 using NodaTime;
-
 using ShopDays.Measures;
 
 namespace ShopDays.Plans;
@@ -68,7 +66,11 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
     private IEnumerable<PlannedWait> Waits(Schedule schedule)
     {
         var graph = request.Graph;
-        foreach (var wait in graph.OpeningWaits) yield return new(null, hours.At(0), hours.At(0) + wait.Duration, wait.Name);
+        foreach (var wait in graph.OpeningWaits)
+        {
+            yield return new(null, hours.At(0), hours.At(0) + wait.Duration, wait.Name);
+        }
+
         var after = graph.Precedences
             .Where(one => one.Wait is { } wait && wait.Duration > Duration.Zero)
             .Select(one => (Task: one.Before, Wait: one.Wait!))

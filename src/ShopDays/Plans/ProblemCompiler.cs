@@ -1,5 +1,4 @@
 using NodaTime;
-
 using ShopDays.Work;
 
 namespace ShopDays.Plans;

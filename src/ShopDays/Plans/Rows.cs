@@ -11,7 +11,11 @@ internal sealed class Rows<T>
     {
         var byRow = entries.ToLookup(entry => entry.Row, entry => entry.Item);
         begin = new int[rows + 1];
-        for (var row = 0; row < rows; row++) begin[row + 1] = begin[row] + byRow[row].Count();
+        for (var row = 0; row < rows; row++)
+        {
+            begin[row + 1] = begin[row] + byRow[row].Count();
+        }
+
         items = [.. Enumerable.Range(0, rows).SelectMany(row => byRow[row])];
     }
 

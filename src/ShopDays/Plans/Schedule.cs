@@ -60,7 +60,11 @@ internal sealed class Schedule(int tasks)
     /// <summary>Adds a stretch of work.</summary>
     public void Add(WorkPiece piece)
     {
-        if (count == pieces.Length) Array.Resize(ref pieces, 2 * count);
+        if (count == pieces.Length)
+        {
+            Array.Resize(ref pieces, 2 * count);
+        }
+
         pieces[count++] = piece;
     }
 

@@ -53,7 +53,11 @@ internal static class ScheduleBound
         {
             var plan = problem.Tasks[task];
             var ready = plan.NotBefore;
-            foreach (var one in problem.Before(task)) ready = Math.Max(ready, ends[one.Before] + one.Lag);
+            foreach (var one in problem.Before(task))
+            {
+                ready = Math.Max(ready, ends[one.Before] + one.Lag);
+            }
+
             var split = new WorkSplit(plan.Minutes, plan.IsSplittable, LeastPiece: 1);
             var fits = ready < CompiledCalendar.Never && fitter.TryFit(task, split, ready, CompiledCalendar.Never, ref fit);
             ends[task] = fits ? fit.End : CompiledCalendar.Never;
@@ -69,7 +73,11 @@ internal static class ScheduleBound
     private static int InHours(ScheduleProblem problem, int[] ends, double[] waits, Func<CompiledTask, bool> counts, int perDay)
     {
         var some = Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].Crew > 0 && counts(problem.Tasks[task])).ToImmutableArray();
-        if (some.IsEmpty) return 0;
+        if (some.IsEmpty)
+        {
+            return 0;
+        }
+
         var work = some.Sum(task => (long)problem.Tasks[task].Minutes * problem.Tasks[task].Crew);
 
         var begin = some.Min(task => EarliestBegin(problem, ends, task));
@@ -80,7 +88,11 @@ internal static class ScheduleBound
     private static int EarliestBegin(ScheduleProblem problem, int[] ends, int task)
     {
         var ready = problem.Tasks[task].NotBefore;
-        foreach (var one in problem.Before(task)) ready = Math.Max(ready, ends[one.Before] + one.Lag);
+        foreach (var one in problem.Before(task))
+        {
+            ready = Math.Max(ready, ends[one.Before] + one.Lag);
+        }
+
         return ready;
     }
 
@@ -92,9 +104,17 @@ internal static class ScheduleBound
         var changes = new SortedDictionary<int, int>();
         foreach (var (worker, day, from, to) in stretches)
         {
-            if (had[worker].Day != day) had[worker] = (day, 0);
+            if (had[worker].Day != day)
+            {
+                had[worker] = (day, 0);
+            }
+
             var length = Math.Min(to - from, perDay - had[worker].Minutes);
-            if (length <= 0) continue;
+            if (length <= 0)
+            {
+                continue;
+            }
+
             had[worker].Minutes += length;
 
             // The cap's minutes are counted as early in the day as can be.
@@ -105,7 +125,11 @@ internal static class ScheduleBound
         var (at, there) = (begin, 0);
         foreach (var (minute, change) in changes)
         {
-            if ((long)(minute - at) * there >= work) break;
+            if ((long)(minute - at) * there >= work)
+            {
+                break;
+            }
+
             work -= (long)(minute - at) * there;
             (at, there) = (minute, there + change);
         }
@@ -117,6 +141,8 @@ internal static class ScheduleBound
     {
         var calendar = problem.Workers[worker];
         for (var session = calendar.SessionEndingAfter(begin); session < calendar.Count; session++)
+        {
             yield return (worker, calendar.Day[session], Math.Max(begin, calendar.From[session]), calendar.To[session]);
+        }
     }
 }

@@ -49,7 +49,10 @@ internal sealed class ScheduleGenerator
         into.Reset();
         foreach (var block in order)
         {
-            if (!Place(problem.Members(block), minutes, into, mayRunOver)) return false;
+            if (!Place(problem.Members(block), minutes, into, mayRunOver))
+            {
+                return false;
+            }
         }
 
         Finish(into);
@@ -58,7 +61,11 @@ internal sealed class ScheduleGenerator
 
     private bool Place(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
     {
-        if (members.Length == 1) return PlaceTask(members[0], minutes, into, 0, mayRunOver, keepTogether: false);
+        if (members.Length == 1)
+        {
+            return PlaceTask(members[0], minutes, into, 0, mayRunOver, keepTogether: false);
+        }
+
         saved.CopyFrom(floor);
         var pieces = into.Pieces.Length;
         var overruns = into.Overruns;
@@ -67,15 +74,27 @@ internal sealed class ScheduleGenerator
         while (notBefore < giveUpAt)
         {
             var failed = FirstThatFails(members, minutes, into, notBefore, mayRunOver, keepTogether: true);
-            if (failed < 0) return true;
-            if (mayRunOver && notBefore == 0) giveUpAt = into.Start[members[0]] + WeekMinutes;
+            if (failed < 0)
+            {
+                return true;
+            }
+
+            if (mayRunOver && notBefore == 0)
+            {
+                giveUpAt = into.Start[members[0]] + WeekMinutes;
+            }
+
             notBefore = NextAttempt(members, failed, into);
             floor.CopyFrom(saved);
             into.KeepPieces(pieces);
             into.Overruns = overruns;
         }
 
-        if (!mayRunOver) return false;
+        if (!mayRunOver)
+        {
+            return false;
+        }
+
         into.Overruns++;
         return FirstThatFails(members, minutes, into, 0, mayRunOver, keepTogether: false) < 0;
     }
@@ -84,7 +103,10 @@ internal sealed class ScheduleGenerator
     {
         foreach (var task in members)
         {
-            if (!PlaceTask(task, minutes, into, notBefore, mayRunOver, keepTogether)) return task;
+            if (!PlaceTask(task, minutes, into, notBefore, mayRunOver, keepTogether))
+            {
+                return task;
+            }
         }
 
         return -1;
@@ -98,7 +120,10 @@ internal sealed class ScheduleGenerator
         foreach (var one in problem.Before(task))
         {
             ready = Math.Max(ready, into.End[one.Before] + one.Lag);
-            if (one.SameSession && keepTogether) startBy = Math.Min(startBy, SessionEnd(one.Before, into));
+            if (one.SameSession && keepTogether)
+            {
+                startBy = Math.Min(startBy, SessionEnd(one.Before, into));
+            }
         }
 
         var split = new WorkSplit(minutes[task], plan.IsSplittable, plan.LeastPiece);
@@ -132,7 +157,11 @@ internal sealed class ScheduleGenerator
             return true;
         }
 
-        if (wholeEnd < CompiledCalendar.Never) return fitter.TryFit(task, whole, ready, CompiledCalendar.Never, ref fit);
+        if (wholeEnd < CompiledCalendar.Never)
+        {
+            return fitter.TryFit(task, whole, ready, CompiledCalendar.Never, ref fit);
+        }
+
         into.Overruns++;
         return fitter.TryFit(task, over with { LeastPiece = 1 }, ready, CompiledCalendar.Never, ref fit);
     }
@@ -142,7 +171,11 @@ internal sealed class ScheduleGenerator
         into.Set(task, fit.Start, fit.End);
         foreach (var piece in fit.Pieces)
         {
-            if (plan.Place >= 0) floor.TakePlace(plan.Place, piece.From, piece.To);
+            if (plan.Place >= 0)
+            {
+                floor.TakePlace(plan.Place, piece.From, piece.To);
+            }
+
             foreach (var worker in fit.Team)
             {
                 floor.Take(worker, plan, piece.Day, piece.From, piece.To);
@@ -160,7 +193,10 @@ internal sealed class ScheduleGenerator
         var end = CompiledCalendar.Never;
         foreach (var piece in into.Pieces)
         {
-            if (piece.Task == task && piece.To == into.End[task]) end = Math.Min(end, problem.Workers[piece.Worker].To[piece.Session]);
+            if (piece.Task == task && piece.To == into.End[task])
+            {
+                end = Math.Min(end, problem.Workers[piece.Worker].To[piece.Session]);
+            }
         }
 
         return end;
@@ -172,14 +208,25 @@ internal sealed class ScheduleGenerator
         var next = CompiledCalendar.Never;
         foreach (var one in problem.Before(failed))
         {
-            if (one.SameSession) next = Math.Min(next, problem.Tasks[one.Before].IsSplittable ? 0 : SessionEnd(one.Before, into));
+            if (one.SameSession)
+            {
+                next = Math.Min(next, problem.Tasks[one.Before].IsSplittable ? 0 : SessionEnd(one.Before, into));
+            }
         }
 
-        if (next > 0) return next;
+        if (next > 0)
+        {
+            return next;
+        }
+
         var first = CompiledCalendar.Never;
         foreach (var task in members)
         {
-            if (task == failed) break;
+            if (task == failed)
+            {
+                break;
+            }
+
             first = Math.Min(first, into.Start[task]);
         }
 
@@ -190,11 +237,19 @@ internal sealed class ScheduleGenerator
     {
         run++;
         var finish = 0;
-        for (var task = 0; task < problem.Tasks.Length; task++) finish = Math.Max(finish, into.End[task] + problem.Tasks[task].WaitAtEnd);
+        for (var task = 0; task < problem.Tasks.Length; task++)
+        {
+            finish = Math.Max(finish, into.End[task] + problem.Tasks[task].WaitAtEnd);
+        }
+
         var days = 0;
         foreach (var piece in into.Pieces)
         {
-            if (metDays[piece.Day] == run) continue;
+            if (metDays[piece.Day] == run)
+            {
+                continue;
+            }
+
             metDays[piece.Day] = run;
             days++;
         }

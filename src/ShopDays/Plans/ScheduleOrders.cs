@@ -20,7 +20,11 @@ internal sealed class ScheduleOrders
         var tails = TailLengths.Of(problem, TailLengths.ClockPerWork(problem));
         for (var block = 0; block < tail.Length; block++)
         {
-            foreach (var task in problem.Members(block)) tail[block] = Math.Max(tail[block], tails[task]);
+            foreach (var task in problem.Members(block))
+            {
+                tail[block] = Math.Max(tail[block], tails[task]);
+            }
+
             key[block] = problem.Tasks[problem.Members(block)[0]].SetupKey;
         }
 
@@ -41,7 +45,10 @@ internal sealed class ScheduleOrders
         for (var block = 0; block < order.Length; block++)
         {
             waitsFor[block] = problem.BlocksBefore(block).Length;
-            if (waitsFor[block] == 0) ready.Add(block);
+            if (waitsFor[block] == 0)
+            {
+                ready.Add(block);
+            }
         }
 
         var last = -1;
@@ -53,7 +60,10 @@ internal sealed class ScheduleOrders
             ready.RemoveAt(pick);
             foreach (var block in problem.BlocksAfter(order[place]))
             {
-                if (--waitsFor[block] == 0) ready.Add(block);
+                if (--waitsFor[block] == 0)
+                {
+                    ready.Add(block);
+                }
             }
         }
     }
@@ -65,9 +75,20 @@ internal sealed class ScheduleOrders
         for (var index = 0; index < ready.Count; index++)
         {
             var worth = tail[ready[index]];
-            if (last >= 0 && key[ready[index]] == last) worth += likeness * longest;
-            if (noise > 0) worth += noise * longest * draws.NextDouble();
-            if (worth > most || (worth == most && ready[index] < ready[pick])) (pick, most) = (index, worth);
+            if (last >= 0 && key[ready[index]] == last)
+            {
+                worth += likeness * longest;
+            }
+
+            if (noise > 0)
+            {
+                worth += noise * longest * draws.NextDouble();
+            }
+
+            if (worth > most || (worth == most && ready[index] < ready[pick]))
+            {
+                (pick, most) = (index, worth);
+            }
         }
 
         return pick;

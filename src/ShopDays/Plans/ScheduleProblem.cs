@@ -35,7 +35,11 @@ internal sealed class ScheduleProblem
         Changeover = changeover;
         Days = workers.Select(worker => worker.Days).DefaultIfEmpty().Max();
         Minutes = [.. tasks.Select(task => task.Minutes)];
-        foreach (var task in tasks) Check(task);
+        foreach (var task in tasks)
+        {
+            Check(task);
+        }
+
         before = new(tasks.Count, precedences.Select(one => (one.After, one)));
         after = new(tasks.Count, precedences.Select(one => (one.Before, one)));
         holds = new(tasks.Count, tasks.SelectMany((task, id) => task.Holds.Select(hold => (id, hold))));
@@ -109,15 +113,37 @@ internal sealed class ScheduleProblem
 
     private void Check(CompiledTask task)
     {
-        if (task.Crew < 0 || task.Crew > Workers.Length) throw new ArgumentException($"a task takes {task.Crew} workers of {Workers.Length}");
-        if (task.Minutes < (task.Crew == 0 ? 0 : 1)) throw new ArgumentException("a task that somebody does takes a minute at least");
-        if (task.LeastPiece < 1) throw new ArgumentException("the least piece of a task is a minute at least");
-        if (task.Place >= Capacities.Length) throw new ArgumentException("a task needs a place that is not there");
+        if (task.Crew < 0 || task.Crew > Workers.Length)
+        {
+            throw new ArgumentException($"a task takes {task.Crew} workers of {Workers.Length}");
+        }
+
+        if (task.Minutes < (task.Crew == 0 ? 0 : 1))
+        {
+            throw new ArgumentException("a task that somebody does takes a minute at least");
+        }
+
+        if (task.LeastPiece < 1)
+        {
+            throw new ArgumentException("the least piece of a task is a minute at least");
+        }
+
+        if (task.Place >= Capacities.Length)
+        {
+            throw new ArgumentException("a task needs a place that is not there");
+        }
+
         foreach (var hold in task.Holds)
         {
-            if (hold.First < 0 || hold.Last < hold.First || hold.Last >= Capacities.Length) throw new ArgumentException("a task holds a resource that is not there");
+            if (hold.First < 0 || hold.Last < hold.First || hold.Last >= Capacities.Length)
+            {
+                throw new ArgumentException("a task holds a resource that is not there");
+            }
+
             if (Enumerable.Range(hold.First, hold.Last - hold.First + 1).Sum(resource => Capacities[resource]) < hold.Count)
+            {
                 throw new ArgumentException("a task holds more than there are");
+            }
         }
     }
 
@@ -129,7 +155,10 @@ internal sealed class ScheduleProblem
         {
             foreach (var one in after[order[next]])
             {
-                if (--waitsFor[one.After] == 0) order.Add(one.After);
+                if (--waitsFor[one.After] == 0)
+                {
+                    order.Add(one.After);
+                }
             }
         }
 

@@ -54,15 +54,27 @@ internal sealed class ScheduleSearch
             Score();
         }
 
-        if (BestScore == long.MaxValue) return null;
-        if (problem.Blocks < 2) return best;
+        if (BestScore == long.MaxValue)
+        {
+            return null;
+        }
+
+        if (problem.Blocks < 2)
+        {
+            return best;
+        }
+
         for (var sample = 0; Tried < budget / 5; sample++)
         {
             orders.Write(order, 0.2 * (sample % 4 == 0 ? 0 : draws.NextDouble()), 0.02 + (0.3 * draws.NextDouble()), draws);
             Score();
         }
 
-        while (Tried < budget) Climb(budget);
+        while (Tried < budget)
+        {
+            Climb(budget);
+        }
+
         return best;
     }
 
@@ -87,31 +99,63 @@ internal sealed class ScheduleSearch
         for (var idle = 0; idle < Patience && Tried < budget; idle++)
         {
             var (from, to) = DrawMove();
-            if (from == to) continue;
+            if (from == to)
+            {
+                continue;
+            }
+
             Move(from, to);
             var moved = Score();
-            if (moved < score) idle = 0;
+            if (moved < score)
+            {
+                idle = 0;
+            }
 
             // Now and then a little worse, to get out of a corner; the best order is kept aside.
-            if (moved <= score || (moved < long.MaxValue && draws.NextDouble() < Math.Exp(-Steep * (moved - score) / score))) score = moved;
-            else Move(to, from);
+            if (moved <= score || (moved < long.MaxValue && draws.NextDouble() < Math.Exp(-Steep * (moved - score) / score)))
+            {
+                score = moved;
+            }
+            else
+            {
+                Move(to, from);
+            }
         }
     }
 
     /// <summary>A block's place and another that it may go to; every third move is next to a block of like work.</summary>
     private (int From, int To) DrawMove()
     {
-        for (var index = 0; index < order.Length; index++) place[order[index]] = index;
+        for (var index = 0; index < order.Length; index++)
+        {
+            place[order[index]] = index;
+        }
+
         var from = draws.Next(order.Length);
         var block = order[from];
         var (first, last) = (0, order.Length - 1);
-        foreach (var before in problem.BlocksBefore(block)) first = Math.Max(first, place[before] + 1);
-        foreach (var after in problem.BlocksAfter(block)) last = Math.Min(last, place[after] - 1);
-        if (draws.Next(3) != 0) return (from, draws.Next(first, last + 1));
+        foreach (var before in problem.BlocksBefore(block))
+        {
+            first = Math.Max(first, place[before] + 1);
+        }
+
+        foreach (var after in problem.BlocksAfter(block))
+        {
+            last = Math.Min(last, place[after] - 1);
+        }
+
+        if (draws.Next(3) != 0)
+        {
+            return (from, draws.Next(first, last + 1));
+        }
+
         for (var tries = 0; tries < 8; tries++)
         {
             var to = draws.Next(first, last + 1);
-            if (to != from && orders.KeyOf(order[to]) == orders.KeyOf(block)) return (from, to);
+            if (to != from && orders.KeyOf(order[to]) == orders.KeyOf(block))
+            {
+                return (from, to);
+            }
         }
 
         return (from, draws.Next(first, last + 1));
@@ -120,15 +164,26 @@ internal sealed class ScheduleSearch
     private void Move(int from, int to)
     {
         var block = order[from];
-        if (from < to) Array.Copy(order, from + 1, order, from, to - from);
-        else Array.Copy(order, to, order, to + 1, from - to);
+        if (from < to)
+        {
+            Array.Copy(order, from + 1, order, from, to - from);
+        }
+        else
+        {
+            Array.Copy(order, to, order, to + 1, from - to);
+        }
+
         order[to] = block;
     }
 
     private long Score()
     {
         Tried++;
-        if (!generator.Generate(order, problem.Minutes.AsSpan(), trial)) return long.MaxValue;
+        if (!generator.Generate(order, problem.Minutes.AsSpan(), trial))
+        {
+            return long.MaxValue;
+        }
+
         if (trial.Score < BestScore)
         {
             BestScore = trial.Score;

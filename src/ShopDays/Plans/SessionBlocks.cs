@@ -17,7 +17,10 @@ internal static class SessionBlocks
             .Select(one => (one.Before, one.After))
             .Concat(precedences.Where(one => one.SameSession).Select(one => (one.After, one.Before))));
         var walk = new Walk(after, tasks);
-        for (var task = 0; task < tasks; task++) walk.From(task);
+        for (var task = 0; task < tasks; task++)
+        {
+            walk.From(task);
+        }
 
         // The walk closes the last blocks first.
         return [.. walk.BlockOf.Select(block => walk.Blocks - 1 - block)];
@@ -38,7 +41,11 @@ internal static class SessionBlocks
 
         public void From(int root)
         {
-            if (met[root] != 0) return;
+            if (met[root] != 0)
+            {
+                return;
+            }
+
             Enter(root);
             while (path.TryPeek(out var task))
             {
@@ -49,15 +56,28 @@ internal static class SessionBlocks
                 }
 
                 path.Pop();
-                if (path.TryPeek(out var parent)) reaches[parent] = Math.Min(reaches[parent], reaches[task]);
-                if (reaches[task] == met[task]) Close(task);
+                if (path.TryPeek(out var parent))
+                {
+                    reaches[parent] = Math.Min(reaches[parent], reaches[task]);
+                }
+
+                if (reaches[task] == met[task])
+                {
+                    Close(task);
+                }
             }
         }
 
         private void Look(int task, int other)
         {
-            if (met[other] == 0) Enter(other);
-            else if (BlockOf[other] < 0) reaches[task] = Math.Min(reaches[task], met[other]);
+            if (met[other] == 0)
+            {
+                Enter(other);
+            }
+            else if (BlockOf[other] < 0)
+            {
+                reaches[task] = Math.Min(reaches[task], met[other]);
+            }
         }
 
         private void Enter(int task)
@@ -76,6 +96,7 @@ internal static class SessionBlocks
                 BlockOf[member] = Blocks;
             }
             while (member != task);
+
             Blocks++;
         }
     }

@@ -26,7 +26,11 @@ internal sealed class ShopFloor
         get
         {
             var sum = 0;
-            foreach (var worker in free) sum += worker.Changeovers;
+            foreach (var worker in free)
+            {
+                sum += worker.Changeovers;
+            }
+
             return sum;
         }
     }
@@ -34,9 +38,20 @@ internal sealed class ShopFloor
     /// <summary>Empties the shop.</summary>
     public void Reset()
     {
-        foreach (var worker in free) worker.Reset();
-        foreach (var resource in usage) resource.Reset();
-        foreach (var days in heavy) Array.Clear(days);
+        foreach (var worker in free)
+        {
+            worker.Reset();
+        }
+
+        foreach (var resource in usage)
+        {
+            resource.Reset();
+        }
+
+        foreach (var days in heavy)
+        {
+            Array.Clear(days);
+        }
     }
 
     /// <summary>Becomes like another shop for the same problem.</summary>
@@ -48,7 +63,10 @@ internal sealed class ShopFloor
             other.heavy[worker].CopyTo(heavy[worker], 0);
         }
 
-        for (var resource = 0; resource < usage.Length; resource++) usage[resource].CopyFrom(other.usage[resource]);
+        for (var resource = 0; resource < usage.Length; resource++)
+        {
+            usage[resource].CopyFrom(other.usage[resource]);
+        }
     }
 
     /// <summary>
@@ -60,8 +78,16 @@ internal sealed class ShopFloor
         start = minute;
         while (TryMeet(team, task.SetupKey, start, out start, out end, out session))
         {
-            if (task.IsNoisy && !KeepNoiseAllowed(team, ref start, ref end)) continue;
-            if (task.Place >= 0 && !KeepPlaceFree(task.Place, ref start, ref end)) continue;
+            if (task.IsNoisy && !KeepNoiseAllowed(team, ref start, ref end))
+            {
+                continue;
+            }
+
+            if (task.Place >= 0 && !KeepPlaceFree(task.Place, ref start, ref end))
+            {
+                continue;
+            }
+
             return true;
         }
 
@@ -72,7 +98,11 @@ internal sealed class ShopFloor
     public int HeavyLeft(int[] team, int day)
     {
         var left = problem.HeavyPerDay;
-        foreach (var worker in team) left = Math.Min(left, problem.HeavyPerDay - heavy[worker][day]);
+        foreach (var worker in team)
+        {
+            left = Math.Min(left, problem.HeavyPerDay - heavy[worker][day]);
+        }
+
         return left;
     }
 
@@ -80,7 +110,10 @@ internal sealed class ShopFloor
     public void Take(int worker, CompiledTask task, int day, int start, int end)
     {
         free[worker].Take(start, end, task.SetupKey);
-        if (task.IsHeavy) heavy[worker][day] += end - start;
+        if (task.IsHeavy)
+        {
+            heavy[worker][day] += end - start;
+        }
     }
 
     /// <summary>Takes a place to work at.</summary>
@@ -103,7 +136,10 @@ internal sealed class ShopFloor
                 missing -= number;
             }
 
-            if (missing > 0) return Later(hold, start, missing);
+            if (missing > 0)
+            {
+                return Later(hold, start, missing);
+            }
         }
 
         return start;
@@ -137,21 +173,37 @@ internal sealed class ShopFloor
         }
 
         var change = CompiledCalendar.Never;
-        for (var resource = hold.First; resource <= hold.Last; resource++) change = Math.Min(change, usage[resource].NextChange(start));
+        for (var resource = hold.First; resource <= hold.Last; resource++)
+        {
+            change = Math.Min(change, usage[resource].NextChange(start));
+        }
+
         return change;
     }
 
     /// <summary>The first stretch in which every member of a team is free.</summary>
     private bool TryMeet(int[] team, int key, int minute, out int start, out int end, out int session)
     {
-        if (!free[team[0]].TryNext(minute, key, out start, out end, out session)) return false;
+        if (!free[team[0]].TryNext(minute, key, out start, out end, out session))
+        {
+            return false;
+        }
+
         for (var member = 1; member < team.Length; member++)
         {
-            if (!free[team[member]].TryNext(start, key, out var others, out var othersEnd, out _)) return false;
+            if (!free[team[member]].TryNext(start, key, out var others, out var othersEnd, out _))
+            {
+                return false;
+            }
+
             if (others > start)
             {
                 // Somebody comes later: begin again with the first, from there.
-                if (!free[team[0]].TryNext(others, key, out start, out end, out session)) return false;
+                if (!free[team[0]].TryNext(others, key, out start, out end, out session))
+                {
+                    return false;
+                }
+
                 member = 0;
                 continue;
             }

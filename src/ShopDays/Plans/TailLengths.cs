@@ -15,7 +15,11 @@ internal static class TailLengths
         foreach (var task in problem.InOrder.Reverse())
         {
             double follows = problem.Tasks[task].WaitAtEnd;
-            foreach (var one in problem.After(task)) follows = Math.Max(follows, one.Lag + tails[one.After]);
+            foreach (var one in problem.After(task))
+            {
+                follows = Math.Max(follows, one.Lag + tails[one.After]);
+            }
+
             var scale = problem.Tasks[task].Crew == 0 && clockPerWork > 0 ? 1 : clockPerWork;
             tails[task] = follows + (scale * problem.Minutes[task]);
         }
@@ -30,8 +34,15 @@ internal static class TailLengths
         var end = 0;
         foreach (var worker in problem.Workers)
         {
-            for (var session = 0; session < worker.Count; session++) open += worker.To[session] - worker.From[session];
-            if (worker.Count > 0) end = Math.Max(end, worker.To[^1]);
+            for (var session = 0; session < worker.Count; session++)
+            {
+                open += worker.To[session] - worker.From[session];
+            }
+
+            if (worker.Count > 0)
+            {
+                end = Math.Max(end, worker.To[^1]);
+            }
         }
 
         return open == 0 ? 1 : Math.Max(1, (double)end / open);

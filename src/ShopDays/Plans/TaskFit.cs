@@ -39,8 +39,16 @@ internal sealed class TaskFit
     /// <summary>Adds a stretch.</summary>
     public void Add(FitPiece piece)
     {
-        if (count == pieces.Length) Array.Resize(ref pieces, 2 * count);
-        if (count == 0) Start = piece.From;
+        if (count == pieces.Length)
+        {
+            Array.Resize(ref pieces, 2 * count);
+        }
+
+        if (count == 0)
+        {
+            Start = piece.From;
+        }
+
         End = piece.To;
         pieces[count++] = piece;
     }

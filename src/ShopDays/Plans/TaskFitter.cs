@@ -23,8 +23,16 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
         var found = false;
         foreach (var team in problem.TeamsOf(problem.Tasks[task].Crew))
         {
-            if (!TryFit(team, task, split, ready, startBy, spare)) continue;
-            if (found && spare.End >= best.End) continue;
+            if (!TryFit(team, task, split, ready, startBy, spare))
+            {
+                continue;
+            }
+
+            if (found && spare.End >= best.End)
+            {
+                continue;
+            }
+
             (spare, best) = (best, spare);
             found = true;
         }
@@ -36,9 +44,16 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
     {
         for (var minute = ready; minute < startBy && TryWork(team, problem.Tasks[task], split, minute, fit);)
         {
-            if (fit.Start >= startBy) return false;
+            if (fit.Start >= startBy)
+            {
+                return false;
+            }
+
             minute = floor.CanHoldFrom(task, fit.Start, fit.End);
-            if (minute == fit.Start) return true;
+            if (minute == fit.Start)
+            {
+                return true;
+            }
         }
 
         return false;
@@ -58,12 +73,20 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
         var left = split.Minutes;
         while (left > 0)
         {
-            if (!floor.TryNext(team, task, minute, out var start, out var end, out var session)) return false;
+            if (!floor.TryNext(team, task, minute, out var start, out var end, out var session))
+            {
+                return false;
+            }
+
             var day = problem.Workers[team[0]].Day[session];
             var room = end - start;
             if (task.IsHeavy)
             {
-                if (day != heavyDay) (heavyDay, heavyDone) = (day, 0);
+                if (day != heavyDay)
+                {
+                    (heavyDay, heavyDone) = (day, 0);
+                }
+
                 room = Math.Min(room, floor.HeavyLeft(team, day) - heavyDone);
             }
 

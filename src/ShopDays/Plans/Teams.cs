@@ -10,7 +10,11 @@ internal static class Teams
 
     private static IEnumerable<int[]> Choose(int crew, int first, int workers)
     {
-        if (crew == 0) return [[]];
+        if (crew == 0)
+        {
+            return [[]];
+        }
+
         return from worker in Enumerable.Range(first, workers - first)
                from rest in Choose(crew - 1, worker + 1, workers)
                select (int[])[worker, .. rest];

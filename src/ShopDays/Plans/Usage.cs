@@ -17,7 +17,11 @@ internal sealed class Usage
     /// <summary>Becomes like another.</summary>
     public void CopyFrom(Usage other)
     {
-        while (at.Length < other.steps) Grow();
+        while (at.Length < other.steps)
+        {
+            Grow();
+        }
+
         steps = other.steps;
         Array.Copy(other.at, at, steps);
         Array.Copy(other.used, used, steps);
@@ -26,10 +30,17 @@ internal sealed class Usage
     /// <summary>Uses some from a minute to another, which is not included.</summary>
     public void Add(int from, int to, int number)
     {
-        if (from >= to) return;
+        if (from >= to)
+        {
+            return;
+        }
+
         var first = StepBeginningAt(from);
         var last = StepBeginningAt(to);
-        for (var step = first; step < last; step++) used[step] += number;
+        for (var step = first; step < last; step++)
+        {
+            used[step] += number;
+        }
     }
 
     /// <summary>The most in use at any minute from one to another, the first always looked at, the second not included.</summary>
@@ -37,7 +48,11 @@ internal sealed class Usage
     {
         var step = StepAt(from);
         var most = used[step];
-        for (step++; step < steps && at[step] < to; step++) most = Math.Max(most, used[step]);
+        for (step++; step < steps && at[step] < to; step++)
+        {
+            most = Math.Max(most, used[step]);
+        }
+
         return most;
     }
 
@@ -45,10 +60,17 @@ internal sealed class Usage
     public int FirstAbove(int limit, int from)
     {
         var step = StepAt(from);
-        if (used[step] > limit) return from;
+        if (used[step] > limit)
+        {
+            return from;
+        }
+
         for (step++; step < steps; step++)
         {
-            if (used[step] > limit) return at[step];
+            if (used[step] > limit)
+            {
+                return at[step];
+            }
         }
 
         return CompiledCalendar.Never;
@@ -58,10 +80,17 @@ internal sealed class Usage
     public int FirstWithin(int limit, int from)
     {
         var step = StepAt(from);
-        if (used[step] <= limit) return from;
+        if (used[step] <= limit)
+        {
+            return from;
+        }
+
         for (step++; step < steps; step++)
         {
-            if (used[step] <= limit) return at[step];
+            if (used[step] <= limit)
+            {
+                return at[step];
+            }
         }
 
         return CompiledCalendar.Never;
@@ -83,8 +112,16 @@ internal sealed class Usage
     private int StepBeginningAt(int minute)
     {
         var step = StepAt(minute);
-        if (at[step] == minute) return step;
-        if (steps == at.Length) Grow();
+        if (at[step] == minute)
+        {
+            return step;
+        }
+
+        if (steps == at.Length)
+        {
+            Grow();
+        }
+
         step++;
         Array.Copy(at, step, at, step + 1, steps - step);
         Array.Copy(used, step, used, step + 1, steps - step);

@@ -76,7 +76,7 @@ internal static class Finishing
     {
         var outermost = Holders.OutermostOf(name, draft.Job);
         var parts = ShownParts(draft, name).Where(part => draft.IsFirst(Smooth, part.Name)).ToList();
-        IReadOnlyList<int> last = draft.LastOf(outermost);
+        var last = draft.LastOf(outermost);
         if (parts.Count == 0)
         {
             return last;

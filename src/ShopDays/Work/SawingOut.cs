@@ -23,7 +23,7 @@ internal static class SawingOut
         foreach (var board in draft.Layout.Boards)
         {
             var done = new List<(Cut Cut, int Id)>();
-            IReadOnlyList<int> last = chalked;
+            var last = chalked;
             var reason = "all parts are chosen and chalked out before the first cut: matching, grain and flaws";
             foreach (var group in CutGroups.Of(board))
             {

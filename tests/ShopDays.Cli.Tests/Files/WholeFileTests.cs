@@ -5,7 +5,7 @@ namespace ShopDays.Cli.Tests.Files;
 
 public sealed class WholeFileTests : IDisposable
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("shopdays-");
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("shopdays-");
 
     [Fact]
     public void A_file_is_written_whole_and_alone()
@@ -13,7 +13,7 @@ public sealed class WholeFileTests : IDisposable
         WholeFile.Write(Inside("plan.pdf"), [1, 2, 3]);
 
         Assert.Equal([1, 2, 3], File.ReadAllBytes(Inside("plan.pdf")));
-        Assert.Single(_folder.GetFileSystemInfos());
+        Assert.Single(folder.GetFileSystemInfos());
     }
 
     [Fact]
@@ -24,7 +24,7 @@ public sealed class WholeFileTests : IDisposable
         WholeFile.Write(Inside("plan.pdf"), [1]);
 
         Assert.Equal([1], File.ReadAllBytes(Inside("plan.pdf")));
-        Assert.Single(_folder.GetFileSystemInfos());
+        Assert.Single(folder.GetFileSystemInfos());
     }
 
     [Fact]
@@ -44,11 +44,11 @@ public sealed class WholeFileTests : IDisposable
     [Fact]
     public void Where_a_folder_has_the_name_nothing_is_left_behind()
     {
-        _folder.CreateSubdirectory("plan.pdf");
+        folder.CreateSubdirectory("plan.pdf");
 
         Assert.ThrowsAny<SystemException>(() => WholeFile.Write(Inside("plan.pdf"), [1]));
 
-        Assert.Equal(["plan.pdf"], _folder.GetFileSystemInfos().Select(entry => entry.Name));
+        Assert.Equal(["plan.pdf"], folder.GetFileSystemInfos().Select(entry => entry.Name));
         Assert.Empty(Directory.GetFileSystemEntries(Inside("plan.pdf")));
     }
 
@@ -57,10 +57,10 @@ public sealed class WholeFileTests : IDisposable
     {
         Assert.Throws<DirectoryNotFoundException>(() => WholeFile.Write(Path.Combine(Inside("missing"), "plan.pdf"), [1]));
 
-        Assert.Empty(_folder.GetFileSystemInfos());
+        Assert.Empty(folder.GetFileSystemInfos());
     }
 
-    public void Dispose() => _folder.Delete(recursive: true);
+    public void Dispose() => folder.Delete(recursive: true);
 
-    private string Inside(string name) => Path.Combine(_folder.FullName, name);
+    private string Inside(string name) => Path.Combine(folder.FullName, name);
 }

@@ -36,7 +36,11 @@ internal static class ALayout
     {
         Queue<Blank> blanks = new(parts.SelectMany(BlanksOf));
         List<BoardLayout> boards = [];
-        while (blanks.Count > 0) boards.Add(Fill(boardOf(boards.Count + 1), blanks));
+        while (blanks.Count > 0)
+        {
+            boards.Add(Fill(boardOf(boards.Count + 1), blanks));
+        }
+
         return new()
         {
             Boards = boards,
@@ -66,7 +70,11 @@ internal static class ALayout
         void Saw(CutKind kind, Region of, Length at, string frees) => cuts.Add(new(
             cuts.Count + 1, kind, of, at, kind == CutKind.Crosscut ? of.Width : of.Length, board.Thickness, frees));
         Saw(CutKind.Crosscut, whole, usable.X - Usual.Kerf, "");
-        if (usable.Y > Usual.Kerf) Saw(CutKind.Straighten, Region.Between(usable.X, Length.Zero, board.Length, board.Width), usable.Y - Usual.Kerf, "");
+        if (usable.Y > Usual.Kerf)
+        {
+            Saw(CutKind.Straighten, Region.Between(usable.X, Length.Zero, board.Length, board.Width), usable.Y - Usual.Kerf, "");
+        }
+
         var x = usable.X;
         while (blanks.TryPeek(out var first) && x + first.Length <= usable.Right)
         {
@@ -82,13 +90,29 @@ internal static class ALayout
                 y = region.Top + Usual.Kerf;
             }
 
-            if (y == section.Y) throw new ArgumentException("a blank is wider than the board");
-            if (section.Top - y > In(0.5)) offcuts.Add(new(Region.Between(x, y, section.Right, section.Top), section.Top - y >= In(2)));
+            if (y == section.Y)
+            {
+                throw new ArgumentException("a blank is wider than the board");
+            }
+
+            if (section.Top - y > In(0.5))
+            {
+                offcuts.Add(new(Region.Between(x, y, section.Right, section.Top), section.Top - y >= In(2)));
+            }
+
             x = section.Right + Usual.Kerf;
         }
 
-        if (placed.Count == 0) throw new ArgumentException("a blank is longer than the board");
-        if (usable.Right > x) offcuts.Add(new(Region.Between(x, usable.Y, usable.Right, usable.Top), usable.Right - x >= In(12)));
+        if (placed.Count == 0)
+        {
+            throw new ArgumentException("a blank is longer than the board");
+        }
+
+        if (usable.Right > x)
+        {
+            offcuts.Add(new(Region.Between(x, usable.Y, usable.Right, usable.Top), usable.Right - x >= In(12)));
+        }
+
         return new() { Board = board, Usable = usable, Blanks = placed, Cuts = cuts, Offcuts = offcuts };
     }
 }

@@ -95,7 +95,11 @@ internal static class APlan
         var at = next.Current.WorkStart;
         void Turn()
         {
-            if (work.Count > 0) sessions.Add(new(next.Current, work));
+            if (work.Count > 0)
+            {
+                sessions.Add(new(next.Current, work));
+            }
+
             work = [];
             next.MoveNext();
             at = next.Current.WorkStart;
@@ -120,8 +124,15 @@ internal static class APlan
                 (left, at, first) = (left - taken, end, false);
             }
 
-            if (task.Stage == Stage.Assembly) waits.Add(new(task, at, at.PlusHours(16), "liquid hide glue sets in the clamps"));
-            if (task.Stage == Stage.Finish) waits.Add(new(task, at, at.PlusHours(60), "wiping varnish dries before the next coat"));
+            if (task.Stage == Stage.Assembly)
+            {
+                waits.Add(new(task, at, at.PlusHours(16), "liquid hide glue sets in the clamps"));
+            }
+
+            if (task.Stage == Stage.Finish)
+            {
+                waits.Add(new(task, at, at.PlusHours(60), "wiping varnish dries before the next coat"));
+            }
         }
 
         Turn();

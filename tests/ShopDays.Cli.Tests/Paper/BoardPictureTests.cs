@@ -73,8 +73,14 @@ public sealed class BoardPictureTests
             {
                 var place = picture.Frame.Of(placed.Region);
                 var label = PieceLabel.Fitted(placed.Blank.Label, Shown(placed.Region), place);
-                if (label is null) Assert.Contains(picture.Key, entry => ReferenceEquals(entry.Blank, placed.Blank));
-                else AssertInside(label.Place, place);
+                if (label is null)
+                {
+                    Assert.Contains(picture.Key, entry => ReferenceEquals(entry.Blank, placed.Blank));
+                }
+                else
+                {
+                    AssertInside(label.Place, place);
+                }
             });
             Assert.Equal(picture.Key.Count, picture.Key.Select(entry => entry.Letter).Distinct().Count());
         },
@@ -96,7 +102,11 @@ public sealed class BoardPictureTests
     {
         var places = Ruler.Spread([.. wanted.Order()], 0, 500);
 
-        for (var order = 1; order < places.Length; order++) Assert.True(places[order] - places[order - 1] >= Ruler.Apart - 1e-9);
+        for (var order = 1; order < places.Length; order++)
+        {
+            Assert.True(places[order] - places[order - 1] >= Ruler.Apart - 1e-9);
+        }
+
         Assert.True(places[^1] <= 500 + 1e-9);
         Assert.True(places[0] >= -1e-9);
     });

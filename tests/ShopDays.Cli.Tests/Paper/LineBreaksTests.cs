@@ -37,7 +37,9 @@ public sealed class LineBreaksTests
         var lines = LineBreaks.Of(string.Join(' ', Enumerable.Repeat("plane the face", 30)), TypeScale.Body, Width);
 
         for (var order = 0; order + 1 < lines.Count; order++)
+        {
             Assert.True(TypeScale.Body.WidthOf($"{lines[order]} {Split(lines[order + 1])[0]}") > Width);
+        }
     }
 
     [Fact]

@@ -111,7 +111,9 @@ public sealed class PlanBookTests
             Assert.All(running, day => Assert.Matches($"Until.*{Escaped(Wording.When(wait.End) + AfterOf(wait))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, Wording.Long(day.Date))));
             // News of its end stands on the first sheet from then on.
             if (PaperDay.Of(OfNine.Plan).FirstOrDefault(day => day.Date >= wait.End.Date) is { } next)
+            {
                 Assert.Matches($"Over.*{Escaped(Wording.At(wait.End) + AfterOf(wait))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, Wording.Long(next.Date)));
+            }
         }
     }
 

@@ -19,7 +19,10 @@ public sealed class SheetTests
 
         Assert.True(pages.Length > 2);
         for (var order = 0; order < pages.Length; order++)
+        {
             Assert.Contains($"Page {order + 1} of {pages.Length}", pages[order], StringComparison.Ordinal);
+        }
+
         Assert.All(pages, page => Assert.Contains("Test piece", page, StringComparison.Ordinal));
     }
 

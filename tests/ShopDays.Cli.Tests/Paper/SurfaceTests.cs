@@ -35,7 +35,9 @@ public sealed class SurfaceTests
         var file = ReadBack.Drawn(page =>
         {
             foreach (var weight in Enum.GetValues<Weight>())
+            {
                 page.Text("dovetail", 50, 100 + 20 * (int)weight, new TextStyle(10, weight));
+            }
         });
 
         var fonts = ReadBack.Letters(file).Select(letter => letter.FontName).Distinct().ToList();

@@ -1,7 +1,5 @@
 using CsCheck;
-
 using NodaTime;
-
 using ShopDays.Days;
 using ShopDays.Measures;
 

@@ -1,5 +1,4 @@
 using ShopDays.Days;
-
 using Xunit;
 
 namespace ShopDays.Tests.Days;

@@ -1,7 +1,5 @@
 using NodaTime;
-
 using ShopDays.Days;
-
 using Xunit;
 
 namespace ShopDays.Tests.Days;

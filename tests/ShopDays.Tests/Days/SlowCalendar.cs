@@ -1,5 +1,4 @@
 using NodaTime;
-
 using ShopDays.Days;
 
 namespace ShopDays.Tests.Days;
@@ -8,7 +7,7 @@ namespace ShopDays.Tests.Days;
 internal sealed class SlowCalendar(WorkingCalendar calendar)
 {
     private static readonly Duration Minute = Duration.FromMinutes(1);
-    private readonly Dictionary<Instant, bool> _lit = [];
+    private readonly Dictionary<Instant, bool> seen = [];
 
     /// <summary>Door to door, each session of a date.</summary>
     public List<Interval> Sessions(LocalDate date)
@@ -20,7 +19,11 @@ internal sealed class SlowCalendar(WorkingCalendar calendar)
     private IEnumerable<Instant> MinutesInside(LocalDate date)
     {
         var extra = calendar.Extra.On(date);
-        if (extra is null && calendar.Closed.Contains(date)) return [];
+        if (extra is null && calendar.Closed.Contains(date))
+        {
+            return [];
+        }
+
         var noon = date.AtMidnight().InUtc().ToInstant() + Duration.FromHours(12);
 
         // A day and a half either way holds every minute of the date in every zone.
@@ -35,16 +38,30 @@ internal sealed class SlowCalendar(WorkingCalendar calendar)
     private static IEnumerable<Instant> FromFirstToLast(List<(Instant Instant, LocalDateTime Local)> clock, DayHours hours)
     {
         var inside = clock.FindAll(tick => tick.Local.TimeOfDay >= hours.From && (hours.EndWithTheDay || tick.Local.TimeOfDay < hours.To));
-        if (inside.Count == 0) yield break;
-        for (var minute = inside[0].Instant; minute <= inside[^1].Instant; minute += Minute) yield return minute;
+        if (inside.Count == 0)
+        {
+            yield break;
+        }
+
+        for (var minute = inside[0].Instant; minute <= inside[^1].Instant; minute += Minute)
+        {
+            yield return minute;
+        }
     }
 
     private bool IsLight(Instant minute)
     {
-        if (calendar.Daylight.Limit == DaylightLimit.None) return true;
+        if (calendar.Daylight.Limit == DaylightLimit.None)
+        {
+            return true;
+        }
+
         for (var at = minute - calendar.Daylight.Margin; at <= minute + Minute + calendar.Daylight.Margin; at += Minute)
         {
-            if (!IsLit(at)) return false;
+            if (!IsLit(at))
+            {
+                return false;
+            }
         }
 
         return true;
@@ -52,7 +69,11 @@ internal sealed class SlowCalendar(WorkingCalendar calendar)
 
     private bool IsLit(Instant at)
     {
-        if (!_lit.TryGetValue(at, out var lit)) _lit[at] = lit = new Horizon(calendar.Place, calendar.Daylight.Limit).IsLight(at);
+        if (!seen.TryGetValue(at, out var lit))
+        {
+            seen[at] = lit = new Horizon(calendar.Place, calendar.Daylight.Limit).IsLight(at);
+        }
+
         return lit;
     }
 
@@ -67,10 +88,17 @@ internal sealed class SlowCalendar(WorkingCalendar calendar)
                 continue;
             }
 
-            if (run is { } done) yield return done;
+            if (run is { } done)
+            {
+                yield return done;
+            }
+
             run = new Interval(minute, minute + Minute);
         }
 
-        if (run is { } last) yield return last;
+        if (run is { } last)
+        {
+            yield return last;
+        }
     }
 }

@@ -1,9 +1,6 @@
 using CsCheck;
-
 using NodaTime;
-
 using ShopDays.Days;
-
 using Xunit;
 
 namespace ShopDays.Tests.Days;
@@ -65,7 +62,11 @@ public class WorkingCalendarProperties
     public void No_minute_of_a_session_is_dark() =>
         Each((calendar, sessions, _) =>
         {
-            if (calendar.Daylight.Limit == DaylightLimit.None) return;
+            if (calendar.Daylight.Limit == DaylightLimit.None)
+            {
+                return;
+            }
+
             var horizon = new Horizon(calendar.Place, calendar.Daylight.Limit);
             foreach (var session in sessions)
             {

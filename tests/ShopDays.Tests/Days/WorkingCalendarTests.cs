@@ -1,8 +1,6 @@
 using NodaTime;
-
 using ShopDays.Days;
 using ShopDays.Measures;
-
 using Xunit;
 
 namespace ShopDays.Tests.Days;

@@ -11,7 +11,7 @@ public sealed class CommaCultureTests
     [Fact]
     public void Measures_read_and_write_alike_where_decimals_have_a_comma()
     {
-        CultureInfo before = CultureInfo.CurrentCulture;
+        var before = CultureInfo.CurrentCulture;
         try
         {
             CultureInfo.CurrentCulture = WithDecimalComma();
@@ -39,7 +39,7 @@ public sealed class CommaCultureTests
     /// <summary>Made by hand: the program carries no table of the world's languages.</summary>
     private static CultureInfo WithDecimalComma()
     {
-        CultureInfo culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
         culture.NumberFormat.NumberDecimalSeparator = ",";
         culture.NumberFormat.NumberGroupSeparator = ".";
         culture.NumberFormat.PercentDecimalSeparator = ",";

@@ -39,7 +39,7 @@ public sealed class LengthFormatTests
     [InlineData(-0.03, "0\"", "0\"")]
     public void Inches_are_written_with_reduced_16ths_and_halves_away_from_zero(double inches, string plain, string withFeet)
     {
-        Length length = Length.FromInches((decimal)inches);
+        var length = Length.FromInches((decimal)inches);
         Assert.Equal(plain, LengthFormat.Inches(16).Write(length));
         Assert.Equal(withFeet, LengthFormat.Inches(16, feet: true).Write(length));
     }
@@ -74,8 +74,8 @@ public sealed class LengthFormatTests
     [Fact]
     public void What_rounding_lost_is_told()
     {
-        Length length = Length.FromInches(47.53125m);
-        LengthFormat format = LengthFormat.Inches(16);
+        var length = Length.FromInches(47.53125m);
+        var format = LengthFormat.Inches(16);
 
         Assert.Equal("47 9/16\"", format.Write(length));
         Assert.Equal(Length.FromInches(-1m / 32), format.Loses(length));

@@ -153,9 +153,9 @@ public sealed class LengthTextTests
     [Fact]
     public void Every_64th_of_an_inch_is_read_exactly()
     {
-        for (int count = 1; count < 64; count++)
+        for (var count = 1; count < 64; count++)
         {
-            Length read = Reading.Value(LengthText.Read($"7 {count}/64\"", LengthUnit.Millimetre));
+            var read = Reading.Value(LengthText.Read($"7 {count}/64\"", LengthUnit.Millimetre));
             Assert.Equal((7 * 203_200L) + (count * 3_175L), read.EighthMicrometres);
         }
     }

@@ -49,9 +49,9 @@ public sealed class MoneyTextTests
     [Fact]
     public void Every_currency_s_own_example_can_be_read()
     {
-        foreach (string code in Currencies.Codes)
+        foreach (var code in Currencies.Codes)
         {
-            Currency currency = Currencies.TryFind(code)!;
+            var currency = Currencies.TryFind(code)!;
             Assert.Equal(new Money(48, currency), Reading.Value(MoneyText.Read(new Money(48, currency).ToString(), currency)));
         }
     }

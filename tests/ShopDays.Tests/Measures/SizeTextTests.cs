@@ -23,25 +23,25 @@ public sealed class SizeTextTests
     [InlineData("254 mm x 25.4 mm x 2.54 cm", 10, 1, 1)]
     public void A_size_is_read_as_the_trade_writes_it(string text, double length, double width, double thickness)
     {
-        Size size = Reading.Value(SizeText.Read(text, LengthUnit.Inch, roughThickness: true));
+        var size = Reading.Value(SizeText.Read(text, LengthUnit.Inch, roughThickness: true));
         Assert.Equal(new Size(Length.FromInches((decimal)length), Length.FromInches((decimal)width), Length.FromInches((decimal)thickness)), size);
     }
 
     [Fact]
     public void A_unit_does_not_reach_back_to_the_numbers_before_it()
     {
-        Size size = Reading.Value(SizeText.Read("1206 x 240 x 2 cm", LengthUnit.Millimetre, roughThickness: false));
+        var size = Reading.Value(SizeText.Read("1206 x 240 x 2 cm", LengthUnit.Millimetre, roughThickness: false));
         Assert.Equal(new Size(Length.FromMillimetres(1206m), Length.FromMillimetres(240m), Length.FromMillimetres(20m)), size);
     }
 
     [Fact]
     public void Quarters_are_for_rough_stock_only()
     {
-        Size rough = Reading.Value(SizeText.Read("2400 x 5/4 x 5/4", LengthUnit.Millimetre, roughThickness: true));
+        var rough = Reading.Value(SizeText.Read("2400 x 5/4 x 5/4", LengthUnit.Millimetre, roughThickness: true));
         Assert.Equal(Length.FromMillimetres(1.25m), rough.Width);
         Assert.Equal(Length.FromInches(1.25m), rough.Thickness);
 
-        Size finished = Reading.Value(SizeText.Read("2400 x 240 x 5/4", LengthUnit.Millimetre, roughThickness: false));
+        var finished = Reading.Value(SizeText.Read("2400 x 240 x 5/4", LengthUnit.Millimetre, roughThickness: false));
         Assert.Equal(Length.FromMillimetres(1.25m), finished.Thickness);
     }
 
@@ -64,7 +64,7 @@ public sealed class SizeTextTests
     [Fact]
     public void A_size_without_a_body_cannot_be_made()
     {
-        Length inch = Length.FromInches(1m);
+        var inch = Length.FromInches(1m);
         Assert.Throws<ArgumentOutOfRangeException>(() => new Size(Length.Zero, inch, inch));
         Assert.Throws<ArgumentOutOfRangeException>(() => new Size(inch, -inch, inch));
         Assert.Throws<ArgumentOutOfRangeException>(() => new Size(inch, inch, Length.Zero));
@@ -73,7 +73,7 @@ public sealed class SizeTextTests
     [Fact]
     public void What_was_written_is_read_as_the_same_size()
     {
-        Gen<Length> sixteenths = Gen.Int[1, 2_000].Select(count => count * Length.FromInches(1m / 16));
+        var sixteenths = Gen.Int[1, 2_000].Select(count => count * Length.FromInches(1m / 16));
         Gen.Select(sixteenths, sixteenths, sixteenths, Gen.Bool).Sample((length, width, thickness, feet) =>
         {
             Size size = new(length, width, thickness);

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-
 using NodaTime;
-
 using ShopDays.Days;
 
 namespace ShopDays.Tests.Outside;

@@ -1,7 +1,5 @@
 using NodaTime;
-
 using ShopDays.Days;
-
 using Xunit;
 
 namespace ShopDays.Tests.Outside;
@@ -60,7 +58,11 @@ public class AlmanacTests
         var light = Daylight.On(day.Date, place, limit);
         if (day.AllLight || day.AllDark)
         {
-            if (day.AllLight ? light is not LightAllDay : light is not DarkAllDay) yield return $"{day} but {light}";
+            if (day.AllLight ? light is not LightAllDay : light is not DarkAllDay)
+            {
+                yield return $"{day} but {light}";
+            }
+
             yield break;
         }
 
@@ -73,7 +75,10 @@ public class AlmanacTests
         foreach (var (ours, theirs) in part.Rises.Zip(day.Rises).Concat(part.Sets.Zip(day.Sets)))
         {
             var apart = ours < theirs ? theirs - ours : ours - theirs;
-            if (apart > (Grazes(theirs, place, limit) ? GrazingTolerance : Tolerance)) yield return $"{theirs} but {ours}";
+            if (apart > (Grazes(theirs, place, limit) ? GrazingTolerance : Tolerance))
+            {
+                yield return $"{theirs} but {ours}";
+            }
         }
     }
 

@@ -15,7 +15,7 @@ public sealed class BoardFeetTests
     [InlineData("12' x 6\" x 8/4", 12.0, 0.05)]
     public void A_board_holds_as_many_board_feet_as_the_yard_reckons(string text, double boardFeet, double halfOfTheLastFigure)
     {
-        Size size = Reading.Value(SizeText.Read(text, LengthUnit.Inch, roughThickness: true));
+        var size = Reading.Value(SizeText.Read(text, LengthUnit.Inch, roughThickness: true));
         Assert.InRange(size.Volume.BoardFeet, boardFeet - halfOfTheLastFigure, boardFeet + halfOfTheLastFigure);
     }
 }

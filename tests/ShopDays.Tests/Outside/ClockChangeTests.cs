@@ -1,8 +1,6 @@
 using NodaTime;
-
 using ShopDays.Days;
 using ShopDays.Tests.Days;
-
 using Xunit;
 
 namespace ShopDays.Tests.Outside;

@@ -22,7 +22,7 @@ public sealed class ConversionFactorsTests
     [Fact]
     public void A_square_foot_is_0_09290304_m2()
     {
-        Area area = Reading("1 ft") * Reading("1 ft");
+        var area = Reading("1 ft") * Reading("1 ft");
 
         // Exact in the source; areas are doubles, good to about 1e-16, and 1e-14 leaves room for three roundings.
         Assert.InRange(area.SquareMillimetres / 92_903.04, 1 - 1e-14, 1 + 1e-14);
@@ -35,7 +35,7 @@ public sealed class ConversionFactorsTests
     [InlineData("12 in", "12 in", "1 in", 2.359737e-3)]
     public void A_volume_of_timber_in_cubic_metres_is_as_published(string length, string width, string thickness, double cubicMetres)
     {
-        Volume volume = Reading(length) * Reading(width) * Reading(thickness);
+        var volume = Reading(length) * Reading(width) * Reading(thickness);
         Assert.InRange(volume.CubicMetres / cubicMetres, 1 - SevenDigits, 1 + SevenDigits);
     }
 

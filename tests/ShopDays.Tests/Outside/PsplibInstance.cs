@@ -1,5 +1,4 @@
 using System.Globalization;
-
 using ShopDays.Plans;
 
 namespace ShopDays.Tests.Outside;

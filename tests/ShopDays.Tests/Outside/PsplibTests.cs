@@ -1,6 +1,5 @@
 using ShopDays.Plans;
 using ShopDays.Tests.Plans;
-
 using Xunit;
 
 namespace ShopDays.Tests.Outside;

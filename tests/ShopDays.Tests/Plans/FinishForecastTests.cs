@@ -1,9 +1,7 @@
 using NodaTime;
-
 using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Work;
-
 using Xunit;
 
 namespace ShopDays.Tests.Plans;

@@ -16,16 +16,25 @@ internal static class HoldCheck
         var places = new List<(int Resource, int From, int To)>();
         for (var task = 0; task < problem.Tasks.Length; task++)
         {
-            foreach (var hold in problem.Tasks[task].Holds) kept.Add(new(schedule.Start[task], schedule.End[task] + hold.MinutesAfter, hold));
+            foreach (var hold in problem.Tasks[task].Holds)
+            {
+                kept.Add(new(schedule.Start[task], schedule.End[task] + hold.MinutesAfter, hold));
+            }
         }
 
         foreach (var piece in schedule.Pieces.ToArray().DistinctBy(piece => (piece.Task, piece.From)))
         {
-            if (problem.Tasks[piece.Task].Place >= 0) places.Add((problem.Tasks[piece.Task].Place, piece.From, piece.To));
+            if (problem.Tasks[piece.Task].Place >= 0)
+            {
+                places.Add((problem.Tasks[piece.Task].Place, piece.From, piece.To));
+            }
         }
 
         var inUse = places.ConvertAll(place => (place.Resource, place.From, place.To, Number: 1));
-        if (!CanHandOut(problem, [.. kept.Where(one => one.To > one.From)], 0, inUse)) yield return "more is held than there is";
+        if (!CanHandOut(problem, [.. kept.Where(one => one.To > one.From)], 0, inUse))
+        {
+            yield return "more is held than there is";
+        }
     }
 
     private static bool CanHandOut(ScheduleProblem problem, List<Kept> kept, int next, List<(int Resource, int From, int To, int Number)> inUse) =>
@@ -33,13 +42,25 @@ internal static class HoldCheck
 
     private static bool CanHandOut(ScheduleProblem problem, List<Kept> kept, int next, int resource, int missing, List<(int Resource, int From, int To, int Number)> inUse)
     {
-        if (missing == 0) return CanHandOut(problem, kept, next + 1, inUse);
+        if (missing == 0)
+        {
+            return CanHandOut(problem, kept, next + 1, inUse);
+        }
+
         var one = kept[next];
-        if (resource > one.Hold.Last) return false;
+        if (resource > one.Hold.Last)
+        {
+            return false;
+        }
+
         for (var number = Math.Min(missing, Spare(problem, one, resource, inUse)); number >= 0; number--)
         {
             inUse.Add((resource, one.From, one.To, number));
-            if (CanHandOut(problem, kept, next, resource + 1, missing - number, inUse)) return true;
+            if (CanHandOut(problem, kept, next, resource + 1, missing - number, inUse))
+            {
+                return true;
+            }
+
             inUse.RemoveAt(inUse.Count - 1);
         }
 

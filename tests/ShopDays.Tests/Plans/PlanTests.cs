@@ -1,10 +1,8 @@
 using NodaTime;
-
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Plans;
 using ShopDays.Work;
-
 using Xunit;
 
 namespace ShopDays.Tests.Plans;

@@ -1,5 +1,4 @@
 using CsCheck;
-
 using ShopDays.Plans;
 
 namespace ShopDays.Tests.Plans;
@@ -61,16 +60,27 @@ internal static class RandomShops
         for (var half = 0; half < sessions.Length; half++)
         {
             var (gap, length, still, kind) = sessions[half];
-            if (kind == 0) continue;
+            if (kind == 0)
+            {
+                continue;
+            }
+
             var from = (half * HalfDay) + gap;
             open.Add(new(from, from + length, half / 2));
 
             // Quiet at the end of a session only, so that its beginning is left for noise.
-            if (still > 0 && length - still >= 50) quiet.Add(new(from + length - still, from + length));
+            if (still > 0 && length - still >= 50)
+            {
+                quiet.Add(new(from + length - still, from + length));
+            }
         }
 
         // One long common session at the end, on days of its own, so that everything can be done at last.
-        for (var more = 0; more < 60; more++) open.Add(new(20_000 + (more * 1000), 20_400 + (more * 1000), 200 + more));
+        for (var more = 0; more < 60; more++)
+        {
+            open.Add(new(20_000 + (more * 1000), 20_400 + (more * 1000), 200 + more));
+        }
+
         return new(open, quiet);
     }
 
@@ -81,7 +91,10 @@ internal static class RandomShops
         {
             var before = Math.Min(one, other);
             var after = kind == 0 ? before + 1 : Math.Max(one, other);
-            if (before == after || after >= tasks.Length) continue;
+            if (before == after || after >= tasks.Length)
+            {
+                continue;
+            }
 
             // Work that shares a session: one task and the next, neither of them in another such pair.
             var together = kind == 0 && tasks[before].Crew > 0 && tasks[after].Crew > 0

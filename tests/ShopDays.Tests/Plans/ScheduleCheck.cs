@@ -24,10 +24,18 @@ internal static class ScheduleCheck
     private static IEnumerable<string> OfTask(ScheduleProblem problem, Schedule schedule, int id, int minutes, WorkPiece[] pieces)
     {
         var task = problem.Tasks[id];
-        if (schedule.Start[id] < task.NotBefore) yield return $"{id} begins too early";
+        if (schedule.Start[id] < task.NotBefore)
+        {
+            yield return $"{id} begins too early";
+        }
+
         if (task.Crew == 0)
         {
-            if (pieces.Length > 0 || schedule.End[id] - schedule.Start[id] != minutes) yield return $"{id} goes on by itself for the wrong time";
+            if (pieces.Length > 0 || schedule.End[id] - schedule.Start[id] != minutes)
+            {
+                yield return $"{id} goes on by itself for the wrong time";
+            }
+
             yield break;
         }
 
@@ -40,14 +48,34 @@ internal static class ScheduleCheck
 
         foreach (var own in byWorker)
         {
-            if (own.Sum(piece => piece.To - piece.From) != minutes) yield return $"{id} is not done once";
-            if (own[0].From != schedule.Start[id] || own[^1].To != schedule.End[id]) yield return $"{id} has other ends than its work";
-            if (!own.Select(piece => (piece.From, piece.To)).SequenceEqual(byWorker[0].Select(piece => (piece.From, piece.To)))) yield return $"{id}'s crew is not there together";
-            if (!task.IsSplittable && own.Count > 1) yield return $"{id} is broken off";
+            if (own.Sum(piece => piece.To - piece.From) != minutes)
+            {
+                yield return $"{id} is not done once";
+            }
+
+            if (own[0].From != schedule.Start[id] || own[^1].To != schedule.End[id])
+            {
+                yield return $"{id} has other ends than its work";
+            }
+
+            if (!own.Select(piece => (piece.From, piece.To)).SequenceEqual(byWorker[0].Select(piece => (piece.From, piece.To))))
+            {
+                yield return $"{id}'s crew is not there together";
+            }
+
+            if (!task.IsSplittable && own.Count > 1)
+            {
+                yield return $"{id} is broken off";
+            }
+
             var left = minutes;
             foreach (var piece in own)
             {
-                if (piece.To - piece.From < Math.Min(left, task.LeastPiece)) yield return $"{id} has a piece too short to begin";
+                if (piece.To - piece.From < Math.Min(left, task.LeastPiece))
+                {
+                    yield return $"{id} has a piece too short to begin";
+                }
+
                 left -= piece.To - piece.From;
             }
         }
@@ -55,32 +83,63 @@ internal static class ScheduleCheck
 
     private static IEnumerable<string> OfPrecedence(ScheduleProblem problem, Schedule schedule, CompiledPrecedence one, WorkPiece[] pieces)
     {
-        if (schedule.Start[one.After] < schedule.End[one.Before] + one.Lag) yield return $"{one.After} begins before {one.Before} is over";
-        if (!one.SameSession || problem.Tasks[one.Before].Crew == 0) yield break;
+        if (schedule.Start[one.After] < schedule.End[one.Before] + one.Lag)
+        {
+            yield return $"{one.After} begins before {one.Before} is over";
+        }
+
+        if (!one.SameSession || problem.Tasks[one.Before].Crew == 0)
+        {
+            yield break;
+        }
+
         var last = pieces.Where(piece => piece.Task == one.Before && piece.To == schedule.End[one.Before]);
-        if (last.Any(piece => schedule.Start[one.After] >= problem.Workers[piece.Worker].To[piece.Session])) yield return $"{one.After} begins after the session of {one.Before}";
+        if (last.Any(piece => schedule.Start[one.After] >= problem.Workers[piece.Worker].To[piece.Session]))
+        {
+            yield return $"{one.After} begins after the session of {one.Before}";
+        }
     }
 
     private static IEnumerable<string> OfPiece(ScheduleProblem problem, WorkPiece piece)
     {
         var calendar = problem.Workers[piece.Worker];
-        if (piece.From < calendar.From[piece.Session] || piece.To > calendar.To[piece.Session]) yield return $"{piece.Task} is done outside its session";
-        if (piece.Day != calendar.Day[piece.Session]) yield return $"{piece.Task} is on the wrong day";
+        if (piece.From < calendar.From[piece.Session] || piece.To > calendar.To[piece.Session])
+        {
+            yield return $"{piece.Task} is done outside its session";
+        }
+
+        if (piece.Day != calendar.Day[piece.Session])
+        {
+            yield return $"{piece.Task} is on the wrong day";
+        }
+
         if (problem.Tasks[piece.Task].IsNoisy && Enumerable.Range(piece.From, piece.To - piece.From).Any(minute => calendar.NoiseEndsAt(minute) == minute))
+        {
             yield return $"{piece.Task} is noisy in quiet hours";
+        }
     }
 
     private static IEnumerable<string> OfWorker(ScheduleProblem problem, WorkPiece[] pieces)
     {
         foreach (var (first, second) in pieces.Zip(pieces.Skip(1)))
         {
-            if (second.From < first.To) yield return $"{first.Task} and {second.Task} are done at the same time by one worker";
-            if (first.Session == second.Session && Turns(problem, first, second) && second.From < first.To + problem.Changeover) yield return $"no time to turn from {first.Task} to {second.Task}";
+            if (second.From < first.To)
+            {
+                yield return $"{first.Task} and {second.Task} are done at the same time by one worker";
+            }
+
+            if (first.Session == second.Session && Turns(problem, first, second) && second.From < first.To + problem.Changeover)
+            {
+                yield return $"no time to turn from {first.Task} to {second.Task}";
+            }
         }
 
         foreach (var day in pieces.Where(piece => problem.Tasks[piece.Task].IsHeavy).GroupBy(piece => piece.Day))
         {
-            if (day.Sum(piece => piece.To - piece.From) > problem.HeavyPerDay) yield return $"day {day.Key} is too heavy";
+            if (day.Sum(piece => piece.To - piece.From) > problem.HeavyPerDay)
+            {
+                yield return $"day {day.Key} is too heavy";
+            }
         }
     }
 
@@ -98,21 +157,35 @@ internal static class ScheduleCheck
 
         foreach (var (key, number) in taken)
         {
-            if (number > problem.Capacities[key.Place]) yield return $"more than {problem.Capacities[key.Place]} work at place {key.Place}";
+            if (number > problem.Capacities[key.Place])
+            {
+                yield return $"more than {problem.Capacities[key.Place]} work at place {key.Place}";
+            }
         }
     }
 
     private static IEnumerable<string> OfTotals(ScheduleProblem problem, Schedule schedule, WorkPiece[] pieces)
     {
         var finish = Enumerable.Range(0, problem.Tasks.Length).Select(task => schedule.End[task] + problem.Tasks[task].WaitAtEnd).DefaultIfEmpty().Max();
-        if (schedule.Finish != finish) yield return "the finish is not that of the last task and wait";
-        if (schedule.ShopDays != pieces.Select(piece => piece.Day).Distinct().Count()) yield return "shop days are counted wrongly";
+        if (schedule.Finish != finish)
+        {
+            yield return "the finish is not that of the last task and wait";
+        }
+
+        if (schedule.ShopDays != pieces.Select(piece => piece.Day).Distinct().Count())
+        {
+            yield return "shop days are counted wrongly";
+        }
+
         var turns = pieces.GroupBy(piece => (piece.Worker, piece.Session)).Sum(session =>
         {
             var own = session.OrderBy(piece => piece.From).ToList();
             return own.Zip(own.Skip(1)).Count(pair => Turns(problem, pair.First, pair.Second));
         });
-        if (schedule.Changeovers != turns) yield return $"{turns} changeovers are counted as {schedule.Changeovers}";
+        if (schedule.Changeovers != turns)
+        {
+            yield return $"{turns} changeovers are counted as {schedule.Changeovers}";
+        }
     }
 
     private static bool Turns(ScheduleProblem problem, WorkPiece first, WorkPiece second)

@@ -1,7 +1,5 @@
 using CsCheck;
-
 using ShopDays.Plans;
-
 using Xunit;
 
 namespace ShopDays.Tests.Plans;
@@ -13,7 +11,11 @@ public class ScheduleTests
         Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample((problem, seed) =>
         {
             var schedule = new Schedule(problem.Tasks.Length);
-            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule)) return Impossible(problem, schedule);
+            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule))
+            {
+                return Impossible(problem, schedule);
+            }
+
             Assert.Empty(ScheduleCheck.Faults(problem, schedule));
             return true;
         }, iter: 400);
@@ -23,7 +25,11 @@ public class ScheduleTests
         Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample((problem, seed) =>
         {
             var schedule = new Schedule(problem.Tasks.Length);
-            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule)) return Impossible(problem, schedule);
+            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), problem.Minutes.AsSpan(), schedule))
+            {
+                return Impossible(problem, schedule);
+            }
+
             return ScheduleBound.Of(problem).Minute <= schedule.Finish;
         }, iter: 400);
 
@@ -45,7 +51,11 @@ public class ScheduleTests
             // Three times as long as planned: many a task no longer fits into a session.
             int[] minutes = [.. problem.Minutes.Select(planned => 3 * planned)];
             var schedule = new Schedule(problem.Tasks.Length);
-            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), minutes, schedule, mayRunOver: true)) return;
+            if (!new ScheduleGenerator(problem).Generate(RandomShops.Order(problem, seed), minutes, schedule, mayRunOver: true))
+            {
+                return;
+            }
+
             var faults = ScheduleCheck.Faults(problem, schedule, minutes);
             var ranOver = faults.Where(fault => fault.EndsWith("is broken off", StringComparison.Ordinal) || fault.Contains("begins after the session", StringComparison.Ordinal)).ToList();
             var tooShort = faults.Where(fault => fault.EndsWith("too short to begin", StringComparison.Ordinal)).ToList();
@@ -62,9 +72,17 @@ public class ScheduleTests
             var order = RandomShops.Order(problem, 1);
 
             // Two buffers of pieces change places now and then, and each has to grow once.
-            for (var run = 0; run < 8; run++) generator.Generate(order, problem.Minutes.AsSpan(), schedule);
+            for (var run = 0; run < 8; run++)
+            {
+                generator.Generate(order, problem.Minutes.AsSpan(), schedule);
+            }
+
             var before = GC.GetAllocatedBytesForCurrentThread();
-            for (var run = 0; run < 5; run++) generator.Generate(order, problem.Minutes.AsSpan(), schedule);
+            for (var run = 0; run < 5; run++)
+            {
+                generator.Generate(order, problem.Minutes.AsSpan(), schedule);
+            }
+
             Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
         }, iter: 20, threads: 1);
 

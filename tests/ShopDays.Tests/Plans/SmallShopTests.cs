@@ -1,7 +1,5 @@
 using CsCheck;
-
 using ShopDays.Plans;
-
 using Xunit;
 
 namespace ShopDays.Tests.Plans;
@@ -46,11 +44,19 @@ public class SmallShopTests
     /// <summary>One worker does whole tasks one after another, each as soon as it may be: every order, minute by minute.</summary>
     private static int BestOfAllOrders(ScheduleProblem problem, List<int> done)
     {
-        if (done.Count == problem.Tasks.Length) return Finish(problem, done);
+        if (done.Count == problem.Tasks.Length)
+        {
+            return Finish(problem, done);
+        }
+
         var best = int.MaxValue;
         for (var task = 0; task < problem.Tasks.Length; task++)
         {
-            if (done.Contains(task) || problem.Precedences.Any(one => one.After == task && !done.Contains(one.Before))) continue;
+            if (done.Contains(task) || problem.Precedences.Any(one => one.After == task && !done.Contains(one.Before)))
+            {
+                continue;
+            }
+
             best = Math.Min(best, BestOfAllOrders(problem, [.. done, task]));
         }
 
@@ -69,8 +75,16 @@ public class SmallShopTests
             {
                 var session = problem.Workers[0].SessionEndingAfter(start);
                 var turns = session == lastSession && lastKey != plan.SetupKey;
-                if (turns && start < minute + problem.Changeover) continue;
-                if (start < problem.Workers[0].From[session] || start + plan.Minutes > problem.Workers[0].To[session]) continue;
+                if (turns && start < minute + problem.Changeover)
+                {
+                    continue;
+                }
+
+                if (start < problem.Workers[0].From[session] || start + plan.Minutes > problem.Workers[0].To[session])
+                {
+                    continue;
+                }
+
                 (minute, lastKey, lastSession) = (start + plan.Minutes, plan.SetupKey, session);
                 ends[task] = minute;
                 break;

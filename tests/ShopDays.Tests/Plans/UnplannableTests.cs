@@ -1,7 +1,6 @@
 using ShopDays.Measures;
 using ShopDays.Plans;
 using ShopDays.Work;
-
 using Xunit;
 
 namespace ShopDays.Tests.Plans;

@@ -13,7 +13,10 @@ internal static class BoardOutline
     public static IReadOnlyList<Spot> Of(Board board, Box outline)
     {
         if (board.Edges != BoardEdges.Live)
+        {
             return [new(outline.X, outline.Y), new(outline.Right, outline.Y), new(outline.Right, outline.Bottom), new(outline.X, outline.Bottom)];
+        }
+
         var steps = (int)Math.Max(4, outline.Width / 4);
         var along = Enumerable.Range(0, steps + 1).Select(step => outline.Width * step / steps).ToList();
         return

@@ -28,7 +28,11 @@ internal static class BoardPages
                 new Heading(wording.Board(layout.Board), TypeScale.Subheading) { BookmarkLevel = 1 },
                 new Drawing(picture.Height, picture.Draw),
             ];
-            if (picture.Key.Count > 0) board.Add(new Paragraph(KeyOf(picture, wording), TypeScale.Small));
+            if (picture.Key.Count > 0)
+            {
+                board.Add(new Paragraph(KeyOf(picture, wording), TypeScale.Small));
+            }
+
             // With its cuts on one page if one page can hold both; otherwise they go on behind it.
             var cuts = CutTable.Of(layout, wording);
             var whole = new Together([.. board, cuts]);

@@ -12,13 +12,13 @@ internal sealed class BoardPicture
 {
     private const double Below = 16;
 
-    private readonly BoardLayout _layout;
-    private readonly LengthFormat _format;
-    private readonly Length _kerf;
-    private readonly double _scale;
-    private readonly double _left;
-    private readonly double _above;
-    private readonly List<(Blank Blank, string Letter)> _key = [];
+    private readonly BoardLayout layout;
+    private readonly LengthFormat format;
+    private readonly Length kerf;
+    private readonly double scale;
+    private readonly double left;
+    private readonly double above;
+    private readonly List<(Blank Blank, string Letter)> key = [];
 
     /// <summary>Makes the largest picture that goes into a space.</summary>
     /// <param name="layout">How the board is cut.</param>
@@ -28,29 +28,32 @@ internal sealed class BoardPicture
     /// <param name="tallest">The most that the board itself may take from top to bottom, in points.</param>
     public BoardPicture(BoardLayout layout, LengthFormat format, Length kerf, double width, double tallest)
     {
-        (_layout, _format, _kerf) = (layout, format, kerf);
-        _left = Ruler.RoomFor(Across, format);
-        _above = Ruler.RoomFor(Along, format) + BoardOutline.Wave;
-        _scale = BoardFrame.LargestScale(layout.Board, width - _left - 8, tallest);
+        (this.layout, this.format, this.kerf) = (layout, format, kerf);
+        left = Ruler.RoomFor(Across, format);
+        above = Ruler.RoomFor(Along, format) + BoardOutline.Wave;
+        scale = BoardFrame.LargestScale(layout.Board, width - left - 8, tallest);
         Frame = FrameAt(default);
         foreach (var placed in layout.Blanks)
         {
-            if (Fitted(placed, Frame) is null) _key.Add((placed.Blank, LetterOf(_key.Count)));
+            if (Fitted(placed, Frame) is null)
+            {
+                key.Add((placed.Blank, LetterOf(key.Count)));
+            }
         }
     }
 
     /// <summary>Its height in all, in points.</summary>
-    public double Height => _above + Frame.Outline.Height + BoardOutline.Wave + Math.Max(Below, Overhang);
+    public double Height => above + Frame.Outline.Height + BoardOutline.Wave + Math.Max(Below, Overhang);
 
     /// <summary>The letters that stand for names too long for their pieces, in their order.</summary>
-    public IReadOnlyList<(Blank Blank, string Letter)> Key => _key;
+    public IReadOnlyList<(Blank Blank, string Letter)> Key => key;
 
     /// <summary>Where the board lies when the picture stands in the upper left corner.</summary>
     internal BoardFrame Frame { get; }
 
-    private IReadOnlyList<Length> Along => Marks(CutKind.Crosscut, _layout.Board.Length);
+    private IReadOnlyList<Length> Along => Marks(CutKind.Crosscut, layout.Board.Length);
 
-    private IReadOnlyList<Length> Across => Marks(CutKind.Rip, _layout.Board.Width);
+    private IReadOnlyList<Length> Across => Marks(CutKind.Rip, layout.Board.Width);
 
     // Figures at the left that need more height than the board has hang over its lower edge.
     private double Overhang => (Across.Count - 1) * Ruler.Apart - Frame.Outline.Height + 8;
@@ -59,43 +62,59 @@ internal sealed class BoardPicture
     public void Draw(Surface page, Box place)
     {
         var frame = FrameAt(new Spot(place.X, place.Y));
-        var shape = BoardOutline.Of(_layout.Board, frame.Outline);
+        var shape = BoardOutline.Of(layout.Board, frame.Outline);
         page.Polygon(shape, null, Swatch.Lost);
-        foreach (var offcut in _layout.Offcuts.Where(offcut => offcut.IsUseful)) page.Rectangle(frame.Of(offcut.Region), Pen.Fine, Swatch.Kept);
-        foreach (var placed in _layout.Blanks) page.Rectangle(frame.Of(placed.Region), new Pen(1), Fill.Shade(1));
-        foreach (var flaw in _layout.Board.Flaws) DrawFlaw(page, frame.Of(Region.Of(flaw).Common(Region.Whole(_layout.Board))));
+        foreach (var offcut in layout.Offcuts.Where(offcut => offcut.IsUseful))
+        {
+            page.Rectangle(frame.Of(offcut.Region), Pen.Fine, Swatch.Kept);
+        }
+
+        foreach (var placed in layout.Blanks)
+        {
+            page.Rectangle(frame.Of(placed.Region), new Pen(1), Fill.Shade(1));
+        }
+
+        foreach (var flaw in layout.Board.Flaws)
+        {
+            DrawFlaw(page, frame.Of(Region.Of(flaw).Common(Region.Whole(layout.Board))));
+        }
+
         page.Polygon(shape, Pen.Strong);
 
-        List<PieceLabel> labels = [.. _layout.Blanks.Select(placed => LabelOf(placed, frame)), .. KeepLabels(frame)];
-        foreach (var label in labels) label.Draw(page);
-        CutLines.Draw(page, frame, _layout.Cuts, _kerf, labels.Select(label => label.Place.Grown(1.5)));
-        Ruler.Above(page, frame, Along, _format);
-        Ruler.Beside(page, frame, Across, _format);
+        List<PieceLabel> labels = [.. layout.Blanks.Select(placed => LabelOf(placed, frame)), .. KeepLabels(frame)];
+        foreach (var label in labels)
+        {
+            label.Draw(page);
+        }
+
+        CutLines.Draw(page, frame, layout.Cuts, kerf, labels.Select(label => label.Place.Grown(1.5)));
+        Ruler.Above(page, frame, Along, format);
+        Ruler.Beside(page, frame, Across, format);
         DrawCorner(page, frame);
     }
 
-    private BoardFrame FrameAt(Spot corner) => BoardFrame.At(_layout.Board, new(corner.X + _left, corner.Y + _above), _scale);
+    private BoardFrame FrameAt(Spot corner) => BoardFrame.At(layout.Board, new(corner.X + left, corner.Y + above), scale);
 
     private PieceLabel LabelOf(PlacedBlank placed, BoardFrame frame) =>
-        Fitted(placed, frame) ?? PieceLabel.Letter(_key.First(entry => ReferenceEquals(entry.Blank, placed.Blank)).Letter, frame.Of(placed.Region));
+        Fitted(placed, frame) ?? PieceLabel.Letter(key.First(entry => ReferenceEquals(entry.Blank, placed.Blank)).Letter, frame.Of(placed.Region));
 
     private PieceLabel? Fitted(PlacedBlank placed, BoardFrame frame) =>
         PieceLabel.Fitted(placed.Blank.Label, Sides(placed.Region), frame.Of(placed.Region));
 
-    private IEnumerable<PieceLabel> KeepLabels(BoardFrame frame) => _layout.Offcuts
+    private IEnumerable<PieceLabel> KeepLabels(BoardFrame frame) => layout.Offcuts
         .Where(offcut => offcut.IsUseful)
         .Select(offcut => PieceLabel.Fitted("keep", Sides(offcut.Region), frame.Of(offcut.Region)))
         .OfType<PieceLabel>()
         .Select(label => label with { Style = label.Style.In(Weight.Regular), HasGround = true });
 
-    private string Sides(Region region) => Wording.Sides(_format, region.Length, region.Width);
+    private string Sides(Region region) => Wording.Sides(format, region.Length, region.Width);
 
     private IReadOnlyList<Length> Marks(CutKind kind, Length whole) =>
     [
-        .. _layout.Cuts
+        .. layout.Cuts
             .Where(cut => cut.Kind == kind || (kind == CutKind.Rip && cut.Kind == CutKind.Straighten))
-            .Select(cut => _format.Rounded(cut.At))
-            .Append(_format.Rounded(whole))
+            .Select(cut => format.Rounded(cut.At))
+            .Append(format.Rounded(whole))
             .Distinct(),
     ];
 

@@ -64,7 +64,10 @@ internal static class CutLines
             var at = new Spot(Math.Clamp(x, board.X, board.Right), Math.Clamp(y, board.Y, board.Bottom));
             var place = new Box(at.X - Radius, at.Y - Radius, 2 * Radius, 2 * Radius);
             var hidden = taken.Sum(other => Common(place, other)) + 0.01 * step;
-            if (hidden < least) (best, least) = (place, hidden);
+            if (hidden < least)
+            {
+                (best, least) = (place, hidden);
+            }
         }
 
         return best;

@@ -38,7 +38,11 @@ internal static class CutTable
 
     private static string InHand(Cut cut, BoardLayout layout, Wording wording)
     {
-        if (cut.Of == Region.Whole(layout.Board)) return "the whole board";
+        if (cut.Of == Region.Whole(layout.Board))
+        {
+            return "the whole board";
+        }
+
         var piece = wording.Sides(cut.Of.Length, cut.Of.Width);
         return cut.Kind switch
         {

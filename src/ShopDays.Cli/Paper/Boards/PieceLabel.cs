@@ -30,7 +30,10 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
             {
                 foreach (var turned in (bool[])[false, true])
                 {
-                    if (In(lines, style, turned, piece) is { } label) return label;
+                    if (In(lines, style, turned, piece) is { } label)
+                    {
+                        return label;
+                    }
                 }
             }
         }
@@ -52,14 +55,24 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
     /// <summary>Sets it.</summary>
     public void Draw(Surface page)
     {
-        if (HasGround) page.Rectangle(Place.Grown(1), null, Fill.Shade(1));
+        if (HasGround)
+        {
+            page.Rectangle(Place.Grown(1), null, Fill.Shade(1));
+        }
+
         var line = Style.Size * 1.15;
         for (var order = 0; order < Lines.Count; order++)
         {
             // Capitals of all the lines together stand about the middle.
             var down = (order - (Lines.Count - 1) / 2.0) * line + Style.CapHeight / 2;
-            if (IsTurned) page.TurnedText(Lines[order], new Spot(Place.Middle.X + down, Place.Middle.Y), 90, Style, Align.Centre);
-            else page.Text(Lines[order], Place.Middle.X, Place.Middle.Y + down, Style, Align.Centre);
+            if (IsTurned)
+            {
+                page.TurnedText(Lines[order], new Spot(Place.Middle.X + down, Place.Middle.Y), 90, Style, Align.Centre);
+            }
+            else
+            {
+                page.Text(Lines[order], Place.Middle.X, Place.Middle.Y + down, Style, Align.Centre);
+            }
         }
     }
 

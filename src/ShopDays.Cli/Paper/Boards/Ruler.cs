@@ -47,9 +47,21 @@ internal static class Ruler
     internal static double[] Spread(IReadOnlyList<double> wanted, double from, double to)
     {
         var places = wanted.ToArray();
-        for (var order = 1; order < places.Length; order++) places[order] = Math.Max(places[order], places[order - 1] + Apart);
-        if (places.Length > 0) places[^1] = Math.Min(places[^1], Math.Max(to, from + (places.Length - 1) * Apart));
-        for (var order = places.Length - 2; order >= 0; order--) places[order] = Math.Min(places[order], places[order + 1] - Apart);
+        for (var order = 1; order < places.Length; order++)
+        {
+            places[order] = Math.Max(places[order], places[order - 1] + Apart);
+        }
+
+        if (places.Length > 0)
+        {
+            places[^1] = Math.Min(places[^1], Math.Max(to, from + (places.Length - 1) * Apart));
+        }
+
+        for (var order = places.Length - 2; order >= 0; order--)
+        {
+            places[order] = Math.Min(places[order], places[order + 1] - Apart);
+        }
+
         return places;
     }
 }

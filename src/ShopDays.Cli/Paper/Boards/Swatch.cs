@@ -18,8 +18,9 @@ internal static class Swatch
     public static Drawing Legend { get; } = new(16, (page, box) =>
     {
         var x = box.X;
-        foreach (var (fill, words) in (IReadOnlyList<(Fill, string)>)
-            [(Fill.Shade(1), "a piece"), (Kept, "an offcut to keep"), (Lost, "lost"), (Flawed, "a flaw, which no piece touches")])
+        List<(Fill, string)> meanings =
+            [(Fill.Shade(1), "a piece"), (Kept, "an offcut to keep"), (Lost, "lost"), (Flawed, "a flaw, which no piece touches")];
+        foreach (var (fill, words) in meanings)
         {
             page.Rectangle(new Box(x, box.Y + 2, 20, 9), Pen.Fine, fill);
             page.Text(words, x + 25, box.Y + 10, TypeScale.Small);

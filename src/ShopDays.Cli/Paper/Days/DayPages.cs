@@ -38,7 +38,10 @@ internal static class DayPages
         foreach (var (size, lines) in Densities)
         {
             blocks = [.. At(plan, days, day, TypeScale.Bench with { Size = size }, lines)];
-            if (blocks.Sum(block => block.Pieces(room).Sum(piece => piece.Height)) <= room.Height) return blocks;
+            if (blocks.Sum(block => block.Pieces(room).Sum(piece => piece.Height)) <= room.Height)
+            {
+                return blocks;
+            }
         }
 
         // More than one side of a sheet holds even so: then both may as well be read with ease.
@@ -50,7 +53,11 @@ internal static class DayPages
         var aside = TypeScale.Body with { Size = Math.Min(TypeScale.Body.Size, style.Size - 1) };
         yield return new Heading(Wording.Long(day.Date), TypeScale.Title) { BookmarkLevel = 1 };
         yield return new Paragraph($"Shop day {Wording.Number(day.Number)} of {Wording.Number(days.Count)}", aside) { After = 2 };
-        foreach (var wait in DayWaits.Of(plan, day, aside)) yield return wait;
+        foreach (var wait in DayWaits.Of(plan, day, aside))
+        {
+            yield return wait;
+        }
+
         foreach (var session in day.Sessions)
         {
             yield return new Heading(SessionTable.HoursOf(session, nameWorker: plan.Shop.Workers.Count > 1), TypeScale.Subheading with { Size = 13 });
@@ -58,8 +65,15 @@ internal static class DayPages
         }
 
         yield return WhereStopped(lines, aside);
-        if (NextOf(days, day) is { } next) yield return new Paragraph(next, aside);
-        if (DayCautions(plan, day, aside) is { } cautions) yield return cautions;
+        if (NextOf(days, day) is { } next)
+        {
+            yield return new Paragraph(next, aside);
+        }
+
+        if (DayCautions(plan, day, aside) is { } cautions)
+        {
+            yield return cautions;
+        }
     }
 
     private static Together WhereStopped(int lines, TextStyle aside) => new(
@@ -67,13 +81,19 @@ internal static class DayPages
         new Drawing(lines * 24, (page, box) =>
         {
             for (var line = 1; line <= lines; line++)
+            {
                 page.Line(box.X, box.Y + 24 * line - 4, box.Right, box.Y + 24 * line - 4, new Pen(0.6, 0.5, Dash.Dotted));
+            }
         }),
         new Gap(8));
 
     private static string? NextOf(IReadOnlyList<PaperDay> days, PaperDay day)
     {
-        if (day.Number == days.Count) return "This is the last day of the plan.";
+        if (day.Number == days.Count)
+        {
+            return "This is the last day of the plan.";
+        }
+
         var next = days[day.Number];
         string[] work = [.. next.Sessions.SelectMany(session => session.Work).Select(work => work.Task.Name).Distinct()];
         return $"Next: {Wording.Long(next.Date)}, {Wording.At(next.Sessions[0].Session.Start)}: {Wording.Names(work, 3)}.";

@@ -17,7 +17,11 @@ internal static class DayWaits
         // What ended on a day between two shop days is news on the second.
         var over = plan.Plan.Waits.Where(wait => wait.End.Date <= day.Date && wait.End.Date > previous).OrderBy(wait => wait.End.ToInstant()).ToList();
         var running = plan.Plan.Waits.Where(wait => wait.Start.Date <= day.Date && wait.End.Date > day.Date).OrderBy(wait => wait.End.ToInstant()).ToList();
-        if (over.Count == 0 && running.Count == 0) yield break;
+        if (over.Count == 0 && running.Count == 0)
+        {
+            yield break;
+        }
+
         yield return new NoteBox(
             "Waits",
             [

@@ -24,9 +24,21 @@ internal static class SessionTable
     {
         var one = session.Session;
         List<string> said = [$"{Wording.At(one.Start)} to {Wording.At(one.End)}"];
-        if (nameWorker) said.Add(one.Worker);
-        if (one.WorkStart != one.Start) said.Add($"open up {Minutes(one.Start, one.WorkStart)}");
-        if (one.WorkEnd != one.End) said.Add($"sweep up from {Wording.At(one.WorkEnd)}");
+        if (nameWorker)
+        {
+            said.Add(one.Worker);
+        }
+
+        if (one.WorkStart != one.Start)
+        {
+            said.Add($"open up {Minutes(one.Start, one.WorkStart)}");
+        }
+
+        if (one.WorkEnd != one.End)
+        {
+            said.Add($"sweep up from {Wording.At(one.WorkEnd)}");
+        }
+
         return string.Join(", ", said);
     }
 
@@ -74,13 +86,33 @@ internal static class SessionTable
     private static string? NoteOf(PlannedWork work, WorkTime all)
     {
         List<string> notes = [];
-        if (PieceOf(work) is { } piece) notes.Add(string.Create(CultureInfo.InvariantCulture, $"{piece}, of {Wording.Time(all)} in all"));
+        if (PieceOf(work) is { } piece)
+        {
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{piece}, of {Wording.Time(all)} in all"));
+        }
+
         // What the name of the task says already is not said again.
-        if (work.Task.Board is { } board && !Says(work.Task.Name, board)) notes.Add($"board {board}");
+        if (work.Task.Board is { } board && !Says(work.Task.Name, board))
+        {
+            notes.Add($"board {board}");
+        }
+
         string[] parts = [.. work.Task.Parts.Where(part => !Says(work.Task.Name, part))];
-        if (parts.Length > 0) notes.Add(Wording.Names(parts, 4));
-        if (work.Task.Crew > 1) notes.Add($"{Wording.Number(work.Task.Crew)} people");
-        if (work.Task.Note.Length > 0) notes.Add(work.Task.Note);
+        if (parts.Length > 0)
+        {
+            notes.Add(Wording.Names(parts, 4));
+        }
+
+        if (work.Task.Crew > 1)
+        {
+            notes.Add($"{Wording.Number(work.Task.Crew)} people");
+        }
+
+        if (work.Task.Note.Length > 0)
+        {
+            notes.Add(work.Task.Note);
+        }
+
         return notes.Count == 0 ? null : string.Join("; ", notes);
     }
 

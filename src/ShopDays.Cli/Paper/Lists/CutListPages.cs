@@ -47,11 +47,31 @@ internal static class CutListPages
     private static string? NoteOf(Part part)
     {
         List<string> notes = [];
-        if (part.IsPanel) notes.Add("panel");
-        if (part.Spare > 0) notes.Add($"{Wording.Number(part.Spare)} spare");
-        if (part.Matched is { } matched) notes.Add($"matched: {matched}");
-        if (part.Ends == PartEnds.Mitred) notes.Add("ends mitred");
-        if (part.Ends == PartEnds.Angled) notes.Add(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"ends {part.EndAngle:0.#}° off square"));
+        if (part.IsPanel)
+        {
+            notes.Add("panel");
+        }
+
+        if (part.Spare > 0)
+        {
+            notes.Add($"{Wording.Number(part.Spare)} spare");
+        }
+
+        if (part.Matched is { } matched)
+        {
+            notes.Add($"matched: {matched}");
+        }
+
+        if (part.Ends == PartEnds.Mitred)
+        {
+            notes.Add("ends mitred");
+        }
+
+        if (part.Ends == PartEnds.Angled)
+        {
+            notes.Add(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"ends {part.EndAngle:0.#}° off square"));
+        }
+
         return notes.Count == 0 ? null : string.Join(", ", notes);
     }
 
@@ -74,7 +94,9 @@ internal static class CutListPages
         return new(rows * (Tick + 2) + 1, (page, box) =>
         {
             for (var order = 0; order < count; order++)
+            {
                 Signs.TickBox(page, box.X + order % ARow * (Tick + 2), box.Y + 6 + order / ARow * (Tick + 2), Tick);
+            }
         });
     }
 }

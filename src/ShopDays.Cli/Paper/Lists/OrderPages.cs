@@ -40,7 +40,10 @@ internal static class OrderPages
     {
         Dictionary<int, NodaTime.ZonedDateTime> begins = [];
         foreach (var work in plan.Sessions.SelectMany(session => session.Work).OrderBy(work => work.Start.ToInstant()))
+        {
             begins.TryAdd(work.Task.Id, work.Start);
+        }
+
         return begins;
     }
 }

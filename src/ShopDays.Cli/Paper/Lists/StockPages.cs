@@ -45,7 +45,10 @@ internal static class StockPages
         }
 
         string[] left = [.. plan.Job.Boards.Where(board => boards.All(used => used.Board.Name != board.Name)).Select(board => board.Name)];
-        if (left.Length > 0) yield return new Paragraph($"Not needed, and left on the stack: {string.Join(", ", left)}.", TypeScale.Body);
+        if (left.Length > 0)
+        {
+            yield return new Paragraph($"Not needed, and left on the stack: {string.Join(", ", left)}.", TypeScale.Body);
+        }
     }
 
     private static Row RowOf(BoardLayout layout, Mass limit, Wording wording)

@@ -12,11 +12,11 @@ internal sealed class CalendarPicture
     private const double Head = 16;
     private const double WidestLane = 22;
 
-    private readonly PlanPaper _plan;
-    private readonly IReadOnlyList<LocalDate> _dates;
-    private readonly double _row;
-    private readonly int _fromHour;
-    private readonly int _toHour;
+    private readonly PlanPaper plan;
+    private readonly IReadOnlyList<LocalDate> dates;
+    private readonly double row;
+    private readonly int fromHour;
+    private readonly int toHour;
 
     /// <summary>Prepares the picture.</summary>
     /// <param name="plan">The plan.</param>
@@ -24,49 +24,72 @@ internal sealed class CalendarPicture
     /// <param name="row">Height of a date, in points.</param>
     public CalendarPicture(PlanPaper plan, IReadOnlyList<LocalDate> dates, double row)
     {
-        (_plan, _dates, _row) = (plan, dates, row);
-        _fromHour = plan.Plan.Sessions.Select(one => one.Session.Start.Hour).DefaultIfEmpty(8).Min();
-        _toHour = plan.Plan.Sessions.Select(one => one.Session.End).Select(end => end.Minute > 0 || end.Second > 0 ? end.Hour + 1 : end.Hour == 0 ? 24 : end.Hour).DefaultIfEmpty(18).Max();
+        (this.plan, this.dates, this.row) = (plan, dates, row);
+        fromHour = plan.Plan.Sessions.Select(one => one.Session.Start.Hour).DefaultIfEmpty(8).Min();
+        toHour = plan.Plan.Sessions.Select(one => one.Session.End).Select(end => end.Minute > 0 || end.Second > 0 ? end.Hour + 1 : end.Hour == 0 ? 24 : end.Hour).DefaultIfEmpty(18).Max();
     }
 
     /// <summary>Its height in all, in points.</summary>
-    public double Height => Head + _dates.Count * _row + 2;
+    public double Height => Head + dates.Count * row + 2;
 
     /// <summary>Draws it from the upper left corner of a place.</summary>
     public void Draw(Surface page, Box place)
     {
-        var lanes = WaitLanes.Of(WaitPages.InOrder(_plan.Plan));
+        var lanes = WaitLanes.Of(WaitPages.InOrder(plan.Plan));
         var count = lanes.Select(bar => bar.Lane + 1).DefaultIfEmpty(0).Max();
         var lane = Math.Min(WidestLane, place.Width * 0.38 / Math.Max(1, count));
         var waitsWidth = lane * count + 10;
-        var hours = new Box(place.X + Names, place.Y + Head, place.Width - Names - waitsWidth, _dates.Count * _row);
+        var hours = new Box(place.X + Names, place.Y + Head, place.Width - Names - waitsWidth, dates.Count * row);
 
-        for (var order = 0; order < _dates.Count; order++) DrawDate(page, place, _dates[order], place.Y + Head + order * _row);
+        for (var order = 0; order < dates.Count; order++)
+        {
+            DrawDate(page, place, dates[order], place.Y + Head + order * row);
+        }
+
         DrawHours(page, hours);
-        foreach (var session in _plan.Plan.Sessions.Where(one => one.Session.Date >= _dates[0] && one.Session.Date <= _dates[^1])) DrawSession(page, hours, session);
-        if (lanes.Count > 0) page.Text("waits", hours.Right + 10, place.Y + 9, TypeScale.Label);
-        foreach (var bar in lanes) DrawWait(page, hours, bar, hours.Right + 10 + bar.Lane * lane, lane);
+        foreach (var session in plan.Plan.Sessions.Where(one => one.Session.Date >= dates[0] && one.Session.Date <= dates[^1]))
+        {
+            DrawSession(page, hours, session);
+        }
+
+        if (lanes.Count > 0)
+        {
+            page.Text("waits", hours.Right + 10, place.Y + 9, TypeScale.Label);
+        }
+
+        foreach (var bar in lanes)
+        {
+            DrawWait(page, hours, bar, hours.Right + 10 + bar.Lane * lane, lane);
+        }
+
         page.Line(place.X, hours.Bottom, place.Right, hours.Bottom, Pen.Fine);
     }
 
     private void DrawDate(Surface page, Box place, LocalDate date, double top)
     {
-        var closed = _plan.Shop.Closed.Contains(date);
-        if (closed) page.Rectangle(new Box(place.X, top, place.Width, _row), null, Fill.Shade(0.88));
+        var closed = plan.Shop.Closed.Contains(date);
+        if (closed)
+        {
+            page.Rectangle(new Box(place.X, top, place.Width, row), null, Fill.Shade(0.88));
+        }
+
         var weekBegins = date.DayOfWeek == IsoDayOfWeek.Monday;
         page.Line(place.X, top, place.Right, top, weekBegins ? Pen.Fine : new Pen(0.4, 0.8));
-        var works = _plan.Plan.Sessions.Any(session => session.Session.Date == date);
-        var style = new TextStyle(Math.Min(9, _row * 0.8), works ? Weight.SemiBold : Weight.Regular, works ? 0 : 0.35);
-        page.Text(Wording.Short(date), place.X + 2, top + _row / 2 + style.CapHeight / 2, style);
-        if (closed) page.Text("closed", place.X + Names + 4, top + _row / 2 + style.CapHeight / 2, style);
+        var works = plan.Plan.Sessions.Any(session => session.Session.Date == date);
+        var style = new TextStyle(Math.Min(9, row * 0.8), works ? Weight.SemiBold : Weight.Regular, works ? 0 : 0.35);
+        page.Text(Wording.Short(date), place.X + 2, top + row / 2 + style.CapHeight / 2, style);
+        if (closed)
+        {
+            page.Text("closed", place.X + Names + 4, top + row / 2 + style.CapHeight / 2, style);
+        }
     }
 
     private void DrawHours(Surface page, Box hours)
     {
-        var span = _toHour - _fromHour;
+        var span = toHour - fromHour;
         // A figure takes some 24 points.
         var step = Math.Max(1, (int)Math.Ceiling(24 * span / hours.Width));
-        for (var hour = _fromHour; hour <= _toHour; hour += step)
+        for (var hour = fromHour; hour <= toHour; hour += step)
         {
             var x = X(hours, hour);
             page.Line(x, hours.Y, x, hours.Bottom, new Pen(0.4, 0.8));
@@ -76,11 +99,11 @@ internal sealed class CalendarPicture
 
     private void DrawSession(Surface page, Box hours, PlannedSession session)
     {
-        string[] workers = [.. _plan.Shop.Workers.Select(worker => worker.Name)];
+        string[] workers = [.. plan.Shop.Workers.Select(worker => worker.Name)];
         var rows = Math.Max(1, workers.Length);
         var among = Math.Max(0, Array.IndexOf(workers, session.Session.Worker));
-        var height = (_row - 1.6) / rows;
-        var top = hours.Y + Period.DaysBetween(_dates[0], session.Session.Date) * _row + 0.8 + among * height;
+        var height = (row - 1.6) / rows;
+        var top = hours.Y + Period.DaysBetween(dates[0], session.Session.Date) * row + 0.8 + among * height;
         Box Bar(ZonedDateTime start, ZonedDateTime end)
         {
             var left = X(hours, HourOf(session.Session.Date, start));
@@ -89,7 +112,11 @@ internal sealed class CalendarPicture
 
         page.Rectangle(Bar(session.Session.Start, session.Session.End), null, Fill.Shade(1));
         // Pieces of one stage that follow each other are one bar.
-        foreach (var run in Runs(session.Work)) page.Rectangle(Bar(run.Start, run.End), new Pen(0.5), StagePattern.Of(run.Stage));
+        foreach (var run in Runs(session.Work))
+        {
+            page.Rectangle(Bar(run.Start, run.End), new Pen(0.5), StagePattern.Of(run.Stage));
+        }
+
         page.Rectangle(Bar(session.Session.Start, session.Session.End), new Pen(0.9));
     }
 
@@ -98,8 +125,14 @@ internal sealed class CalendarPicture
         List<(Work.Stage Stage, ZonedDateTime Start, ZonedDateTime End)> runs = [];
         foreach (var piece in work.OrderBy(piece => piece.Start.ToInstant()))
         {
-            if (runs.Count > 0 && runs[^1].Stage == piece.Task.Stage && (piece.Start - runs[^1].End).TotalMinutes < 10) runs[^1] = runs[^1] with { End = piece.End };
-            else runs.Add((piece.Task.Stage, piece.Start, piece.End));
+            if (runs.Count > 0 && runs[^1].Stage == piece.Task.Stage && (piece.Start - runs[^1].End).TotalMinutes < 10)
+            {
+                runs[^1] = runs[^1] with { End = piece.End };
+            }
+            else
+            {
+                runs.Add((piece.Task.Stage, piece.Start, piece.End));
+            }
         }
 
         return runs;
@@ -108,7 +141,11 @@ internal sealed class CalendarPicture
     private void DrawWait(Surface page, Box hours, WaitBar wait, double left, double lane)
     {
         var (start, end) = (Y(hours, wait.Start), Y(hours, wait.End));
-        if (end <= hours.Y || start >= hours.Bottom) return;
+        if (end <= hours.Y || start >= hours.Bottom)
+        {
+            return;
+        }
+
         var bar = new Box(left + lane * 0.15, Math.Max(start, hours.Y), lane * 0.7, 0);
         bar = bar with { Height = Math.Max(1.5, Math.Min(end, hours.Bottom) - bar.Y) };
         page.Rectangle(bar, new Pen(0.6), Fill.Hatched(Hatch.Falling, 3.5));
@@ -120,10 +157,10 @@ internal sealed class CalendarPicture
         page.Text(words, bar.Middle.X, top + 1 + style.CapHeight, style, Align.Centre);
     }
 
-    private double X(Box hours, double hour) => hours.X + (hour - _fromHour) / (_toHour - _fromHour) * hours.Width;
+    private double X(Box hours, double hour) => hours.X + (hour - fromHour) / (toHour - fromHour) * hours.Width;
 
     private double Y(Box hours, ZonedDateTime time) =>
-        hours.Y + (Period.DaysBetween(_dates[0], time.Date) + time.TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerDay) * _row;
+        hours.Y + (Period.DaysBetween(dates[0], time.Date) + time.TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerDay) * row;
 
     // A session that ends at midnight ends on the next date, at hour 24 of its own.
     private static double HourOf(LocalDate date, ZonedDateTime time) =>

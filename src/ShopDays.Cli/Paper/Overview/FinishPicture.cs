@@ -21,7 +21,10 @@ internal static class FinishPicture
         var days = Period.DaysBetween(first, last) + 1;
         var step = Math.Max(1, (days + MostBars - 1) / MostBars);
         var counts = new int[(days + step - 1) / step];
-        foreach (var date in dates.Where(date => date <= last)) counts[Period.DaysBetween(first, date) / step]++;
+        foreach (var date in dates.Where(date => date <= last))
+        {
+            counts[Period.DaysBetween(first, date) / step]++;
+        }
 
         var top = box.Y + 14;
         var ground = top + Bars;
@@ -32,7 +35,10 @@ internal static class FinishPicture
         {
             var height = Bars * counts[order] / counts.Max();
             var promised = plan.Forecast.P80 is { } p80 && first.PlusDays(order * step) <= p80.Date;
-            if (height > 0) page.Rectangle(new Box(box.X + order * width, ground - height, Math.Max(0.8, width - 1), height), null, promised ? Fill.Shade(0.25) : Fill.Shade(0.7));
+            if (height > 0)
+            {
+                page.Rectangle(new Box(box.X + order * width, ground - height, Math.Max(0.8, width - 1), height), null, promised ? Fill.Shade(0.25) : Fill.Shade(0.7));
+            }
         }
 
         page.Line(box.X, ground, box.X + width * counts.Length, ground, Pen.Fine);
@@ -42,10 +48,26 @@ internal static class FinishPicture
     private static void Marks(Surface page, Box box, double ground, Func<LocalDate, double> place, PlanPaper plan, (LocalDate First, LocalDate Last) shown)
     {
         List<(LocalDate Date, string Words)> marks = [];
-        if (plan.Forecast.P50 is { } p50) marks.Add((p50.Date, "as likely as not"));
-        if (plan.Forecast.P80 is { } p80) marks.Add((p80.Date, "promise"));
-        if (plan.Forecast.P90 is { } p90) marks.Add((p90.Date, "bad luck"));
-        if (plan.Job.Due is { } due && due >= shown.First && due <= shown.Last) marks.Add((due, "due"));
+        if (plan.Forecast.P50 is { } p50)
+        {
+            marks.Add((p50.Date, "as likely as not"));
+        }
+
+        if (plan.Forecast.P80 is { } p80)
+        {
+            marks.Add((p80.Date, "promise"));
+        }
+
+        if (plan.Forecast.P90 is { } p90)
+        {
+            marks.Add((p90.Date, "bad luck"));
+        }
+
+        if (plan.Job.Due is { } due && due >= shown.First && due <= shown.Last)
+        {
+            marks.Add((due, "due"));
+        }
+
         var style = TypeScale.Small with { Size = 8 };
         // On the first of two lines where there is room, otherwise on the second; words never leave the picture.
         double[] taken = [double.NegativeInfinity, double.NegativeInfinity];
@@ -67,7 +89,11 @@ internal static class FinishPicture
     {
         var (first, last) = (dates[0], dates[(int)((dates.Count - 1) * 0.99)]);
         var near = Math.Max(14, Period.DaysBetween(first, last) / 2);
-        if (due is not { } date || date < first.PlusDays(-near) || date > last.PlusDays(near)) return (first, last);
+        if (due is not { } date || date < first.PlusDays(-near) || date > last.PlusDays(near))
+        {
+            return (first, last);
+        }
+
         return (LocalDate.Min(first, date), LocalDate.Max(last, date));
     }
 }

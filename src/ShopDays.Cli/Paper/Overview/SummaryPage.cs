@@ -19,8 +19,16 @@ internal static class SummaryPage
             Date("As likely as not", "half of the trials are done by then", plan.Forecast.P50, big: false),
             Date("A date that can be promised", "four trials in five are done by then", plan.Forecast.P80, big: true),
             Date("With bad luck", "nine trials in ten are done by then", plan.Forecast.P90, big: false));
-        if (plan.Job.Due is { } due) yield return new Paragraph(DueOf(due, plan.Forecast.ChanceOfDue), TypeScale.Bench.In(Weight.SemiBold));
-        if (plan.Forecast.Finishes.Count > 0) yield return FinishPicture.Of(plan);
+        if (plan.Job.Due is { } due)
+        {
+            yield return new Paragraph(DueOf(due, plan.Forecast.ChanceOfDue), TypeScale.Bench.In(Weight.SemiBold));
+        }
+
+        if (plan.Forecast.Finishes.Count > 0)
+        {
+            yield return FinishPicture.Of(plan);
+        }
+
         yield return new SideBySide(
             22,
             Facts("Time", [.. Times(plan)]),
@@ -41,7 +49,10 @@ internal static class SummaryPage
             .. RemarkGroups.Said(plan.Remarks).Select(Wording.Capital),
             .. plan.Layout.NotHonoured.Select(matched => $"The parts matched as '{matched}' do not come from one board."),
         ];
-        if (remarks.Length > 0) yield return new NoteBox("Before you begin", remarks, TypeScale.Body) { Caution = true };
+        if (remarks.Length > 0)
+        {
+            yield return new NoteBox("Before you begin", remarks, TypeScale.Body) { Caution = true };
+        }
     }
 
     private static IEnumerable<(string Name, string Figure)> Times(PlanPaper plan)
@@ -62,7 +73,10 @@ internal static class SummaryPage
         yield return ("Ripping and straightening", wording.Sawing(plan.Layout.RipLength));
         yield return ("Crosscutting", wording.Sawing(plan.Layout.CrosscutLength));
         var heaviest = plan.Layout.Boards.Select(board => board.Board).MaxBy(board => board.Weight);
-        if (heaviest is not null) yield return ($"Heaviest board, {heaviest.Name}", wording.Weight(heaviest.Weight));
+        if (heaviest is not null)
+        {
+            yield return ($"Heaviest board, {heaviest.Name}", wording.Weight(heaviest.Weight));
+        }
     }
 
     private static Drawing Date(string title, string meaning, ZonedDateTime? date, bool big) => new(78, (page, box) =>

@@ -17,37 +17,37 @@ public sealed record Imprint(string Title, string Subject, string Language, Inst
 /// </summary>
 public sealed class Book : IDisposable
 {
-    private readonly PdfDocument _document = new();
-    private readonly Dictionary<(Weight, double), XFont> _fonts = [];
-    private readonly List<Surface> _pages = [];
-    private readonly List<PdfOutlineCollection> _outlines;
+    private readonly PdfDocument document = new();
+    private readonly Dictionary<(Weight, double), XFont> fonts = [];
+    private readonly List<Surface> pages = [];
+    private readonly List<PdfOutlineCollection> outlines;
 
     /// <summary>Begins a file without pages.</summary>
     public Book(Imprint imprint)
     {
-        _document.Info.Title = imprint.Title;
-        _document.Info.Subject = imprint.Subject;
-        _document.Info.Creator = "ShopDays";
-        _document.Info.CreationDate = imprint.Made.ToDateTimeUtc();
-        _document.Info.ModificationDate = imprint.Made.ToDateTimeUtc();
-        _document.Language = imprint.Language;
-        _document.Options.CompressContentStreams = true;
-        _document.Options.FlateEncodeMode = PdfFlateEncodeMode.BestCompression;
-        _document.RenderEvents.RenderTextEvent += InterFont.SetFigures;
-        _outlines = [_document.Outlines];
+        document.Info.Title = imprint.Title;
+        document.Info.Subject = imprint.Subject;
+        document.Info.Creator = "ShopDays";
+        document.Info.CreationDate = imprint.Made.ToDateTimeUtc();
+        document.Info.ModificationDate = imprint.Made.ToDateTimeUtc();
+        document.Language = imprint.Language;
+        document.Options.CompressContentStreams = true;
+        document.Options.FlateEncodeMode = PdfFlateEncodeMode.BestCompression;
+        document.RenderEvents.RenderTextEvent += InterFont.SetFigures;
+        outlines = [document.Outlines];
     }
 
     /// <summary>The pages so far, in their order.</summary>
-    public IReadOnlyList<Surface> Pages => _pages;
+    public IReadOnlyList<Surface> Pages => pages;
 
     /// <summary>Adds a page behind the last.</summary>
     public Surface AddPage(PaperSize paper)
     {
-        var page = _document.AddPage();
+        var page = document.AddPage();
         page.Width = XUnit.FromPoint(paper.Width);
         page.Height = XUnit.FromPoint(paper.Height);
         var surface = new Surface(page, FontOf);
-        _pages.Add(surface);
+        pages.Add(surface);
         return surface;
     }
 
@@ -60,16 +60,16 @@ public sealed class Book : IDisposable
     public void Bookmark(string title, Surface page, double top, int level = 0)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(level);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(level, _outlines.Count);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(level, outlines.Count);
         var outline = new PdfOutline(title, page.Page, opened: level == 0)
         {
             PageDestinationType = PdfPageDestinationType.Xyz,
             Left = 0,
             Top = page.Whole.Height - top,
         };
-        _outlines[level].Add(outline);
-        _outlines.RemoveRange(level + 1, _outlines.Count - level - 1);
-        _outlines.Add(outline.Outlines);
+        outlines[level].Add(outline);
+        outlines.RemoveRange(level + 1, outlines.Count - level - 1);
+        outlines.Add(outline.Outlines);
     }
 
     /// <summary>Ends the file; nothing can be drawn any more.</summary>
@@ -77,19 +77,27 @@ public sealed class Book : IDisposable
     /// <exception cref="InvalidOperationException">There is no page.</exception>
     public byte[] ToBytes()
     {
-        foreach (var page in _pages) page.Close();
+        foreach (var page in pages)
+        {
+            page.Close();
+        }
+
         using var written = new MemoryStream();
-        _document.Save(written, closeStream: false);
+        document.Save(written, closeStream: false);
         return Marks.Settle(written.ToArray());
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _document.Dispose();
+    public void Dispose() => document.Dispose();
 
     private XFont FontOf(TextStyle style)
     {
         var key = (style.Weight, style.Size);
-        if (!_fonts.TryGetValue(key, out var font)) _fonts[key] = font = InterFont.Of(style.Weight, style.Size);
+        if (!fonts.TryGetValue(key, out var font))
+        {
+            fonts[key] = font = InterFont.Of(style.Weight, style.Size);
+        }
+
         return font;
     }
 }

@@ -9,20 +9,22 @@ internal sealed class FontFace
     private static readonly Lazy<FontFace>[] Faces =
         [.. Enum.GetValues<Weight>().Select(weight => new Lazy<FontFace>(() => new FontFace(weight)))];
 
-    private readonly Dictionary<int, ushort> _glyphs;
-    private readonly int[] _advances;
-    private readonly double _unitsPerEm;
+    private readonly Dictionary<int, ushort> glyphs;
+    private readonly int[] advances;
+    private readonly double unitsPerEm;
 
     private FontFace(Weight weight)
     {
         File = InterFiles.Read(weight);
         var tables = new FontTables(File);
-        _unitsPerEm = tables.UnitsPerEm;
-        _advances = tables.Advances();
-        _glyphs = tables.Characters();
+        unitsPerEm = tables.UnitsPerEm;
+        advances = tables.Advances();
+        glyphs = tables.Characters();
         var twins = tables.TabularTwins();
         for (var figure = '0'; figure <= '9'; figure++)
-            _glyphs[figure] = twins.GetValueOrDefault(_glyphs[figure], _glyphs[figure]);
+        {
+            glyphs[figure] = twins.GetValueOrDefault(glyphs[figure], glyphs[figure]);
+        }
     }
 
     /// <summary>The bytes of the font file.</summary>
@@ -32,13 +34,17 @@ internal sealed class FontFace
     public static FontFace Of(Weight weight) => Faces[(int)weight].Value;
 
     /// <summary>The glyph drawn for a character; 0, an empty frame, for one that the font does not hold.</summary>
-    public ushort GlyphOf(int character) => _glyphs.GetValueOrDefault(character);
+    public ushort GlyphOf(int character) => glyphs.GetValueOrDefault(character);
 
     /// <summary>How far a text advances, in ems.</summary>
     public double Advance(ReadOnlySpan<char> text)
     {
         long units = 0;
-        foreach (var rune in text.EnumerateRunes()) units += _advances[GlyphOf(rune.Value)];
-        return units / _unitsPerEm;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            units += advances[GlyphOf(rune.Value)];
+        }
+
+        return units / unitsPerEm;
     }
 }

@@ -21,7 +21,10 @@ internal sealed class FontTables(byte[] file)
         var metrics = Table("hmtx");
         // Glyphs after the last measured one advance as far as that one.
         for (var glyph = 0; glyph < advances.Length; glyph++)
+        {
             advances[glyph] = At(metrics + 4 * Math.Min(glyph, measured - 1));
+        }
+
         return advances;
     }
 
@@ -32,7 +35,10 @@ internal sealed class FontTables(byte[] file)
         var count = At(map + 2);
         for (var record = map + 4; record < map + 4 + 8 * count; record += 8)
         {
-            if (At(record) == 3 && At(record + 2) == 10) return Groups(map + Long(record + 4));
+            if (At(record) == 3 && At(record + 2) == 10)
+            {
+                return Groups(map + Long(record + 4));
+            }
         }
 
         throw new InvalidOperationException("The font has no table of the full range of characters.");
@@ -47,10 +53,17 @@ internal sealed class FontTables(byte[] file)
         var twins = new Dictionary<ushort, ushort>();
         for (var record = features + 2; record < features + 2 + 6 * At(features); record += 6)
         {
-            if (Tag(record) != "tnum") continue;
+            if (Tag(record) != "tnum")
+            {
+                continue;
+            }
+
             var feature = features + At(record + 4);
             for (var each = 0; each < At(feature + 2); each++)
+            {
                 AddTwins(twins, lookups + At(lookups + 2 + 2 * At(feature + 4 + 2 * each)));
+            }
+
             break;
         }
 
@@ -59,7 +72,11 @@ internal sealed class FontTables(byte[] file)
 
     private void AddTwins(Dictionary<ushort, ushort> twins, int lookup)
     {
-        if (At(lookup) != 1) return;
+        if (At(lookup) != 1)
+        {
+            return;
+        }
+
         for (var each = 0; each < At(lookup + 4); each++)
         {
             var table = lookup + At(lookup + 6 + 2 * each);
@@ -87,7 +104,10 @@ internal sealed class FontTables(byte[] file)
             }
 
             var range = coverage + 4 + 6 * each;
-            for (int glyph = At(range); glyph <= At(range + 2); glyph++) glyphs.Add((ushort)glyph);
+            for (int glyph = At(range); glyph <= At(range + 2); glyph++)
+            {
+                glyphs.Add((ushort)glyph);
+            }
         }
 
         return glyphs;
@@ -101,7 +121,9 @@ internal sealed class FontTables(byte[] file)
         {
             var first = Long(group);
             for (var character = first; character <= Long(group + 4); character++)
+            {
                 characters[character] = (ushort)(Long(group + 8) + character - first);
+            }
         }
 
         return characters;
@@ -111,7 +133,10 @@ internal sealed class FontTables(byte[] file)
     {
         for (var record = 12; record < 12 + 16 * At(4); record += 16)
         {
-            if (Tag(record) == tag) return Long(record + 8);
+            if (Tag(record) == tag)
+            {
+                return Long(record + 8);
+            }
         }
 
         throw new InvalidOperationException($"The font has no table '{tag}'.");

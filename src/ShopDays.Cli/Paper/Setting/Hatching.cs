@@ -36,6 +36,9 @@ internal static class Hatching
 
     private static IEnumerable<double> Multiples(double from, double to, double step)
     {
-        for (var order = Math.Ceiling(from / step); order * step <= to; order++) yield return order * step;
+        for (var order = Math.Ceiling(from / step); order * step <= to; order++)
+        {
+            yield return order * step;
+        }
     }
 }

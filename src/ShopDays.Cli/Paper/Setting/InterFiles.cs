@@ -27,13 +27,20 @@ internal static class InterFiles
         var files = start + sizeof(int) + reader.ReadInt32();
         var version = reader.ReadInt32();
         if (version != 2)
+        {
             throw new InvalidOperationException($"The font package's index has version {version}; expected 2.");
+        }
+
         for (var left = reader.ReadInt32(); left > 0; left--)
         {
             var entry = reader.ReadString();
             var offset = reader.ReadInt32();
             var size = reader.ReadInt32();
-            if (entry != name) continue;
+            if (entry != name)
+            {
+                continue;
+            }
+
             assembly.Position = files + offset;
             return reader.ReadBytes(size);
         }

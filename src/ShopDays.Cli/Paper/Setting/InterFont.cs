@@ -34,7 +34,10 @@ internal sealed class InterFont : IFontResolver
         var face = FontFace.Of(WeightOf(text.Font.FontFamily.Name));
         foreach (ref var pair in text.CodePointGlyphIndexPairs.AsSpan())
         {
-            if (pair.CodePoint is >= '0' and <= '9') pair.GlyphIndex = face.GlyphOf(pair.CodePoint);
+            if (pair.CodePoint is >= '0' and <= '9')
+            {
+                pair.GlyphIndex = face.GlyphOf(pair.CodePoint);
+            }
         }
     }
 

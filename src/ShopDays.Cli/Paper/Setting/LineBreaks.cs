@@ -21,7 +21,11 @@ public static partial class LineBreaks
     public static IReadOnlyList<string> Of(string text, TextStyle style, double width)
     {
         var lines = new List<string>();
-        foreach (var stretch in text.ReplaceLineEndings("\n").Split('\n')) AddLines(lines, stretch, style, width);
+        foreach (var stretch in text.ReplaceLineEndings("\n").Split('\n'))
+        {
+            AddLines(lines, stretch, style, width);
+        }
+
         return lines;
     }
 
@@ -63,7 +67,11 @@ public static partial class LineBreaks
 
         if (word.Contains(Held))
         {
-            foreach (var part in word.Split(Held).SelectMany(held => Parts(held, style, width))) yield return part;
+            foreach (var part in word.Split(Held).SelectMany(held => Parts(held, style, width)))
+            {
+                yield return part;
+            }
+
             yield break;
         }
 

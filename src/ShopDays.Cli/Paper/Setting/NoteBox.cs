@@ -28,14 +28,17 @@ public sealed record NoteBox(string Title, IReadOnlyList<string> Paragraphs, Tex
         }
 
         inside.Add(Piece.Space(Padding));
-        IEnumerable<Piece> strips = inside.Select((piece, order) => piece with
+        var strips = inside.Select((piece, order) => piece with
         {
             Blank = false,
             Draw = (page, box) =>
             {
                 DrawBar(page, box);
                 if (Caution && order == 1)
+                {
                     Signs.Caution(page, new Box(box.X + 14, box.Y + (Style.LineHeight - sign) / 2 + 1, sign, sign * 0.9));
+                }
+
                 piece.Draw(page, box with { X = box.X + left, Width = width });
             },
         });

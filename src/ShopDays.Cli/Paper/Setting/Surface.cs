@@ -14,14 +14,14 @@ public sealed class Surface
     private const double Dot = 0.05;
     private const double HatchDotWidth = 1.1;
 
-    private readonly XGraphics _graphics;
-    private readonly Func<TextStyle, XFont> _fontOf;
+    private readonly XGraphics graphics;
+    private readonly Func<TextStyle, XFont> fontOf;
 
     internal Surface(PdfPage page, Func<TextStyle, XFont> fontOf)
     {
         Page = page;
-        _graphics = XGraphics.FromPdfPage(page);
-        _fontOf = fontOf;
+        graphics = XGraphics.FromPdfPage(page);
+        this.fontOf = fontOf;
     }
 
     /// <summary>The whole page, margins and all.</summary>
@@ -40,26 +40,37 @@ public sealed class Surface
             Align.Right => x - style.WidthOf(plain),
             _ => throw new ArgumentOutOfRangeException(nameof(align), align, null),
         };
-        _graphics.DrawString(plain, _fontOf(style), BrushOf(style.Grey), left, baseline);
+        graphics.DrawString(plain, fontOf(style), BrushOf(style.Grey), left, baseline);
     }
 
     /// <summary>Sets a text turned around its place, anticlockwise; 90 reads upwards.</summary>
     public void TurnedText(string text, Spot at, double degrees, TextStyle style, Align align = Align.Left) =>
         Set(() =>
         {
-            _graphics.RotateAtTransform(-degrees, new XPoint(at.X, at.Y));
+            graphics.RotateAtTransform(-degrees, new XPoint(at.X, at.Y));
             Text(text, at.X, at.Y, style, align);
         });
 
     /// <summary>Draws a straight line.</summary>
-    public void Line(double x1, double y1, double x2, double y2, Pen pen) => _graphics.DrawLine(StrokeOf(pen), x1, y1, x2, y2);
+    public void Line(double x1, double y1, double x2, double y2, Pen pen) => graphics.DrawLine(StrokeOf(pen), x1, y1, x2, y2);
 
     /// <summary>Draws a rectangle: its filling, then its outline, of which either may be missing.</summary>
     public void Rectangle(Box box, Pen? outline = null, Fill fill = default)
     {
-        if (fill.Grey is { } grey) _graphics.DrawRectangle(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
-        if (fill.Hatch != Hatch.None) Clip(box, () => Lines(box, fill));
-        if (outline is { } pen) _graphics.DrawRectangle(StrokeOf(pen), box.X, box.Y, box.Width, box.Height);
+        if (fill.Grey is { } grey)
+        {
+            graphics.DrawRectangle(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
+        }
+
+        if (fill.Hatch != Hatch.None)
+        {
+            Clip(box, () => Lines(box, fill));
+        }
+
+        if (outline is { } pen)
+        {
+            graphics.DrawRectangle(StrokeOf(pen), box.X, box.Y, box.Width, box.Height);
+        }
     }
 
     /// <summary>Draws a closed shape through three corners or more.</summary>
@@ -67,37 +78,51 @@ public sealed class Surface
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(corners.Count, 3);
         XPoint[] points = [.. corners.Select(corner => new XPoint(corner.X, corner.Y))];
-        if (fill.Grey is { } grey) _graphics.DrawPolygon(BrushOf(grey), points, XFillMode.Alternate);
+        if (fill.Grey is { } grey)
+        {
+            graphics.DrawPolygon(BrushOf(grey), points, XFillMode.Alternate);
+        }
+
         if (fill.Hatch != Hatch.None)
         {
             var path = new XGraphicsPath();
             path.AddPolygon(points);
             Set(() =>
             {
-                _graphics.IntersectClip(path);
+                graphics.IntersectClip(path);
                 Lines(Box.Around(corners), fill);
             });
         }
 
-        if (outline is { } pen) _graphics.DrawPolygon(StrokeOf(pen), points);
+        if (outline is { } pen)
+        {
+            graphics.DrawPolygon(StrokeOf(pen), points);
+        }
     }
 
     /// <summary>Draws the round that fills a square: its filling, which is an even grey, then its outline.</summary>
     public void Disc(Box box, Pen? outline = null, Fill fill = default)
     {
-        if (fill.Grey is { } grey) _graphics.DrawEllipse(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
-        if (outline is { } pen) _graphics.DrawEllipse(StrokeOf(pen), box.X, box.Y, box.Width, box.Height);
+        if (fill.Grey is { } grey)
+        {
+            graphics.DrawEllipse(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
+        }
+
+        if (outline is { } pen)
+        {
+            graphics.DrawEllipse(StrokeOf(pen), box.X, box.Y, box.Width, box.Height);
+        }
     }
 
     /// <summary>Draws something of which only what lies inside a rectangle is seen.</summary>
     public void Clip(Box box, Action draw) =>
         Set(() =>
         {
-            _graphics.IntersectClip(new XRect(box.X, box.Y, box.Width, box.Height));
+            graphics.IntersectClip(new XRect(box.X, box.Y, box.Width, box.Height));
             draw();
         });
 
-    internal void Close() => _graphics.Dispose();
+    internal void Close() => graphics.Dispose();
 
     private void Lines(Box area, Fill fill)
     {
@@ -105,14 +130,16 @@ public sealed class Surface
             ? new XPen(ColourOf(0.2), HatchDotWidth) { LineCap = XLineCap.Round, DashPattern = [Dot, fill.Spacing / HatchDotWidth - Dot] }
             : new XPen(ColourOf(0.35), 0.5);
         foreach (var (from, to) in Hatching.Strokes(area, fill.Hatch, fill.Spacing))
-            _graphics.DrawLine(pen, from.X, from.Y, to.X, to.Y);
+        {
+            graphics.DrawLine(pen, from.X, from.Y, to.X, to.Y);
+        }
     }
 
     private void Set(Action draw)
     {
-        var state = _graphics.Save();
+        var state = graphics.Save();
         draw();
-        _graphics.Restore(state);
+        graphics.Restore(state);
     }
 
     // Spaces that do not break share the plain space's glyph; set as they are, reading back would confuse the two.
@@ -120,7 +147,10 @@ public sealed class Surface
     {
         var plain = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
+        {
             plain.Append(Rune.IsControl(rune) || Rune.IsWhiteSpace(rune) ? " " : rune.ToString());
+        }
+
         return plain.ToString();
     }
 

@@ -55,7 +55,11 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
 
     private Piece? Head(IReadOnlyList<(double Left, double Width)> places)
     {
-        if (Columns.All(column => column.Head.Length == 0)) return null;
+        if (Columns.All(column => column.Head.Length == 0))
+        {
+            return null;
+        }
+
         var fields = Columns
             .Select((column, order) => Paragraph.Lines(column.Head, TypeScale.Label, column.Align, places[order].Width))
             .ToArray();
@@ -77,7 +81,10 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
     {
         var wide = row.Kind == RowKind.Group;
         if (row.Cells.Count != (wide ? 1 : Columns.Count))
+        {
             throw new ArgumentException($"A row has {row.Cells.Count} fields; expected {(wide ? 1 : Columns.Count)}.");
+        }
+
         var style = row.Kind == RowKind.Entry ? Style : Style.In(Weight.SemiBold);
         Box[] fields = wide ? [new(5, 0, width - 10, 0)] : [.. places.Select(place => new Box(place.Left, 0, place.Width, 0))];
         var rests = row.Cells
@@ -90,14 +97,25 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
             var last = rests.All(rest => rest.Count == 0);
             yield return new Piece(height, (page, box) =>
             {
-                if (wide) page.Rectangle(box.Inset(0, 0.5), null, Fill.Shade(0.9));
-                if (row.Kind == RowKind.Total) page.Line(box.X, box.Y, box.Right, box.Y, Pen.Fine);
+                if (wide)
+                {
+                    page.Rectangle(box.Inset(0, 0.5), null, Fill.Shade(0.9));
+                }
+
+                if (row.Kind == RowKind.Total)
+                {
+                    page.Line(box.X, box.Y, box.Right, box.Y, Pen.Fine);
+                }
+
                 for (var order = 0; order < fields.Length; order++)
                 {
                     Stack(page, taken[order], fields[order] with { X = box.X + fields[order].X, Y = box.Y + Padding });
                 }
 
-                if (last && !wide) page.Line(box.X, box.Bottom, box.Right, box.Bottom, Pen.Hair);
+                if (last && !wide)
+                {
+                    page.Line(box.X, box.Bottom, box.Right, box.Bottom, Pen.Hair);
+                }
             });
         }
         while (rests.Any(rest => rest.Count > 0));
@@ -108,7 +126,10 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
     {
         var taken = new List<Piece>();
         while (rest.TryPeek(out var strip) && (taken.Count == 0 || taken.Sum(piece => piece.Height) + strip.Height <= height))
+        {
             taken.Add(rest.Dequeue());
+        }
+
         return taken;
     }
 

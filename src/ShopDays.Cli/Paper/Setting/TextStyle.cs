@@ -69,12 +69,23 @@ public readonly record struct TextStyle(double Size, Weight Weight = Weight.Regu
     /// <summary>A text cut short with an ellipsis where it is wider than the width; empty if nothing fits.</summary>
     public string Shortened(string text, double width)
     {
-        if (WidthOf(text) <= width) return text;
+        if (WidthOf(text) <= width)
+        {
+            return text;
+        }
+
         for (var length = text.Length - 1; length > 0; length--)
         {
-            if (char.IsLowSurrogate(text[length])) continue;
+            if (char.IsLowSurrogate(text[length]))
+            {
+                continue;
+            }
+
             var cut = string.Concat(text.AsSpan(0, length).TrimEnd(), "…");
-            if (WidthOf(cut) <= width) return cut;
+            if (WidthOf(cut) <= width)
+            {
+                return cut;
+            }
         }
 
         return "";

@@ -13,7 +13,11 @@ public sealed record Heading(string Text, TextStyle Style) : Block
         List<Piece> pieces = [Piece.Space(Style.Size * 0.9, keep: true)];
         pieces.AddRange(Paragraph.Lines(Text, Style, Align.Left, room.Width).Select(line => line with { KeepWithNext = true }));
         pieces.Add(Piece.Space(Style.Size * 0.3, keep: true));
-        if (BookmarkLevel is { } level) pieces[1] = pieces[1] with { Bookmark = (Text, level) };
+        if (BookmarkLevel is { } level)
+        {
+            pieces[1] = pieces[1] with { Bookmark = (Text, level) };
+        }
+
         return pieces;
     }
 }
@@ -89,7 +93,11 @@ public sealed record Bullets(IReadOnlyList<string> Entries, TextStyle Style, Lis
                 KeepWithNext = order < lines.Count - 1,
                 Draw = (page, box) =>
                 {
-                    if (first) DrawSign(page, box, number);
+                    if (first)
+                    {
+                        DrawSign(page, box, number);
+                    }
+
                     line.Draw(page, box with { X = box.X + indent, Width = box.Width - indent });
                 },
             };
