@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Layouts;
 using ShopDays.Measures;
@@ -44,7 +44,7 @@ internal sealed class JobCommand
                 screen.Error.WriteLine(finding);
             }
 
-            screen.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{reading.Findings.Count} mistake{(reading.Findings.Count == 1 ? "" : "s")}; nothing was worked out or written"));
+            screen.Error.WriteLine($"{CountWords.Of(reading.Findings.Count, "mistake")}; nothing was worked out or written");
             return ExitCode.No;
         }
 

@@ -1,4 +1,4 @@
-using ShopDays.Cli.Terminal;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 

@@ -3,6 +3,7 @@ using ShopDays.Cli.Paper.Days;
 using ShopDays.Cli.Paper.Lists;
 using ShopDays.Cli.Paper.Overview;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 
 namespace ShopDays.Cli.Paper;
 
@@ -18,7 +19,7 @@ internal static class PlanBook
         var margins = Margins.Usual;
         var upright = RoomOf(paper, margins);
         var turned = RoomOf(paper.Turned(), margins);
-        Dress Dressed(string section) => new($"{plan.Job.Name}, {plan.Shop.Name}", section, $"Made {Wording.Long(plan.Made.InZone(plan.Plan.Finish.Zone).Date)}");
+        Dress Dressed(string section) => new($"{plan.Job.Name}, {plan.Shop.Name}", section, $"Made {DateWords.Long(plan.Made.InZone(plan.Plan.Finish.Zone).Date)}");
 
         var sheet = new Sheet(book, paper, margins, Dressed("Summary"));
         Set(SummaryPage.Of(plan));
@@ -31,7 +32,7 @@ internal static class PlanBook
         var days = PaperDay.Of(plan.Plan);
         foreach (var day in days)
         {
-            sheet.NewPage(Dressed(Wording.Long(day.Date)), paper);
+            sheet.NewPage(Dressed(DateWords.Long(day.Date)), paper);
             if (day.Number == 1)
             {
                 book.Bookmark("Day sheets", book.Pages[^1], 0);

@@ -1,6 +1,5 @@
 using System.Globalization;
-using NodaTime;
-using NodaTime.Text;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Parts;
@@ -8,47 +7,20 @@ using ShopDays.Times;
 
 namespace ShopDays.Cli.Paper;
 
-/// <summary>How the paper of one plan writes dates, times, lengths and weights.</summary>
+/// <summary>How the paper of one plan writes ranges of time, lengths, sizes and weights.</summary>
 /// <param name="Plan">The plan.</param>
 internal sealed record Wording(PlanPaper Plan)
 {
-    private static readonly LocalDatePattern LongDay = LocalDatePattern.CreateWithInvariantCulture("dddd d MMMM uuuu");
-    private static readonly LocalDatePattern ShortDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
-    private static readonly LocalDatePattern ShortDayOfYear = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
-    private static readonly LocalDatePattern MonthDay = LocalDatePattern.CreateWithInvariantCulture("d MMMM");
-    private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
-
-    /// <summary><c>Tuesday 6 April 2027</c>.</summary>
-    public static string Long(LocalDate date) => LongDay.Format(date);
-
-    /// <summary><c>Tue 6 Apr</c>.</summary>
-    public static string Short(LocalDate date) => ShortDay.Format(date);
-
-    /// <summary><c>Tue 6 Apr 2027</c>.</summary>
-    public static string ShortOfYear(LocalDate date) => ShortDayOfYear.Format(date);
-
-    /// <summary><c>6 April</c>.</summary>
-    public static string Month(LocalDate date) => MonthDay.Format(date);
-
-    /// <summary><c>08:30</c>.</summary>
-    public static string At(ZonedDateTime time) => Clock.Format(time.TimeOfDay);
-
-    /// <summary><c>Tue 6 Apr, 08:30</c>.</summary>
-    public static string When(ZonedDateTime time) => $"{Short(time.Date)}, {At(time)}";
-
-    /// <summary>A working time: <c>45 min</c>, <c>2 h 05 min</c>.</summary>
-    public static string Time(WorkTime time) => WorkTimeText.Write(time);
-
     /// <summary>The range that four times in five holds: <c>16 to 41 min</c>, <c>1 h 40 to 3 h 05</c>.</summary>
     /// <param name="range">The range of the whole.</param>
     /// <param name="share">The share of it that is meant, above 0 and at most 1.</param>
     public static string Span(TimeRange range, double share = 1)
     {
         var (low, high) = (Minutes(range.P10 * share), Minutes(range.P90 * share));
-        return high < 120 ? $"{Number(low)} to {Number(high)} min" : $"{HoursAndMinutes(low)} to {HoursAndMinutes(high)}";
+        return high < 120 ? $"{CountWords.Number(low)} to {CountWords.Number(high)} min" : $"{HoursAndMinutes(low)} to {HoursAndMinutes(high)}";
     }
 
-    /// <summary>Whole hours from two up, to the quarter below: <c>38 h</c>, <c>1.75 h</c>.</summary>
+    /// <summary>Whole hours from ten up, quarters of an hour below: <c>38 h</c>, <c>1.75 h</c>; halves away from zero.</summary>
     public static string Hours(WorkTime time) => time.Hours >= 10
         ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(time.Hours, MidpointRounding.AwayFromZero):0} h")
         : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(time.Hours * 4, MidpointRounding.AwayFromZero) / 4:0.##} h");
@@ -56,17 +28,6 @@ internal sealed record Wording(PlanPaper Plan)
     /// <summary>A share as a whole percentage.</summary>
     public static string Share(double share) =>
         string.Create(CultureInfo.InvariantCulture, $"{Math.Round(share * 100, MidpointRounding.AwayFromZero):0} %");
-
-    /// <summary>A number that counts.</summary>
-    public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    /// <summary>So many of something: <c>1 board</c>, <c>3 boards</c>.</summary>
-    public static string Count(int number, string one) => Number(number) + " " + (number == 1 ? one : one + "s");
-
-    /// <summary>Some names in a row, cut short behind the first of them: <c>a, b and 4 more</c>.</summary>
-    public static string Names(IReadOnlyList<string> names, int most) => names.Count <= most + 1
-        ? string.Join(", ", names)
-        : $"{string.Join(", ", names.Take(most))} and {Number(names.Count - most)} more";
 
     /// <summary>The same words with a capital at their head.</summary>
     public static string Capital(string words) =>
@@ -109,7 +70,7 @@ internal sealed record Wording(PlanPaper Plan)
     private static int Minutes(WorkTime time) => (int)Math.Round(time.Minutes, MidpointRounding.AwayFromZero);
 
     private static string HoursAndMinutes(int minutes) => minutes < 60
-        ? $"{Number(minutes)} min"
+        ? $"{CountWords.Number(minutes)} min"
         : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h {minutes % 60:00}");
 
     private bool InInches => Plan.Shop.Units is LengthUnit.Inch or LengthUnit.Foot;

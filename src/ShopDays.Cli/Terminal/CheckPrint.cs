@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Files.Jobs;
+using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using Spectre.Console;
@@ -26,7 +27,7 @@ internal static class CheckPrint
             screen.Out.WriteLine(finding);
         }
 
-        screen.Out.WriteLine(Counted(reading.Findings.Count, "mistake"));
+        screen.Out.WriteLine(CountWords.Of(reading.Findings.Count, "mistake"));
     }
 
     private static void PrintSummary(Screen screen, ShopAndJob read)
@@ -44,7 +45,7 @@ internal static class CheckPrint
         }
 
         screen.Console.Write(stock);
-        screen.Out.WriteLine($"{Counted(read.Job.Boards.Count, "board")}, {MassText.Write(weights.AllBoards, inPounds)} in all");
+        screen.Out.WriteLine($"{CountWords.Of(read.Job.Boards.Count, "board")}, {MassText.Write(weights.AllBoards, inPounds)} in all");
         screen.Out.WriteLine();
 
         var parts = Table("part", "timber", "finished", "each");
@@ -58,7 +59,7 @@ internal static class CheckPrint
         }
 
         screen.Console.Write(parts);
-        screen.Out.WriteLine($"{Counted(read.Job.Parts.Sum(part => part.Count), "piece")} of {Counted(read.Job.Parts.Count, "part")}");
+        screen.Out.WriteLine($"{CountWords.Of(read.Job.Parts.Sum(part => part.Count), "piece")} of {CountWords.Of(read.Job.Parts.Count, "part")}");
         if (read.Job.Boards.Any(board => weights.IsHeavy(board.Weight)) || read.Job.Parts.Any(part => weights.IsHeavy(weights.Of(part))))
         {
             screen.Out.WriteLine();
@@ -102,6 +103,4 @@ internal static class CheckPrint
     }
 
     private static string Marks(List<Board> alike) => Markup.Escape(alike.Count == 1 ? alike[0].Name : $"{alike[0].Name} to {alike[^1].Name}");
-
-    private static string Counted(int count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
 }

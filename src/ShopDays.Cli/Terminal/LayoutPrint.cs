@@ -1,3 +1,4 @@
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 using Spectre.Console;
@@ -12,7 +13,7 @@ internal static class LayoutPrint
     {
         screen.Wrapped(layout.Fits ? $"{job}: every part comes out of the stock." : $"{job}: the stock does not yield every part.");
         screen.Wrapped(FormattableString.Invariant(
-            $"{Count(layout.Boards.Count, "board")} cut, {layout.Yield:P0} of their area in blanks (at best {layout.BestPossibleYield:P0} is possible)."));
+            $"{CountWords.Of(layout.Boards.Count, "board")} cut, {layout.Yield:P0} of their area in blanks (at best {layout.BestPossibleYield:P0} is possible)."));
         screen.Wrapped(FormattableString.Invariant(
             $"{layout.RipLength.Feet:0} ft of rip and straightening, {layout.CrosscutLength.Feet:0} ft of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
         PrintMissing(screen.Out, screen, layout, format);
@@ -83,6 +84,4 @@ internal static class LayoutPrint
 
         screen.Console.Write(table);
     }
-
-    private static string Count(int number, string noun) => FormattableString.Invariant($"{number} {noun}{(number == 1 ? "" : "s")}");
 }

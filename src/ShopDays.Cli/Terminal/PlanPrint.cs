@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 using ShopDays.Work;
 using Spectre.Console;
@@ -72,11 +73,11 @@ internal static class PlanPrint
             screen.Out.WriteLine(DateWords.Of(day.Key));
             foreach (var session in day)
             {
-                screen.Out.WriteLine($"  {DateWords.Hour(session.Session.Start)}-{DateWords.Hour(session.Session.End)}  {session.Session.Worker}");
+                screen.Out.WriteLine($"  {DateWords.At(session.Session.Start)}-{DateWords.At(session.Session.End)}  {session.Session.Worker}");
                 foreach (var work in session.Work)
                 {
                     var goesOn = work.IsLastPiece ? "" : work.IsFirstPiece ? " (begin)" : " (go on)";
-                    screen.Hanging(FormattableString.Invariant($"    {DateWords.Hour(work.Start)} {work.Minutes.Minutes,4:0} min  "), work.Task.Name + goesOn);
+                    screen.Hanging(FormattableString.Invariant($"    {DateWords.At(work.Start)} {work.Minutes.Minutes,4:0} min  "), work.Task.Name + goesOn);
                 }
             }
         }

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using ShopDays.Cli.Paper;
 using ShopDays.Cli.Paper.Days;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Parts;
 using ShopDays.Plans;
 using UglyToad.PdfPig;
@@ -77,9 +78,9 @@ public sealed class PlanBookTests
     {
         foreach (var day in PaperDay.Of(OfNine.Plan))
         {
-            var text = TextOf(NineFile, Wording.Long(day.Date));
+            var text = TextOf(NineFile, DateWords.Long(day.Date));
             Assert.All(day.Sessions, session => Assert.Contains(Squeezed(SessionTable.HoursOf(session, nameWorker: false)), text, StringComparison.Ordinal));
-            Assert.All(day.Sessions.SelectMany(session => session.Work), work => Assert.Contains(Squeezed($"{Wording.At(work.Start)}{work.Task.Name}"), text, StringComparison.Ordinal));
+            Assert.All(day.Sessions.SelectMany(session => session.Work), work => Assert.Contains(Squeezed($"{DateWords.At(work.Start)}{work.Task.Name}"), text, StringComparison.Ordinal));
             Assert.Contains("openup", text, StringComparison.Ordinal);
             Assert.Contains("sweepup", text, StringComparison.Ordinal);
         }
@@ -93,7 +94,7 @@ public sealed class PlanBookTests
 
         foreach (var day in PaperDay.Of(OfNine.Plan))
         {
-            var text = TextOf(NineFile, Wording.Long(day.Date));
+            var text = TextOf(NineFile, DateWords.Long(day.Date));
             var kinds = day.Sessions.SelectMany(session => session.Work).SelectMany(work => work.Task.Cautions).ToHashSet();
             Assert.All(OfNine.Cautions, caution => Assert.Equal(kinds.Contains(caution.Kind) ? 1 : 0, text.Split(Squeezed(caution.Text)).Length - 1));
         }
@@ -103,16 +104,16 @@ public sealed class PlanBookTests
     public void Every_wait_stands_on_the_list_and_on_the_sheets_of_the_days_it_touches()
     {
         var list = TextOf(NineFile, "Waits");
-        Assert.All(OfNine.Plan.Waits, wait => Assert.Contains(Squeezed(Wording.When(wait.Start) + Wording.When(wait.End)), list, StringComparison.Ordinal));
+        Assert.All(OfNine.Plan.Waits, wait => Assert.Contains(Squeezed(DateWords.When(wait.Start) + DateWords.When(wait.End)), list, StringComparison.Ordinal));
 
         foreach (var wait in OfNine.Plan.Waits)
         {
             var running = PaperDay.Of(OfNine.Plan).Where(day => day.Date >= wait.Start.Date && day.Date < wait.End.Date);
-            Assert.All(running, day => Assert.Matches($"Until.*{Escaped(Wording.When(wait.End) + AfterOf(wait))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, Wording.Long(day.Date))));
+            Assert.All(running, day => Assert.Matches($"Until.*{Escaped(DateWords.When(wait.End) + AfterOf(wait))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, DateWords.Long(day.Date))));
             // News of its end stands on the first sheet from then on.
             if (PaperDay.Of(OfNine.Plan).FirstOrDefault(day => day.Date >= wait.End.Date) is { } next)
             {
-                Assert.Matches($"Over.*{Escaped(Wording.At(wait.End) + AfterOf(wait))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, Wording.Long(next.Date)));
+                Assert.Matches($"Over.*{Escaped(DateWords.At(wait.End) + AfterOf(wait))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, DateWords.Long(next.Date)));
             }
         }
     }
@@ -144,10 +145,10 @@ public sealed class PlanBookTests
     {
         var text = TextOf(NineFile, "Summary");
 
-        Assert.Contains(Squeezed("A date that can be promised" + Wording.Month(OfNine.Forecast.P80!.Value.Date)), text, StringComparison.Ordinal);
-        Assert.Contains(Squeezed(Wording.Month(OfNine.Forecast.P50!.Value.Date)), text, StringComparison.Ordinal);
-        Assert.Contains(Squeezed(Wording.Month(OfNine.Forecast.P90!.Value.Date)), text, StringComparison.Ordinal);
-        Assert.Contains(Squeezed($"Nothing can finish before {Wording.When(OfNine.Plan.LowerBound.At)}: {OfNine.Plan.LowerBound.Reason}"), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed("A date that can be promised" + DateWords.Month(OfNine.Forecast.P80!.Value.Date)), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed(DateWords.Month(OfNine.Forecast.P50!.Value.Date)), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed(DateWords.Month(OfNine.Forecast.P90!.Value.Date)), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed($"Nothing can finish before {DateWords.When(OfNine.Plan.LowerBound.At)}: {OfNine.Plan.LowerBound.Reason}"), text, StringComparison.Ordinal);
         Assert.Contains("seed7", text, StringComparison.Ordinal);
         Assert.Contains(Squeezed("Board A1 weighs more than one person lifts here"), text, StringComparison.Ordinal);
     }
@@ -172,7 +173,7 @@ public sealed class PlanBookTests
         var titles = bookmarks.GetNodes().OfType<DocumentBookmarkNode>().Select(node => node.Title).ToList();
 
         Assert.All(
-            ["Calendar", "Waits", "Cautions", "Stock", "Boards", "Cut list", "Day sheets", "Order of work, and why", "Log", .. PaperDay.Of(OfNine.Plan).Select(day => Wording.Long(day.Date))],
+            ["Calendar", "Waits", "Cautions", "Stock", "Boards", "Cut list", "Day sheets", "Order of work, and why", "Log", .. PaperDay.Of(OfNine.Plan).Select(day => DateWords.Long(day.Date))],
             title => Assert.Contains(title, titles));
         Assert.Equal(OfNine.Job.Name, document.Information.Title);
     }
@@ -189,7 +190,7 @@ public sealed class PlanBookTests
     {
         var plan = APlan.Of(APlan.Parts(3), AShop.With(PaperSize.A4, false, "Ines", "Piet"));
         var day = PaperDay.Of(plan.Plan)[0];
-        var text = TextOf(PlanBook.Set(plan), Wording.Long(day.Date));
+        var text = TextOf(PlanBook.Set(plan), DateWords.Long(day.Date));
 
         Assert.Contains("Ines", text, StringComparison.Ordinal);
         Assert.Contains("Piet", text, StringComparison.Ordinal);

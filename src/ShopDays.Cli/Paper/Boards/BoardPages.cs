@@ -1,4 +1,5 @@
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 
 namespace ShopDays.Cli.Paper.Boards;
@@ -57,6 +58,6 @@ internal static class BoardPages
         string.Join(";  ", picture.Key.Select(entry => $"{entry.Letter}: {entry.Blank.Label}, {wording.Blank(entry.Blank)}"));
 
     private static string NameOf(Unplaced unplaced) => unplaced.Number > unplaced.Part.Count
-        ? $"{unplaced.Part.Name} {Wording.Number(unplaced.Number)}, a spare"
-        : $"{unplaced.Part.Name} {Wording.Number(unplaced.Number)}";
+        ? $"{unplaced.Part.Name} {CountWords.Number(unplaced.Number)}, a spare"
+        : $"{unplaced.Part.Name} {CountWords.Number(unplaced.Number)}";
 }

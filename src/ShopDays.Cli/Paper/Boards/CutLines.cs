@@ -1,4 +1,5 @@
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 
@@ -32,7 +33,7 @@ internal static class CutLines
             var place = PlaceOf(Line(frame, cut, kerf), full, frame.Outline);
             full.Add(place);
             page.Disc(place, Pen.Fine, Fill.Shade(1));
-            page.Text(Wording.Number(cut.Order), place.Middle.X, place.Middle.Y + Figure.CapHeight / 2, Figure, Align.Centre);
+            page.Text(CountWords.Number(cut.Order), place.Middle.X, place.Middle.Y + Figure.CapHeight / 2, Figure, Align.Centre);
         }
     }
 

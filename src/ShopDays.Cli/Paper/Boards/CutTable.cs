@@ -1,4 +1,5 @@
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 
 namespace ShopDays.Cli.Paper.Boards;
@@ -23,8 +24,8 @@ internal static class CutTable
 
     private static Row RowOf(Cut cut, BoardLayout layout, Wording wording) => Row.Of(
         new TickCell(),
-        Wording.Number(cut.Order),
-        Verb(cut.Kind),
+        CountWords.Number(cut.Order),
+        CutWords.Of(cut.Kind),
         cut.Kind switch
         {
             CutKind.Crosscut => $"{wording.Length(cut.At)} from the end",
@@ -52,13 +53,4 @@ internal static class CutTable
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }
-
-    private static string Verb(CutKind kind) => kind switch
-    {
-        CutKind.Straighten => "straighten",
-        CutKind.Rip => "rip",
-        CutKind.Crosscut => "crosscut",
-        CutKind.Resaw => "resaw",
-        _ => throw new System.Diagnostics.UnreachableException(),
-    };
 }

@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 
 namespace ShopDays.Cli.Paper.Days;
@@ -51,8 +52,8 @@ internal static class DayPages
     private static IEnumerable<Block> At(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, TextStyle style, int lines)
     {
         var aside = TypeScale.Body with { Size = Math.Min(TypeScale.Body.Size, style.Size - 1) };
-        yield return new Heading(Wording.Long(day.Date), TypeScale.Title) { BookmarkLevel = 1 };
-        yield return new Paragraph($"Shop day {Wording.Number(day.Number)} of {Wording.Number(days.Count)}", aside) { After = 2 };
+        yield return new Heading(DateWords.Long(day.Date), TypeScale.Title) { BookmarkLevel = 1 };
+        yield return new Paragraph($"Shop day {CountWords.Number(day.Number)} of {CountWords.Number(days.Count)}", aside) { After = 2 };
         foreach (var wait in DayWaits.Of(plan, day, aside))
         {
             yield return wait;
@@ -96,7 +97,7 @@ internal static class DayPages
 
         var next = days[day.Number];
         string[] work = [.. next.Sessions.SelectMany(session => session.Work).Select(work => work.Task.Name).Distinct()];
-        return $"Next: {Wording.Long(next.Date)}, {Wording.At(next.Sessions[0].Session.Start)}: {Wording.Names(work, 3)}.";
+        return $"Next: {DateWords.Long(next.Date)}, {DateWords.At(next.Sessions[0].Session.Start)}: {CountWords.Names(work, 3)}.";
     }
 
     private static NoteBox? DayCautions(PlanPaper plan, PaperDay day, TextStyle aside)

@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 
 namespace ShopDays.Cli.Paper.Days;
@@ -25,8 +26,8 @@ internal static class DayWaits
         yield return new NoteBox(
             "Waits",
             [
-                .. Lines("Over", over, end => end.Date == day.Date ? "at " + Wording.At(end) : "since " + Wording.When(end)),
-                .. Lines("Until", running, Wording.When),
+                .. Lines("Over", over, end => end.Date == day.Date ? "at " + DateWords.At(end) : "since " + DateWords.When(end)),
+                .. Lines("Until", running, DateWords.When),
             ],
             style);
     }

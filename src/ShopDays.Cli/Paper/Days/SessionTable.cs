@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
 using ShopDays.Plans;
 
@@ -23,7 +24,7 @@ internal static class SessionTable
     public static string HoursOf(PlannedSession session, bool nameWorker)
     {
         var one = session.Session;
-        List<string> said = [$"{Wording.At(one.Start)} to {Wording.At(one.End)}"];
+        List<string> said = [$"{DateWords.At(one.Start)} to {DateWords.At(one.End)}"];
         if (nameWorker)
         {
             said.Add(one.Worker);
@@ -36,7 +37,7 @@ internal static class SessionTable
 
         if (one.WorkEnd != one.End)
         {
-            said.Add($"sweep up from {Wording.At(one.WorkEnd)}");
+            said.Add($"sweep up from {DateWords.At(one.WorkEnd)}");
         }
 
         return string.Join(", ", said);
@@ -53,7 +54,7 @@ internal static class SessionTable
     }
 
     private static string Minutes(NodaTime.ZonedDateTime from, NodaTime.ZonedDateTime to) =>
-        Wording.Time(WorkTime.FromMinutes((to - from).TotalMinutes));
+        WorkTimeText.Write(WorkTime.FromMinutes((to - from).TotalMinutes));
 
     private static Row RowOf(PlanPaper plan, PlannedWork work, TextStyle style)
     {
@@ -65,7 +66,7 @@ internal static class SessionTable
         var share = whole || range.P50 <= WorkTime.Zero ? 1 : Math.Min(1, work.Minutes / range.P50);
         return Row.Of(
             new TickCell(),
-            Wording.At(work.Start),
+            DateWords.At(work.Start),
             new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark },
             ExpectationOf(work.Minutes, range, share, style, remark),
             new PencilCell(),
@@ -76,7 +77,7 @@ internal static class SessionTable
     /// <summary>The time and its range: beside each other where that is short, else one below the other.</summary>
     private static TextCell ExpectationOf(WorkTime time, Times.TimeRange range, double share, TextStyle style, TextStyle remark)
     {
-        var (likely, span) = (Wording.Time(time), Wording.Span(range, share));
+        var (likely, span) = (WorkTimeText.Write(time), Wording.Span(range, share));
         var inOneLine = $"{likely} ({span.Replace(" min", "", StringComparison.Ordinal).Replace(" to ", "–", StringComparison.Ordinal)})";
         return style.WidthOf(inOneLine) <= Columns[3].Points
             ? new TextCell(inOneLine)
@@ -88,7 +89,7 @@ internal static class SessionTable
         List<string> notes = [];
         if (PieceOf(work) is { } piece)
         {
-            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{piece}, of {Wording.Time(all)} in all"));
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{piece}, of {WorkTimeText.Write(all)} in all"));
         }
 
         // What the name of the task says already is not said again.
@@ -100,12 +101,12 @@ internal static class SessionTable
         string[] parts = [.. work.Task.Parts.Where(part => !Says(work.Task.Name, part))];
         if (parts.Length > 0)
         {
-            notes.Add(Wording.Names(parts, 4));
+            notes.Add(CountWords.Names(parts, 4));
         }
 
         if (work.Task.Crew > 1)
         {
-            notes.Add($"{Wording.Number(work.Task.Crew)} people");
+            notes.Add($"{CountWords.Number(work.Task.Crew)} people");
         }
 
         if (work.Task.Note.Length > 0)

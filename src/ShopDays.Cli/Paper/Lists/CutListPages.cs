@@ -1,4 +1,5 @@
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Parts;
 
@@ -35,7 +36,7 @@ internal static class CutListPages
         var blanks = BlanksOf(plan.Layout, part);
         return Row.Of(
             new TextCell(part.Name) { Style = TypeScale.Body with { Size = 9.5, Weight = Weight.SemiBold }, Note = NoteOf(part) },
-            Wording.Number(part.Count),
+            CountWords.Number(part.Count),
             wording.Finished(part),
             part.Species.Name,
             blanks.Count == 0 ? "none: no board yields it" : string.Join('\n', blanks.Select(blank => $"{blank.Label}: {wording.Blank(blank.Blank)}, {blank.Board}")),
@@ -54,7 +55,7 @@ internal static class CutListPages
 
         if (part.Spare > 0)
         {
-            notes.Add($"{Wording.Number(part.Spare)} spare");
+            notes.Add($"{CountWords.Number(part.Spare)} spare");
         }
 
         if (part.Matched is { } matched)

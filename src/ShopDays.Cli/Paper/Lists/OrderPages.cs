@@ -1,4 +1,5 @@
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -25,16 +26,16 @@ internal static class OrderPages
         yield return new Table(
             Columns,
             [.. ordered.Select((task, order) => Row.Of(
-                Wording.Number(order + 1),
+                CountWords.Number(order + 1),
                 task.Name,
-                begins.TryGetValue(task.Id, out var at) ? Wording.When(at) : "",
+                begins.TryGetValue(task.Id, out var at) ? DateWords.When(at) : "",
                 Reasons(plan.Graph, before[task.Id])))],
             TypeScale.Body with { Size = 9 });
     }
 
     private static string Reasons(TaskGraph graph, IEnumerable<Precedence> precedences) => string.Join('\n', precedences
         .GroupBy(one => one.Reason, StringComparer.Ordinal)
-        .Select(group => $"{Wording.Names([.. group.Select(one => graph.Tasks[one.Before].Name)], 3)}: {group.Key}"));
+        .Select(group => $"{CountWords.Names([.. group.Select(one => graph.Tasks[one.Before].Name)], 3)}: {group.Key}"));
 
     private static Dictionary<int, NodaTime.ZonedDateTime> Begins(Plan plan)
     {

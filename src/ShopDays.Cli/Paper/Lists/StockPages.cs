@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 
@@ -29,7 +30,7 @@ internal static class StockPages
             RowKind.Total,
             "",
             "",
-            Wording.Count(boards.Count, "board"),
+            CountWords.Of(boards.Count, "board"),
             Volume(boards, plan.Shop.Units),
             wording.Weight(boards.Aggregate(Mass.Zero, (sum, board) => sum + board.Board.Weight)),
             Price(boards),

@@ -1,4 +1,5 @@
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
 using ShopDays.Plans;
 
@@ -37,9 +38,9 @@ internal static class WaitPages
     }
 
     private static Row RowOf(PlannedWait wait, int number) => Row.Of(
-        Wording.Number(number),
-        Wording.When(wait.Start),
-        Wording.When(wait.End),
+        CountWords.Number(number),
+        DateWords.When(wait.Start),
+        DateWords.When(wait.End),
         WaitText.Write(wait.End - wait.Start),
         wait.Reason,
         wait.After?.Name ?? "the beginning of the job");

@@ -1,6 +1,7 @@
 using NodaTime;
 using ShopDays.Cli.Paper.Lists;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 
 namespace ShopDays.Cli.Paper.Overview;
@@ -77,7 +78,7 @@ internal sealed class CalendarPicture
         page.Line(place.X, top, place.Right, top, weekBegins ? Pen.Fine : new Pen(0.4, 0.8));
         var works = plan.Plan.Sessions.Any(session => session.Session.Date == date);
         var style = new TextStyle(Math.Min(9, row * 0.8), works ? Weight.SemiBold : Weight.Regular, works ? 0 : 0.35);
-        page.Text(Wording.Short(date), place.X + 2, top + row / 2 + style.CapHeight / 2, style);
+        page.Text(DateWords.Short(date), place.X + 2, top + row / 2 + style.CapHeight / 2, style);
         if (closed)
         {
             page.Text("closed", place.X + Names + 4, top + row / 2 + style.CapHeight / 2, style);
@@ -93,7 +94,7 @@ internal sealed class CalendarPicture
         {
             var x = X(hours, hour);
             page.Line(x, hours.Y, x, hours.Bottom, new Pen(0.4, 0.8));
-            page.Text(Wording.Number(hour), x, hours.Y - 5, TypeScale.Label with { Size = 8 }, Align.Centre);
+            page.Text(CountWords.Number(hour), x, hours.Y - 5, TypeScale.Label with { Size = 8 }, Align.Centre);
         }
     }
 

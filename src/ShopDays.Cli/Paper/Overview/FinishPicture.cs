@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 
 namespace ShopDays.Cli.Paper.Overview;
 
@@ -29,7 +30,7 @@ internal static class FinishPicture
         var top = box.Y + 14;
         var ground = top + Bars;
         var width = Math.Min(16, box.Width / counts.Length);
-        var words = step == 1 ? "Finish of the trials, by date" : $"Finish of the trials, by {Wording.Number(step)} days";
+        var words = step == 1 ? "Finish of the trials, by date" : $"Finish of the trials, by {CountWords.Number(step)} days";
         page.Text(words, box.X, box.Y + 8, TypeScale.Label);
         for (var order = 0; order < counts.Length; order++)
         {
@@ -73,7 +74,7 @@ internal static class FinishPicture
         double[] taken = [double.NegativeInfinity, double.NegativeInfinity];
         foreach (var group in marks.GroupBy(mark => mark.Date).OrderBy(group => group.Key))
         {
-            var words = $"{string.Join(", ", group.Select(mark => mark.Words))} {Wording.Month(group.Key)}";
+            var words = $"{string.Join(", ", group.Select(mark => mark.Words))} {DateWords.Month(group.Key)}";
             var (x, half) = (place(group.Key), style.WidthOf(words) / 2);
             var middle = Math.Clamp(x, box.X + half, box.Right - half);
             var line = middle - half > taken[0] + 6 ? 0 : 1;

@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Paper.Setting;
+using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
 using ShopDays.Work;
 
@@ -13,7 +14,7 @@ internal static class SummaryPage
     {
         var wording = new Wording(plan);
         yield return new Heading(plan.Job.Name, TypeScale.Title) { BookmarkLevel = 0 };
-        yield return new Paragraph($"{plan.Shop.Name}. Work begins on {Wording.Long(plan.Job.Start)}.", TypeScale.Body);
+        yield return new Paragraph($"{plan.Shop.Name}. Work begins on {DateWords.Long(plan.Job.Start)}.", TypeScale.Body);
         yield return new SideBySide(
             16,
             Date("As likely as not", "half of the trials are done by then", plan.Forecast.P50, big: false),
@@ -34,7 +35,7 @@ internal static class SummaryPage
             Facts("Time", [.. Times(plan)]),
             Facts("Timber", [.. Timber(plan, wording)]));
         yield return new Paragraph(
-            $"Nothing can finish before {Wording.When(plan.Plan.LowerBound.At)}: {plan.Plan.LowerBound.Reason}. This plan finishes on {Wording.When(plan.Plan.Finish)}.",
+            $"Nothing can finish before {DateWords.When(plan.Plan.LowerBound.At)}: {plan.Plan.LowerBound.Reason}. This plan finishes on {DateWords.When(plan.Plan.Finish)}.",
             TypeScale.Body);
         if (plan.Forecast.Deciding.Count > 0)
         {
@@ -57,8 +58,8 @@ internal static class SummaryPage
 
     private static IEnumerable<(string Name, string Figure)> Times(PlanPaper plan)
     {
-        yield return ("Days in the shop", Wording.Number(plan.Plan.ShopDays));
-        yield return ("Sessions", Wording.Number(plan.Plan.Sessions.Count));
+        yield return ("Days in the shop", CountWords.Number(plan.Plan.ShopDays));
+        yield return ("Sessions", CountWords.Number(plan.Plan.Sessions.Count));
         yield return ("Hands-on, as likely as not", Wording.Hours(plan.Estimate.HandsOn.P50));
         yield return ("Nine times in ten within", Wording.Hours(plan.Estimate.HandsOn.P90));
         yield return ("One time in ten within", Wording.Hours(plan.Estimate.HandsOn.P10));
@@ -67,7 +68,7 @@ internal static class SummaryPage
 
     private static IEnumerable<(string Name, string Figure)> Timber(PlanPaper plan, Wording wording)
     {
-        yield return ("Boards cut", $"{Wording.Number(plan.Layout.Boards.Count)} of {Wording.Number(plan.Job.Boards.Count)}");
+        yield return ("Boards cut", $"{CountWords.Number(plan.Layout.Boards.Count)} of {CountWords.Number(plan.Job.Boards.Count)}");
         yield return ("Of their area in parts", Wording.Share(plan.Layout.Yield));
         yield return ("The most that could be", Wording.Share(plan.Layout.BestPossibleYield));
         yield return ("Ripping and straightening", wording.Sawing(plan.Layout.RipLength));
@@ -83,18 +84,17 @@ internal static class SummaryPage
     {
         page.Line(box.X, box.Y + 3, box.Right, box.Y + 3, big ? new Pen(3) : Pen.Strong);
         page.Text(title, box.X, box.Y + 18, TypeScale.Label.Fitted(title, box.Width, 6));
-        var words = date is { } at ? Wording.Month(at.Date) : "no date";
+        var words = date is { } at ? DateWords.Month(at.Date) : "no date";
         page.Text(words, box.X, box.Y + 47, (TypeScale.BigFigure with { Size = big ? 30 : 24, Weight = big ? Weight.Bold : Weight.SemiBold }).Fitted(words, box.Width, 12));
-        var year = date is { } of ? $"{of.Date.DayOfWeek}, {Wording.Number(of.Date.Year)}" : "not within the years looked at";
+        var year = date is { } of ? $"{of.Date.DayOfWeek}, {CountWords.Number(of.Date.Year)}" : "not within the years looked at";
         page.Text(year, box.X, box.Y + 60, TypeScale.Small.Fitted(year, box.Width, 6));
         page.Text(meaning, box.X, box.Y + 72, (TypeScale.Small with { Size = 8 }).Fitted(meaning, box.Width, 6));
     });
 
     private static string DueOf(LocalDate due, double? chance) => chance is { } share
-        ? $"Due {Wording.Long(due)}: {Likely(share)}."
-        : $"Due {Wording.Long(due)}.";
+        ? $"Due {DateWords.Long(due)}: {Likely(share)}."
+        : $"Due {DateWords.Long(due)}.";
 
-    // Of remarks that differ only in what they are about, one is printed with the names of the rest.
     private static string Likely(double share) => share switch
     {
         >= 0.995 => "done by then in practically every trial",
@@ -110,10 +110,10 @@ internal static class SummaryPage
     private static string SmallPrint(PlanPaper plan)
     {
         var made = plan.Made.InZone(plan.Plan.Finish.Zone);
-        var unfinished = plan.Forecast.Unfinished == 0 ? "" : $" {Wording.Count(plan.Forecast.Unfinished, "trial")} came to no end within the years looked at.";
+        var unfinished = plan.Forecast.Unfinished == 0 ? "" : $" {CountWords.Of(plan.Forecast.Unfinished, "trial")} came to no end within the years looked at.";
         var overruns = plan.Forecast.Overruns == 0 ? "" : $" In {Wording.Share((double)plan.Forecast.Overruns / plan.Forecast.Trials)} of them some work ran over its session and went on in the next.";
-        return $"Made {Wording.ShortOfYear(made.Date)}, {Wording.At(made)}. Times from {Wording.Count(plan.Estimate.Draws, "draw")}, seed {Wording.Number(plan.Estimate.Seed)}; "
-            + $"dates from {Wording.Count(plan.Forecast.Trials, "trial")} of the whole plan, seed {Wording.Number(plan.Forecast.Seed)}.{unfinished}{overruns} "
+        return $"Made {DateWords.Of(made.Date)}, {DateWords.At(made)}. Times from {CountWords.Of(plan.Estimate.Draws, "draw")}, seed {CountWords.Number(plan.Estimate.Seed)}; "
+            + $"dates from {CountWords.Of(plan.Forecast.Trials, "trial")} of the whole plan, seed {CountWords.Number(plan.Forecast.Seed)}.{unfinished}{overruns} "
             + $"The same files and seed give the same plan. {WaitText.Write(plan.Estimate.Waits)} of waits added up, many of them side by side.";
     }
 }

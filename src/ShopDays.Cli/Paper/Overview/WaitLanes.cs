@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 
 namespace ShopDays.Cli.Paper.Overview;
@@ -59,8 +60,8 @@ internal static class WaitLanes
 
     private static string Written(List<int> numbers) => numbers.Count switch
     {
-        1 => Wording.Number(numbers[0]),
-        _ when numbers[^1] - numbers[0] == numbers.Count - 1 => $"{Wording.Number(numbers[0])}–{Wording.Number(numbers[^1])}",
-        _ => $"{Wording.Number(numbers[0])}+",
+        1 => CountWords.Number(numbers[0]),
+        _ when numbers[^1] - numbers[0] == numbers.Count - 1 => $"{CountWords.Number(numbers[0])}–{CountWords.Number(numbers[^1])}",
+        _ => $"{CountWords.Number(numbers[0])}+",
     };
 }

@@ -2,7 +2,7 @@ using System.Diagnostics;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 
-namespace ShopDays.Cli.Terminal;
+namespace ShopDays.Cli.Phrases;
 
 /// <summary>Says in the shop's own units why a part comes out of no board, and what stock would do.</summary>
 internal static class UnplacedWords

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using ShopDays.Layouts;
 
-namespace ShopDays.Cli.Terminal;
+namespace ShopDays.Cli.Phrases;
 
 /// <summary>The trade's word for a kind of cut.</summary>
 internal static class CutWords
