@@ -10,18 +10,11 @@ internal sealed class ScheduleGenerator
     /// <summary>How far on a split task is moved when what must follow it in its session does not fit.</summary>
     private const int StepMinutes = 5;
 
-    /// <summary>
-    /// How long a trial looks for a session that holds work as it should be held: in a week every usual session comes
-    /// round, and nobody puts a glue-up off until a longer one comes in summer.
-    /// </summary>
-    private const int WeekMinutes = 7 * 24 * 60;
-
     private readonly ScheduleProblem problem;
     private readonly ShopFloor floor;
     private readonly ShopFloor saved;
-    private readonly TaskFitter fitter;
+    private readonly TaskPlacer placer;
     private readonly int[] metDays;
-    private TaskFit fit = new();
     private int run;
 
     /// <summary>A generator with buffers of its own; one for each thread.</summary>
@@ -30,7 +23,7 @@ internal sealed class ScheduleGenerator
         this.problem = problem;
         floor = new(problem);
         saved = new(problem);
-        fitter = new(problem, floor);
+        placer = new(problem, floor);
         metDays = new int[problem.Days];
     }
 
@@ -63,7 +56,7 @@ internal sealed class ScheduleGenerator
     {
         if (members.Length == 1)
         {
-            return PlaceTask(members[0], minutes, into, 0, mayRunOver, keepTogether: false);
+            return placer.Place(members[0], minutes, into, 0, mayRunOver, keepTogether: false);
         }
 
         saved.CopyFrom(floor);
@@ -81,7 +74,7 @@ internal sealed class ScheduleGenerator
 
             if (mayRunOver && notBefore == 0)
             {
-                giveUpAt = into.Start[members[0]] + WeekMinutes;
+                giveUpAt = into.Start[members[0]] + TaskPlacer.WeekMinutes;
             }
 
             notBefore = NextAttempt(members, failed, into);
@@ -103,103 +96,13 @@ internal sealed class ScheduleGenerator
     {
         foreach (var task in members)
         {
-            if (!PlaceTask(task, minutes, into, notBefore, mayRunOver, keepTogether))
+            if (!placer.Place(task, minutes, into, notBefore, mayRunOver, keepTogether))
             {
                 return task;
             }
         }
 
         return -1;
-    }
-
-    private bool PlaceTask(int task, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)
-    {
-        var plan = problem.Tasks[task];
-        var ready = Math.Max(notBefore, plan.NotBefore);
-        var startBy = CompiledCalendar.Never;
-        foreach (var one in problem.Before(task))
-        {
-            ready = Math.Max(ready, into.End[one.Before] + one.Lag);
-            if (one.SameSession && keepTogether)
-            {
-                startBy = Math.Min(startBy, SessionEnd(one.Before, into));
-            }
-        }
-
-        var split = new WorkSplit(minutes[task], plan.IsSplittable, plan.LeastPiece);
-        var fits = fitter.TryFit(task, split, ready, startBy, ref fit);
-        if (mayRunOver && !plan.IsSplittable && startBy == CompiledCalendar.Never && !(fits && fit.End <= ready + WeekMinutes))
-        {
-            fits = TryRunOver(task, split, ready, fits ? fit.End : CompiledCalendar.Never, into);
-        }
-
-        if (!fits)
-        {
-            into.Unplaced = task;
-            return false;
-        }
-
-        into.Unplaced = -1;
-        Take(task, plan, into);
-        return true;
-    }
-
-    /// <summary>
-    /// Lets a task begin where its planned time would fit, if it is then done more than a week before it could be done
-    /// whole. When neither is possible, since the sessions long enough are over by then, it is done piece by piece.
-    /// </summary>
-    private bool TryRunOver(int task, WorkSplit whole, int ready, int wholeEnd, Schedule into)
-    {
-        var over = whole with { IsSplittable = true, LeastPiece = problem.Minutes[task] };
-        if (fitter.TryFit(task, over, ready, CompiledCalendar.Never, ref fit) && fit.End + WeekMinutes < wholeEnd)
-        {
-            into.Overruns++;
-            return true;
-        }
-
-        if (wholeEnd < CompiledCalendar.Never)
-        {
-            return fitter.TryFit(task, whole, ready, CompiledCalendar.Never, ref fit);
-        }
-
-        into.Overruns++;
-        return fitter.TryFit(task, over with { LeastPiece = 1 }, ready, CompiledCalendar.Never, ref fit);
-    }
-
-    private void Take(int task, CompiledTask plan, Schedule into)
-    {
-        into.Set(task, fit.Start, fit.End);
-        foreach (var piece in fit.Pieces)
-        {
-            if (plan.Place >= 0)
-            {
-                floor.TakePlace(plan.Place, piece.From, piece.To);
-            }
-
-            foreach (var worker in fit.Team)
-            {
-                floor.Take(worker, plan, piece.Day, piece.From, piece.To);
-                var session = worker == fit.Team[0] ? piece.Session : problem.Workers[worker].SessionEndingAfter(piece.From);
-                into.Add(new(task, worker, session, piece.Day, piece.From, piece.To));
-            }
-        }
-
-        floor.TakeHolds(task, fit.Start, fit.End);
-    }
-
-    /// <summary>The end of the session in which a task that is placed ends; of a crew's sessions the one that ends first.</summary>
-    private int SessionEnd(int task, Schedule into)
-    {
-        var end = CompiledCalendar.Never;
-        foreach (var piece in into.Pieces)
-        {
-            if (piece.Task == task && piece.To == into.End[task])
-            {
-                end = Math.Min(end, problem.Workers[piece.Worker].To[piece.Session]);
-            }
-        }
-
-        return end;
     }
 
     /// <summary>From when to try again: the next session, or a little later where a split task could end later in it.</summary>
@@ -210,7 +113,7 @@ internal sealed class ScheduleGenerator
         {
             if (one.SameSession)
             {
-                next = Math.Min(next, problem.Tasks[one.Before].IsSplittable ? 0 : SessionEnd(one.Before, into));
+                next = Math.Min(next, problem.Tasks[one.Before].IsSplittable ? 0 : placer.SessionEnd(one.Before, into));
             }
         }
 
