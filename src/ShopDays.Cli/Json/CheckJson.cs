@@ -1,6 +1,6 @@
 using ShopDays.Cli.Files;
-using ShopDays.Cli.Files.Jobs;
 using ShopDays.Measures;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Json;
 
@@ -29,7 +29,7 @@ internal static class CheckJson
 
     private static IEnumerable<object> BoardsOf(ShopAndJob read)
     {
-        var weights = new JobWeights(read.Job, read.Shop.Limits.LiftAlone);
+        var limits = read.Shop.Limits;
         return read.Job.Boards.Select(board => new
         {
             Board = board.Name,
@@ -38,13 +38,13 @@ internal static class CheckJson
             WidthMm = JsonAnswer.Millimetres(board.Width),
             ThicknessMm = JsonAnswer.Millimetres(board.Thickness),
             WeightKg = Kilograms(board.Weight),
-            Heavy = weights.IsHeavy(board.Weight),
+            Heavy = limits.IsForTwo(board.Weight),
         });
     }
 
     private static IEnumerable<object> PartsOf(ShopAndJob read)
     {
-        var weights = new JobWeights(read.Job, read.Shop.Limits.LiftAlone);
+        var limits = read.Shop.Limits;
         return read.Job.Parts.Select(part => new
         {
             Part = part.Name,
@@ -53,8 +53,8 @@ internal static class CheckJson
             LengthMm = JsonAnswer.Millimetres(part.Length),
             WidthMm = JsonAnswer.Millimetres(part.Width),
             ThicknessMm = JsonAnswer.Millimetres(part.Thickness),
-            WeightKg = Kilograms(weights.Of(part)),
-            Heavy = weights.IsHeavy(weights.Of(part)),
+            WeightKg = Kilograms(Weights.OfPart(part, read.Job.Boards)),
+            Heavy = limits.IsForTwo(Weights.OfPart(part, read.Job.Boards)),
         });
     }
 

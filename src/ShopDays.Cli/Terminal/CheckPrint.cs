@@ -1,9 +1,9 @@
 using System.Globalization;
 using ShopDays.Cli.Files;
-using ShopDays.Cli.Files.Jobs;
 using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Work;
 using Spectre.Console;
 
 namespace ShopDays.Cli.Terminal;
@@ -32,7 +32,7 @@ internal static class CheckPrint
 
     private static void PrintSummary(Screen screen, ShopAndJob read)
     {
-        var weights = new JobWeights(read.Job, read.Shop.Limits.LiftAlone);
+        var limits = read.Shop.Limits;
         var format = read.Located.Format;
         var inPounds = read.Located.Units == LengthUnit.Inch;
         screen.Out.WriteLine($"{read.Job.Name}: no mistakes in {read.JobFileName}");
@@ -45,7 +45,7 @@ internal static class CheckPrint
         }
 
         screen.Console.Write(stock);
-        screen.Out.WriteLine($"{CountWords.Of(read.Job.Boards.Count, "board")}, {MassText.Write(weights.AllBoards, inPounds)} in all");
+        screen.Out.WriteLine($"{CountWords.Of(read.Job.Boards.Count, "board")}, {MassText.Write(Weights.OfBoards(read.Job.Boards), inPounds)} in all");
         screen.Out.WriteLine();
 
         var parts = Table("part", "timber", "finished", "each");
@@ -55,20 +55,20 @@ internal static class CheckPrint
                 Markup.Escape(part.Count == 1 ? part.Name : string.Create(CultureInfo.InvariantCulture, $"{part.Count} x {part.Name}")),
                 part.Species.Name,
                 Written(part.Length, part.Width, part.Thickness),
-                Weight(weights.Of(part)));
+                Weight(Weights.OfPart(part, read.Job.Boards)));
         }
 
         screen.Console.Write(parts);
         screen.Out.WriteLine($"{CountWords.Of(read.Job.Parts.Sum(part => part.Count), "piece")} of {CountWords.Of(read.Job.Parts.Count, "part")}");
-        if (read.Job.Boards.Any(board => weights.IsHeavy(board.Weight)) || read.Job.Parts.Any(part => weights.IsHeavy(weights.Of(part))))
+        if (read.Job.Boards.Any(board => limits.IsForTwo(board.Weight)) || read.Job.Parts.Any(part => limits.IsForTwo(Weights.OfPart(part, read.Job.Boards))))
         {
             screen.Out.WriteLine();
-            screen.Wrapped($"{HeavyMark} over {MassText.Write(read.Shop.Limits.LiftAlone, inPounds)}, what one person lifts alone in this shop: get a second pair of hands, or move one end at a time", indent: 2);
+            screen.Wrapped($"{HeavyMark} over {MassText.Write(limits.LiftAlone, inPounds)}, what one person lifts alone in this shop: get a second pair of hands, or move one end at a time", indent: 2);
         }
 
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
 
-        string Weight(Mass mass) => MassText.Write(mass, inPounds) + (weights.IsHeavy(mass) ? " " + HeavyMark : "");
+        string Weight(Mass mass) => MassText.Write(mass, inPounds) + (limits.IsForTwo(mass) ? " " + HeavyMark : "");
     }
 
     private static Table Table(params string[] heads)

@@ -14,6 +14,9 @@ public sealed record ShopLimits
     /// </summary>
     public Mass LiftAlone { get; init; } = Mass.FromKilograms(23);
 
+    /// <summary>Whether a weight is more than one person lifts alone here.</summary>
+    public bool IsForTwo(Mass weight) => weight > LiftAlone;
+
     /// <summary>The longest piece that is ripped or planed in one pass without moving it: 8 ft (common practice, no source).</summary>
     public Length LongestPass { get; init; } = Length.FromInches(96m);
 

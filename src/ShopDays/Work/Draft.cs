@@ -79,7 +79,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     {
         var timing = TimingOf(sketch);
         var method = timing.Method;
-        var isHeavy = sketch.Lift > Limits.LiftAlone;
+        var isHeavy = Limits.IsForTwo(sketch.Lift);
         string[] lifting = isHeavy ? ["heavy lifts"] : [];
         return Add(id => new ShopTask
         {

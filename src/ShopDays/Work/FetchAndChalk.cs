@@ -18,7 +18,7 @@ internal static class FetchAndChalk
             return [];
         }
 
-        var heavy = boards.Where(board => board.Weight > draft.Limits.LiftAlone).ToList();
+        var heavy = boards.Where(board => draft.Limits.IsForTwo(board.Weight)).ToList();
         var light = boards.Except(heavy).ToList();
         var fetched = new List<int>();
         if (heavy.Count > 0)
@@ -47,7 +47,7 @@ internal static class FetchAndChalk
         Lift = boards.Max(board => board.Weight),
         Crew = crew,
         Note = "boards " + string.Join(", ", boards.Select(board => board.Name))
-            + (crew < 2 && boards.Exists(board => board.Weight > draft.Limits.LiftAlone) ? "; slide and pivot one end at a time, or call a helper" : ""),
+            + (crew < 2 && boards.Exists(board => draft.Limits.IsForTwo(board.Weight)) ? "; slide and pivot one end at a time, or call a helper" : ""),
     });
 
     private static List<int> ChalkOut(Draft draft, List<int> fetched)

@@ -32,7 +32,7 @@ internal static class LongMoves
             Parts = task.Parts,
             Board = task.Board,
             Lift = lift,
-            Crew = lift > draft.Limits.LiftAlone && draft.Limits.Workers >= 2 ? 2 : 1,
+            Crew = draft.Limits.IsForTwo(lift) && draft.Limits.Workers >= 2 ? 2 : 1,
             Note = "slide and pivot, one end at a time",
         });
         draft.Before(of, id, "the moves between passes belong to this work");

@@ -42,7 +42,7 @@ public static class Weights
             .. job.GlueUps.Select(glueUp => Weigh(WeighedKind.GlueUp, glueUp.Name, OfNamed(glueUp.Name, job, layout))),
         ];
 
-        Weighed Weigh(WeighedKind kind, string name, Mass mass) => new(kind, name, mass, mass > limits.LiftAlone);
+        Weighed Weigh(WeighedKind kind, string name, Mass mass) => new(kind, name, mass, limits.IsForTwo(mass));
     }
 
     /// <summary>One part, finished, at the moisture of the board it comes from, or air-dry.</summary>
@@ -51,6 +51,17 @@ public static class Weights
         var from = layout.Boards.FirstOrDefault(board => board.Blanks.Any(blank => blank.Blank.Part.Name == part.Name));
         return part.Species.Weigh(part.Volume, from?.Board.Moisture ?? Board.AirDry);
     }
+
+    /// <summary>
+    /// One part, finished, while no layout says which board it comes from: at the moisture of the wettest board of its
+    /// timber, or air-dry, so that no lift is made light of.
+    /// </summary>
+    public static Mass OfPart(Part part, IEnumerable<Board> stock) => part.Species.Weigh(
+        part.Volume,
+        stock.Where(board => board.Species == part.Species).Select(board => board.Moisture).DefaultIfEmpty(Board.AirDry).Max());
+
+    /// <summary>Some boards together.</summary>
+    public static Mass OfBoards(IEnumerable<Board> boards) => boards.Aggregate(Mass.Zero, (sum, board) => sum + board.Weight);
 
     /// <summary>All pieces of a part, or all that a glue-up joins; zero for a name that is neither.</summary>
     internal static Mass OfNamed(string name, Job job, Layout layout) => Holders.PartsOf(name, job)

@@ -1,7 +1,9 @@
+using System.Globalization;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Parts;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Paper.Lists;
 
@@ -40,7 +42,7 @@ internal static class CutListPages
             wording.Finished(part),
             part.Species.Name,
             blanks.Count == 0 ? "none: no board yields it" : string.Join('\n', blanks.Select(blank => $"{blank.Label}: {wording.Blank(blank.Blank)}, {blank.Board}")),
-            wording.Weight(part.Species.Weigh(part.Volume, MoistureIn(plan.Layout, part))),
+            wording.Weight(Weights.OfPart(part, plan.Layout)),
             Ticks(blanks.Count),
             Ticks(part.Count + part.Spare));
     }
@@ -70,7 +72,7 @@ internal static class CutListPages
 
         if (part.Ends == PartEnds.Angled)
         {
-            notes.Add(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"ends {part.EndAngle:0.#}° off square"));
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"ends {part.EndAngle:0.#}° off square"));
         }
 
         return notes.Count == 0 ? null : string.Join(", ", notes);
@@ -83,10 +85,6 @@ internal static class CutListPages
             .OrderBy(blank => blank.Blank.Numbers[0])
             .ThenBy(blank => blank.Blank.Strip),
     ];
-
-    // A part weighs what its own board's moisture makes of it.
-    private static Measures.MoistureContent MoistureIn(Layout layout, Part part) =>
-        layout.Boards.FirstOrDefault(board => board.Blanks.Any(placed => placed.Blank.Part == part))?.Board.Moisture ?? Board.AirDry;
 
     private static DrawnCell Ticks(int count)
     {

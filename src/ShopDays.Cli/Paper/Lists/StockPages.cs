@@ -3,6 +3,8 @@ using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
+using ShopDays.Parts;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Paper.Lists;
 
@@ -25,19 +27,19 @@ internal static class StockPages
     {
         var wording = new Wording(plan);
         var boards = plan.Layout.Boards;
-        List<Row> rows = [.. boards.Select(board => RowOf(board, plan.Shop.Limits.LiftAlone, wording))];
+        List<Row> rows = [.. boards.Select(board => RowOf(board, plan.Shop.Limits, wording))];
         rows.Add(new Row(
             RowKind.Total,
             "",
             "",
             CountWords.Of(boards.Count, "board"),
             Volume(boards, plan.Shop.Units),
-            wording.Weight(boards.Aggregate(Mass.Zero, (sum, board) => sum + board.Board.Weight)),
+            wording.Weight(Weights.OfBoards(boards.Select(board => board.Board))),
             Price(boards),
             ""));
         yield return new Heading("Stock", TypeScale.Heading) { BookmarkLevel = 0 };
         yield return new Table(Columns, rows, TypeScale.Body with { Size = 9.5 });
-        if (boards.Any(board => board.Board.Weight > plan.Shop.Limits.LiftAlone))
+        if (boards.Any(board => plan.Shop.Limits.IsForTwo(board.Board.Weight)))
         {
             yield return new NoteBox(
                 "Two people or an aid",
@@ -52,7 +54,7 @@ internal static class StockPages
         }
     }
 
-    private static Row RowOf(BoardLayout layout, Mass limit, Wording wording)
+    private static Row RowOf(BoardLayout layout, ShopLimits limits, Wording wording)
     {
         var board = layout.Board;
         string[] kept = [.. layout.Offcuts.Where(offcut => offcut.IsUseful).Select(offcut => wording.Sides(offcut.Region.Length, offcut.Region.Width))];
@@ -61,7 +63,7 @@ internal static class StockPages
             board.Name,
             board.Species.Name,
             wording.Sides(board.Length, board.Width, board.Thickness),
-            new TextCell(wording.Weight(board.Weight)) { Note = board.Weight > limit ? "two people or an aid" : null },
+            new TextCell(wording.Weight(board.Weight)) { Note = limits.IsForTwo(board.Weight) ? "two people or an aid" : null },
             board.Price?.Rounded().ToString() ?? "",
             kept.Length == 0 ? "" : string.Join('\n', kept));
     }
