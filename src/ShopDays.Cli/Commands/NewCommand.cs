@@ -74,16 +74,7 @@ internal sealed class NewCommand(Screen screen, IClock clock) : IShopCommand
 
     private void Write(string path, string text)
     {
-        try
-        {
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            WholeFile.Write(path, Encoding.UTF8.GetBytes(text));
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            throw FileTroubleException.Writing(path, trouble);
-        }
-
+        WholeFile.Save(path, Encoding.UTF8.GetBytes(text), makeFolder: true);
         screen.Out.WriteLine($"Written: {path}");
     }
 

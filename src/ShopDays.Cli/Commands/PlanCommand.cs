@@ -60,10 +60,10 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
                 return ExitCode.No;
 
             case PlanAnswer.Planned planned:
-                var cautions = PlanCautions.For(made.Graph.Tasks);
+                var cautions = Caution.For(made.Graph.Tasks, BuiltIn.Cautions);
                 if (pdf is not null)
                 {
-                    Write(pdf, PlanBook.Set(PaperOf(asked.Workings, made, planned)));
+                    WholeFile.Save(pdf, PlanBook.Set(PaperOf(asked.Workings, made, planned, cautions)));
                 }
 
                 if (asked.AsJson)
@@ -86,7 +86,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         }
     }
 
-    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, PlanAnswer.Planned planned)
+    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, PlanAnswer.Planned planned, IReadOnlyList<Caution> cautions)
     {
         var draws = workings.DrawsOf(made.Graph);
         return new()
@@ -100,7 +100,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             TaskTimes = [.. made.Graph.Tasks.Select(task => draws.Of(task.Id))],
             Plan = planned.Plan,
             Forecast = planned.Forecast,
-            Cautions = PlanCautions.For(made.Graph.Tasks),
+            Cautions = cautions,
             Remarks = made.Remarks,
             Made = clock.GetCurrentInstant(),
         };
@@ -117,18 +117,6 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         if (!Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path))))
         {
             throw FileTroubleException.Of(path, "has no folder to be written to");
-        }
-    }
-
-    private static void Write(string path, byte[] bytes)
-    {
-        try
-        {
-            WholeFile.Write(path, bytes);
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            throw FileTroubleException.Writing(path, trouble);
         }
     }
 }

@@ -18,8 +18,6 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
     /// <summary>Courses of the job that are drawn. The finish's quantiles are then good to about a hundredth of their range.</summary>
     public const int Draws = 2000;
 
-    private const int DaysLookedAtForSessions = 366;
-
     private readonly Lazy<RateModel> rates = new(() => RateModel.FromPrior(read.Operations));
     private Layout? layout;
     private OrderOfWork? order;
@@ -67,19 +65,11 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
         return Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
     }
 
-    private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, MethodOf, Read.Shop.Money?.Rate.Amount.Amount ?? 0);
+    private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount.Amount ?? 0);
 
     /// <summary>Runs of like pieces are cut to the longest session of a year; without any session, to a usual one.</summary>
-    private WorkTime LongestSession => Read.Shop.Workers
-        .SelectMany(worker => Read.Shop.CalendarOf(worker).Between(Read.Job.Start, Read.Job.Start.PlusDays(DaysLookedAtForSessions)).Sessions)
-        .Select(session => session.UsableTime)
-        .DefaultIfEmpty(WorkTime.FromHours(4))
-        .Max();
-
-    private Method MethodOf(Operation operation) =>
-        Read.Job.Methods.TryGetValue(operation.Name, out var name)
-            ? operation.Methods.First(method => string.Equals(method.Name, name, StringComparison.OrdinalIgnoreCase))
-            : operation.Methods[0];
+    private WorkTime LongestSession =>
+        Read.Shop.Workers.Max(worker => Read.Shop.CalendarOf(worker).LongestSession(Read.Job.Start)) ?? WorkTime.FromHours(4);
 
     private T Step<T>(FormattableString what, Func<T> work) => progress.During(FormattableString.Invariant(what), work);
 }

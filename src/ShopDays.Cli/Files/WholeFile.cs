@@ -3,6 +3,28 @@ namespace ShopDays.Cli.Files;
 /// <summary>Writes files that appear whole or not at all.</summary>
 public static class WholeFile
 {
+    /// <summary>Writes a file as <see cref="Write"/> does, for a maker who is told in plain words what stands against it.</summary>
+    /// <param name="path">Where the file is to be.</param>
+    /// <param name="bytes">All that it holds.</param>
+    /// <param name="makeFolder">Whether its folder is made where there is none.</param>
+    /// <exception cref="FileTroubleException">The file cannot be written.</exception>
+    public static void Save(string path, ReadOnlySpan<byte> bytes, bool makeFolder = false)
+    {
+        try
+        {
+            if (makeFolder)
+            {
+                Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            }
+
+            Write(path, bytes);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw FileTroubleException.Writing(path, trouble);
+        }
+    }
+
     /// <summary>
     /// Writes a file: first beside its place under another name, down to the disk, then by renaming. A file that was
     /// there before stays untouched until that moment; on any failure nothing is left behind. A link stays a link: the

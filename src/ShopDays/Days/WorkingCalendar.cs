@@ -11,6 +11,8 @@ namespace ShopDays.Days;
 /// </remarks>
 public sealed record WorkingCalendar
 {
+    private const int DaysOfYear = 366;
+
     /// <summary>Whose calendar.</summary>
     public required string Worker { get; init; }
 
@@ -75,4 +77,9 @@ public sealed record WorkingCalendar
         var days = new DateInterval(first, last).Select(On).ToList();
         return ([.. days.SelectMany(day => day.Sessions)], [.. days.SelectMany(day => day.Unused)]);
     }
+
+    /// <summary>The longest time to work in that any session of a year offers; null when the year has none.</summary>
+    /// <param name="first">The first date of the year, which ends on the same date, included.</param>
+    public WorkTime? LongestSession(LocalDate first) =>
+        Between(first, first.PlusDays(DaysOfYear)).Sessions.Select(session => (WorkTime?)session.UsableTime).Max();
 }

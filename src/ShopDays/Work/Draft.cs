@@ -38,17 +38,10 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     /// <summary>The task of each free task that is written already.</summary>
     public Dictionary<string, int> FreeTasks { get; } = new(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The way in which an operation is done in this job: the one chosen, or the usual one.</summary>
-    /// <exception cref="ArgumentException">The job chooses a method that the operation does not have.</exception>
-    public Method MethodFor(Operation operation) => Job.Methods.TryGetValue(operation.Name, out var name)
-        ? operation.Methods.FirstOrDefault(method => string.Equals(method.Name, name, StringComparison.OrdinalIgnoreCase))
-            ?? throw new ArgumentException($"'{operation.Name}' is not done by '{name}'")
-        : operation.Methods[0];
-
     public TaskTiming.ByOperation TimingOf(TaskSketch sketch)
     {
         var operation = Operations[sketch.Operation];
-        var method = MethodFor(operation);
+        var method = operation.MethodIn(Job);
         return new TaskTiming.ByOperation
         {
             Operation = operation,
@@ -69,7 +62,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     /// </summary>
     public WorkTime RunLimit(string operation)
     {
-        var method = MethodFor(Operations[operation]);
+        var method = Operations[operation].MethodIn(Job);
         var minutes = method.IsSplittable ? LongestSession.Minutes : Math.Min(LongestSession.Minutes * 0.6, 75);
         return WorkTime.FromMinutes(method.WorkClass == WorkClass.Heavy ? Math.Min(minutes, Limits.HeavyPerDay.Minutes) : minutes);
     }

@@ -15,7 +15,7 @@ internal static class FreeWork
         && task.After.Count == 0
         && task.On.Count > 0
         && task.On.All(name => draft.Job.Parts.Any(part => part.Name == name))
-        && draft.MethodFor(draft.Operations[operation]).PaceGroup is PaceGroup.Sawing or PaceGroup.Planing or PaceGroup.Joinery;
+        && draft.Operations[operation].MethodIn(draft.Job).PaceGroup is PaceGroup.Sawing or PaceGroup.Planing or PaceGroup.Joinery;
 
     /// <summary>The sketch of a free task that an operation times.</summary>
     public static TaskSketch SketchOf(Draft draft, FreeTask task, Stage stage) => new()

@@ -11,7 +11,7 @@ internal static class JointCuts
     {
         var parts = On(draft, joint, step.On);
         var whole = Whole(draft, joint, step, parts, stage);
-        var method = draft.MethodFor(draft.Operations[step.Operation]);
+        var method = draft.Operations[step.Operation].MethodIn(draft.Job);
         var units = step.Count == StepCount.Length && method.IsSetUpOnce ? 1 : joint.Count;
         var limit = draft.RunLimit(step.Operation);
         var time = CentralTime.Of(draft.TimingOf(whole));

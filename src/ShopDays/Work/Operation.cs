@@ -1,4 +1,5 @@
 using ShopDays.Measures;
+using ShopDays.Parts;
 
 namespace ShopDays.Work;
 
@@ -150,6 +151,13 @@ public sealed record Operation
 
     /// <summary>What it keeps taken while it lasts or sets.</summary>
     public IReadOnlyList<Holding> Holds { get; init; } = [];
+
+    /// <summary>The way in which it is done in a job: the one chosen, or the usual one.</summary>
+    /// <exception cref="ArgumentException">The job chooses a method that the operation does not have.</exception>
+    public Method MethodIn(Job job) => job.Methods.TryGetValue(Name, out var chosen)
+        ? Methods.FirstOrDefault(method => string.Equals(method.Name, chosen, StringComparison.OrdinalIgnoreCase))
+            ?? throw new ArgumentException($"'{Name}' is not done by '{chosen}'")
+        : Methods[0];
 
     /// <inheritdoc/>
     public override string ToString() => Name;
