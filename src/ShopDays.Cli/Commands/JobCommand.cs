@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
