@@ -1,4 +1,5 @@
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Layouts;
 using ShopDays.Measures;
@@ -31,7 +32,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
 
     /// <summary>Where each part comes out of which board.</summary>
     public Layout Layout => layout ??= Step(
-        $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {Read.Job.Boards.Count} board{(Read.Job.Boards.Count == 1 ? "" : "s")}",
+        $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {CountWords.Of(Read.Job.Boards.Count, "board")}",
         () => LayoutSearch.LayOut(Read.Job, SawingRates, effort, Seed));
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>

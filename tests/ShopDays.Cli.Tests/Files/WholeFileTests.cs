@@ -38,7 +38,7 @@ public sealed class WholeFileTests : IDisposable
 
         Assert.Equal([1], File.ReadAllBytes(Inside("old.pdf")));
         Assert.Equal(Inside("old.pdf"), new FileInfo(Inside("plan.pdf")).LinkTarget);
-        Assert.Equal(2, _folder.GetFileSystemInfos().Length);
+        Assert.Equal(2, folder.GetFileSystemInfos().Length);
     }
 
     [Fact]

@@ -73,7 +73,9 @@ public class LayoutAnswerTests
             {
                 var all = layer.Concat(offcuts).ToList();
                 for (var one = 0; one < all.Count; one++)
+                {
                     Assert.All(all[(one + 1)..], other => Assert.False(all[one].Overlaps(other), $"{all[one]} and {other}"));
+                }
             });
         }
     }

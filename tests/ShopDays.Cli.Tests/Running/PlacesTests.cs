@@ -44,7 +44,9 @@ public class PlacesTests
         using var folder = new FreshFolder().WithShop(ATrayShop.Shop)
             .WithJob("tray", ATrayShop.Job.Replace("part: side", "part: \"side [red]\"", StringComparison.Ordinal).Replace("[side, end]", "[\"side [red]\", end]", StringComparison.Ordinal));
         foreach (var command in new[] { "check", "layout" })
+        {
             Assert.Contains("side [red]", (await Ran.In(folder.Path, command, "tray")).WentWell().Out, StringComparison.Ordinal);
+        }
     }
 
     [Fact]

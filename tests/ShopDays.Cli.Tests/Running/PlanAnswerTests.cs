@@ -123,7 +123,10 @@ public class PlanAnswerTests
         {
             Assert.True(wait.Instant("start") < wait.Instant("end"));
             Assert.NotEmpty(wait.Text("reason"));
-            if (wait.Field("after").ValueKind != JsonValueKind.Null) Assert.Contains(wait.Text("after"), tasks);
+            if (wait.Field("after").ValueKind != JsonValueKind.Null)
+            {
+                Assert.Contains(wait.Text("after"), tasks);
+            }
         });
     }
 

@@ -33,11 +33,17 @@ internal sealed record Ran(int ExitCode, string Out, string Error)
             StandardErrorEncoding = Encoding.UTF8,
         };
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, Tool));
-        foreach (var word in typed) start.ArgumentList.Add(word);
+        foreach (var word in typed)
+        {
+            start.ArgumentList.Add(word);
+        }
 
         // Where a terminal promises colours, a pipe still has none.
         start.Environment["TERM"] = "xterm-256color";
-        foreach (var (name, value) in environment) start.Environment[name] = value;
+        foreach (var (name, value) in environment)
+        {
+            start.Environment[name] = value;
+        }
 
         using var process = Process.Start(start)!;
         process.StandardInput.Close();
