@@ -14,7 +14,7 @@ public sealed record BoardLayout
     /// <summary>The blanks that come out of it; none overlap.</summary>
     public required IReadOnlyList<PlacedBlank> Blanks { get; init; }
 
-    /// <summary>The cuts in an order that can be followed with a saw.</summary>
+    /// <summary>The cuts; each finds its piece already freed by those before it.</summary>
     public required IReadOnlyList<Cut> Cuts { get; init; }
 
     /// <summary>What is left.</summary>
