@@ -2,7 +2,7 @@ using ShopDays.Cli.Files;
 using ShopDays.Work;
 using Xunit;
 
-namespace ShopDays.Tests.Files;
+namespace ShopDays.Cli.Tests.Files;
 
 public sealed class BuiltInTests
 {
