@@ -6,7 +6,7 @@ namespace ShopDays.Layouts;
 internal sealed class LayoutProblem
 {
     /// <summary>
-    /// Hands-on time of one glue edge of a panel: shooting both edges, glue, cramps and cleaning up, so that fewer strips
+    /// Hands-on time of one glue edge of a panel: shooting both edges, glue, clamps and cleaning up, so that fewer strips
     /// are preferred (common practice, no source).
     /// </summary>
     private const double MinutesPerJoint = 20;

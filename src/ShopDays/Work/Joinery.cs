@@ -102,7 +102,7 @@ internal static class Joinery
     {
         for (var run = 0; run < then.Count && first.Count > 0; run++)
         {
-            var upTo = ((run + 1) * first.Count + then.Count - 1) / then.Count;
+            var upTo = (((run + 1) * first.Count) + then.Count - 1) / then.Count;
             draft.Before(first[Math.Max(0, upTo - 1)], then[run], "the tenon is fitted to its mortise, which is hard to alter");
         }
     }

@@ -58,9 +58,9 @@ internal static class APlan
     [
         .. Enumerable.Range(0, kinds).Select(order => ALayout.Part(
             kinds == 1 ? "shelf" : string.Create(CultureInfo.InvariantCulture, $"{Names[order % Names.Length]} {order + 1}"),
-            1 + order % 3,
-            14 + order * 7 % 30,
-            1.75 + order % 4 * 1.25)),
+            1 + (order % 3),
+            14 + (order * 7 % 30),
+            1.75 + (order % 4 * 1.25))),
     ];
 
     private static string[] Names => ["front rail", "stile", "muntin", "till bottom", "lid batten", "corner post", "panel"];
@@ -80,7 +80,7 @@ internal static class APlan
 
     private static List<Precedence> Precedences(int parts) =>
     [
-        .. Enumerable.Range(0, parts * (Steps.Length - 1)).Select(id => new Precedence(id, id + parts, Steps[id / parts + 1].Verb + " comes after " + Steps[id / parts].Verb)),
+        .. Enumerable.Range(0, parts * (Steps.Length - 1)).Select(id => new Precedence(id, id + parts, Steps[(id / parts) + 1].Verb + " comes after " + Steps[id / parts].Verb)),
     ];
 
     private static TimeRange RangeOf(TimeGuess guess) => new(guess.Low, guess.Likely, guess.Likely * 1.4, guess.High, guess.Likely * 1.1);
@@ -164,7 +164,7 @@ internal static class APlan
     private static FinishForecast ForecastOf(Plan plan, ShopTask[] tasks)
     {
         // Finishes thin out towards the late end, as they do in life; only sessions' dates come about.
-        Instant[] finishes = [.. Enumerable.Range(1, 400).Select(trial => plan.Finish.ToInstant() + Duration.FromDays((int)(6 * Math.Pow(trial / 200.0, 2)) / 2 * 2 - 4))];
+        Instant[] finishes = [.. Enumerable.Range(1, 400).Select(trial => plan.Finish.ToInstant() + Duration.FromDays(((int)(6 * Math.Pow(trial / 200.0, 2)) / 2 * 2) - 4))];
         ZonedDateTime At(double share) => finishes[(int)(share * (finishes.Length - 1))].InZone(plan.Finish.Zone);
         return new()
         {

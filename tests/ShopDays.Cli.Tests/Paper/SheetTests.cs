@@ -184,7 +184,7 @@ public sealed class SheetTests
         Assert.Equal(ReadBack.Flowed(new Heading("Days", TypeScale.Heading), Rows(50)), ReadBack.Flowed(new Heading("Days", TypeScale.Heading), Rows(50)));
 
     private static Table Rows(int count) =>
-        new(Columns, [.. Enumerable.Range(0, count).Select(order => EntryOf(order, 1 + order % 5 * 6))], TypeScale.Body);
+        new(Columns, [.. Enumerable.Range(0, count).Select(order => EntryOf(order, 1 + (order % 5 * 6)))], TypeScale.Body);
 
     private static Row EntryOf(int order, int length) => Row.Of(
         new TickCell(),

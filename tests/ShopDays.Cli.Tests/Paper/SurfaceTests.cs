@@ -36,7 +36,7 @@ public sealed class SurfaceTests
         {
             foreach (var weight in Enum.GetValues<Weight>())
             {
-                page.Text("dovetail", 50, 100 + 20 * (int)weight, new TextStyle(10, weight));
+                page.Text("dovetail", 50, 100 + (20 * (int)weight), new TextStyle(10, weight));
             }
         });
 
@@ -145,12 +145,12 @@ public sealed class SurfaceTests
         var strokes = Hatching.Strokes(area, hatch, Spacing).ToList();
 
         // Strokes at 45 degrees lie 1.42 spacings apart along a side; the walk is a little longer.
-        for (var x = area.X; x + 1.5 * Spacing * stepX <= area.Right; x += 3)
+        for (var x = area.X; x + (1.5 * Spacing * stepX) <= area.Right; x += 3)
         {
-            for (var y = area.Y; y + 1.5 * Spacing * stepY <= area.Bottom; y += 3)
+            for (var y = area.Y; y + (1.5 * Spacing * stepY) <= area.Bottom; y += 3)
             {
                 var from = new Spot(x, y);
-                var to = new Spot(x + 1.5 * Spacing * stepX, y + 1.5 * Spacing * stepY);
+                var to = new Spot(x + (1.5 * Spacing * stepX), y + (1.5 * Spacing * stepY));
                 Assert.Contains(strokes, stroke => Side(stroke, from) * Side(stroke, to) <= 0);
             }
         }
@@ -158,5 +158,5 @@ public sealed class SurfaceTests
 
     // Which side of a stroke's line a place lies on: above 0, below 0, or 0 on the line.
     private static double Side((Spot From, Spot To) stroke, Spot place) =>
-        (stroke.To.X - stroke.From.X) * (place.Y - stroke.From.Y) - (stroke.To.Y - stroke.From.Y) * (place.X - stroke.From.X);
+        ((stroke.To.X - stroke.From.X) * (place.Y - stroke.From.Y)) - ((stroke.To.Y - stroke.From.Y) * (place.X - stroke.From.X));
 }

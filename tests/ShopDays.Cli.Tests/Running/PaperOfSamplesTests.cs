@@ -48,7 +48,7 @@ public class PaperOfSamplesTests
         var boards = (await Layout(shop)).List("boards").Count;
 
         // Nine sections about the sheets, some of several pages: the order of work may have a page for every other day.
-        Assert.InRange(paper.Pages.Count, days + 9, 2 * days + 2 * boards + 15);
+        Assert.InRange(paper.Pages.Count, days + 9, (2 * days) + (2 * boards) + 15);
     }
 
     [Theory]

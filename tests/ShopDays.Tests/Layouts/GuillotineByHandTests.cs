@@ -60,8 +60,8 @@ public sealed class GuillotineByHandTests
 
         for (var chosen = 1; chosen < (1 << sizes.Count) - 1; chosen++)
         {
-            var near = sizes.Where((_, index) => (chosen >> index & 1) == 1).ToList();
-            var far = sizes.Where((_, index) => (chosen >> index & 1) == 0).ToList();
+            var near = sizes.Where((_, index) => ((chosen >> index) & 1) == 1).ToList();
+            var far = sizes.Where((_, index) => ((chosen >> index) & 1) == 0).ToList();
             for (var at = 1; at < length - kerf; at++)
             {
                 if (CanSaw(at, width, near, kerf) && CanSaw(length - at - kerf, width, far, kerf))

@@ -20,6 +20,7 @@ public sealed class LiftingEquationTests
     public void Under_ideal_conditions_the_load_constant_may_be_lifted()
     {
         var ideal = new Lift { Out = Length.FromMillimetres(250m), Grip = Grip.Good };
+        // Nine digits leave room for the rounding of six products of doubles, and for nothing else.
         Assert.Equal(23, Lifting.RecommendedWeight(ideal).Kilograms, 9);
     }
 

@@ -38,6 +38,7 @@ public class FinishForecastTests
         Assert.Equal("saw", deciding[0].Task.Name);
         Assert.InRange(deciding[0].Share, 0.9, 1);
         Assert.InRange(deciding[0].Correlation, 0.9, 1);
+        // A sum of at most five doubles near one is good to about 1e-15.
         Assert.Equal(1, deciding.Sum(one => one.Share), 12);
     }
 

@@ -38,6 +38,7 @@ public sealed class FinishAndFreeWorkTests
         // 20 x 8 x 7/8 in: two faces, two edges, two ends.
         const double SquareFeet = 2 * ((20 * 8) + (20 * 0.875) + (8 * 0.875)) / 144;
         var graph = Board("wax", 1).Graph();
+        // Nine digits leave room for the rounding of a few operations on doubles, and for nothing else; so below.
         Assert.Equal(SquareFeet, graph.Of("smooth").Quantity(), 9);
         Assert.Equal(SquareFeet, graph.Of("finish coat, wiped").Quantity(), 9);
     }

@@ -46,6 +46,7 @@ public sealed class JointsAndGlueTests
     [Fact]
     public void A_groove_without_a_length_goes_the_length_of_its_parts()
     {
+        // Nine digits leave room for the rounding of a few operations on doubles, and for nothing else; so below.
         Assert.Equal(2 * (30 + 20) / 12.0, Frame().Graph().Of("groove").Quantity(), 9);
     }
 

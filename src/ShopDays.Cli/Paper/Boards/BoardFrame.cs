@@ -28,10 +28,10 @@ internal sealed record BoardFrame
         new(new Box(corner.X, corner.Y, board.Length.Millimetres * scale, board.Width.Millimetres * scale), scale);
 
     /// <summary>How far right a distance from the reference end lies.</summary>
-    public double X(Length along) => Outline.X + along.Millimetres * PointsPerMillimetre;
+    public double X(Length along) => Outline.X + (along.Millimetres * PointsPerMillimetre);
 
     /// <summary>How far down the page a distance from the reference edge lies.</summary>
-    public double Y(Length across) => Outline.Bottom - across.Millimetres * PointsPerMillimetre;
+    public double Y(Length across) => Outline.Bottom - (across.Millimetres * PointsPerMillimetre);
 
     /// <summary>A region of the board.</summary>
     public Box Of(Region region) =>

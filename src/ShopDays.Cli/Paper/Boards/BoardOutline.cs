@@ -28,5 +28,5 @@ internal static class BoardOutline
 
     // Two waves of lengths that do not go into each other, so that it looks grown; from 0 to all of the wave.
     private static double Out(double x, double shift) =>
-        Wave * (0.5 + 0.3 * Math.Sin(x / 21 + shift) + 0.2 * Math.Sin(x / 8.3 + 3 * shift));
+        Wave * (0.5 + (0.3 * Math.Sin((x / 21) + shift)) + (0.2 * Math.Sin((x / 8.3) + (3 * shift))));
 }

@@ -56,7 +56,7 @@ internal sealed class BoardPicture
     private IReadOnlyList<Length> Across => Marks(CutKind.Rip, layout.Board.Width);
 
     // Figures at the left that need more height than the board has hang over its lower edge.
-    private double Overhang => (Across.Count - 1) * Ruler.Apart - Frame.Outline.Height + 8;
+    private double Overhang => ((Across.Count - 1) * Ruler.Apart) - Frame.Outline.Height + 8;
 
     /// <summary>Draws it from the upper left corner of a place.</summary>
     public void Draw(Surface page, Box place)
@@ -133,5 +133,5 @@ internal sealed class BoardPicture
     }
 
     // a to z, then aa, ab: no board holds so many pieces that two letters do not do.
-    private static string LetterOf(int order) => order < 26 ? $"{(char)('a' + order)}" : LetterOf(order / 26 - 1) + LetterOf(order % 26);
+    private static string LetterOf(int order) => order < 26 ? $"{(char)('a' + order)}" : LetterOf((order / 26) - 1) + LetterOf(order % 26);
 }

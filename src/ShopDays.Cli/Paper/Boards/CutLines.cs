@@ -33,7 +33,7 @@ internal static class CutLines
             var place = PlaceOf(Line(frame, cut, kerf), full, frame.Outline);
             full.Add(place);
             page.Disc(place, Pen.Fine, Fill.Shade(1));
-            page.Text(CountWords.Number(cut.Order), place.Middle.X, place.Middle.Y + Figure.CapHeight / 2, Figure, Align.Centre);
+            page.Text(CountWords.Number(cut.Order), place.Middle.X, place.Middle.Y + (Figure.CapHeight / 2), Figure, Align.Centre);
         }
     }
 
@@ -58,13 +58,13 @@ internal static class CutLines
         for (var step = 0; step <= 24; step++)
         {
             // From near the far end inwards: there the saw comes out, and labels stand in the middle.
-            var share = 0.98 - 0.04 * step;
-            var x = line.From.X + (line.To.X - line.From.X) * share;
-            var y = line.From.Y + (line.To.Y - line.From.Y) * share;
+            var share = 0.98 - (0.04 * step);
+            var x = line.From.X + ((line.To.X - line.From.X) * share);
+            var y = line.From.Y + ((line.To.Y - line.From.Y) * share);
             // Half of a number may stand over the board's side, but not more.
             var at = new Spot(Math.Clamp(x, board.X, board.Right), Math.Clamp(y, board.Y, board.Bottom));
             var place = new Box(at.X - Radius, at.Y - Radius, 2 * Radius, 2 * Radius);
-            var hidden = taken.Sum(other => Common(place, other)) + 0.01 * step;
+            var hidden = taken.Sum(other => Common(place, other)) + (0.01 * step);
             if (hidden < least)
             {
                 (best, least) = (place, hidden);

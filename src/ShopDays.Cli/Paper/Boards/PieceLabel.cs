@@ -46,7 +46,7 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
     {
         var style = new TextStyle(Math.Clamp(Math.Min(piece.Width, piece.Height) - White, 5, 9), Weight.SemiBold);
         var (width, height) = (style.WidthOf(letter), style.CapHeight);
-        return new([letter], style, false, new Box(piece.Middle.X - width / 2, piece.Middle.Y - height / 2, width, height));
+        return new([letter], style, false, new Box(piece.Middle.X - (width / 2), piece.Middle.Y - (height / 2), width, height));
     }
 
     /// <summary>Whether it stands on white, over a hatch.</summary>
@@ -64,7 +64,7 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
         for (var order = 0; order < Lines.Count; order++)
         {
             // Capitals of all the lines together stand about the middle.
-            var down = (order - (Lines.Count - 1) / 2.0) * line + Style.CapHeight / 2;
+            var down = ((order - ((Lines.Count - 1) / 2.0)) * line) + (Style.CapHeight / 2);
             if (IsTurned)
             {
                 page.TurnedText(Lines[order], new Spot(Place.Middle.X + down, Place.Middle.Y), 90, Style, Align.Centre);
@@ -79,10 +79,10 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
     private static PieceLabel? In(IReadOnlyList<string> lines, TextStyle style, bool turned, Box piece)
     {
         var length = lines.Max(line => style.WidthOf(line));
-        var deep = (lines.Count - 1) * style.Size * 1.15 + style.Size;
+        var deep = ((lines.Count - 1) * style.Size * 1.15) + style.Size;
         var (width, height) = turned ? (deep, length) : (length, deep);
-        return width + 2 * White <= piece.Width && height + White <= piece.Height
-            ? new(lines, style, turned, new Box(piece.Middle.X - width / 2, piece.Middle.Y - height / 2, width, height))
+        return width + (2 * White) <= piece.Width && height + White <= piece.Height
+            ? new(lines, style, turned, new Box(piece.Middle.X - (width / 2), piece.Middle.Y - (height / 2), width, height))
             : null;
     }
 }

@@ -26,7 +26,7 @@ internal static class Ruler
         for (var order = 0; order < sorted.Length; order++)
         {
             page.Line(frame.X(sorted[order]), edge, places[order], edge - Leader + 2, Pen.Hair);
-            page.TurnedText(Wording.Figure(format, sorted[order]), new Spot(places[order] + Style.CapHeight / 2, edge - Leader), 90, Style);
+            page.TurnedText(Wording.Figure(format, sorted[order]), new Spot(places[order] + (Style.CapHeight / 2), edge - Leader), 90, Style);
         }
     }
 
@@ -39,7 +39,7 @@ internal static class Ruler
         for (var order = 0; order < sorted.Length; order++)
         {
             page.Line(edge, frame.Y(sorted[order]), edge - Leader + 2, places[order], Pen.Hair);
-            page.Text(Wording.Figure(format, sorted[order]), edge - Leader, places[order] + Style.CapHeight / 2, Style, Align.Right);
+            page.Text(Wording.Figure(format, sorted[order]), edge - Leader, places[order] + (Style.CapHeight / 2), Style, Align.Right);
         }
     }
 
@@ -54,7 +54,7 @@ internal static class Ruler
 
         if (places.Length > 0)
         {
-            places[^1] = Math.Min(places[^1], Math.Max(to, from + (places.Length - 1) * Apart));
+            places[^1] = Math.Min(places[^1], Math.Max(to, from + ((places.Length - 1) * Apart)));
         }
 
         for (var order = places.Length - 2; order >= 0; order--)

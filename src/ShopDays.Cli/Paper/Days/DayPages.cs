@@ -83,7 +83,7 @@ internal static class DayPages
         {
             for (var line = 1; line <= lines; line++)
             {
-                page.Line(box.X, box.Y + 24 * line - 4, box.Right, box.Y + 24 * line - 4, new Pen(0.6, 0.5, Dash.Dotted));
+                page.Line(box.X, box.Y + (24 * line) - 4, box.Right, box.Y + (24 * line) - 4, new Pen(0.6, 0.5, Dash.Dotted));
             }
         }),
         new Gap(8));

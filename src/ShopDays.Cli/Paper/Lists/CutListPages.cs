@@ -90,11 +90,11 @@ internal static class CutListPages
     {
         const int ARow = 5;
         var rows = Math.Max(1, (count + ARow - 1) / ARow);
-        return new(rows * (Tick + 2) + 1, (page, box) =>
+        return new((rows * (Tick + 2)) + 1, (page, box) =>
         {
             for (var order = 0; order < count; order++)
             {
-                Signs.TickBox(page, box.X + order % ARow * (Tick + 2), box.Y + 6 + order / ARow * (Tick + 2), Tick);
+                Signs.TickBox(page, box.X + (order % ARow * (Tick + 2)), box.Y + 6 + (order / ARow * (Tick + 2)), Tick);
             }
         });
     }

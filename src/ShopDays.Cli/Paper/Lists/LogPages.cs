@@ -25,7 +25,7 @@ internal static class LogPages
         yield return new Paragraph("Took is start to stop less what was paused. Done: tick it when the task is finished, leave it when it goes on another day.", TypeScale.Small);
         var style = TypeScale.Bench;
         var padding = 5.5;
-        var rows = (int)((room.Height - 75) / (style.LineHeight + 2 * padding));
+        var rows = (int)((room.Height - 75) / (style.LineHeight + (2 * padding)));
         yield return new Table(
             Columns,
             [.. Enumerable.Repeat(Row.Of([.. Enumerable.Repeat<Cell>(new PencilCell(), 7), new TickCell()]), rows)],

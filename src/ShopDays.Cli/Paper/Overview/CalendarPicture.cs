@@ -31,7 +31,7 @@ internal sealed class CalendarPicture
     }
 
     /// <summary>Its height in all, in points.</summary>
-    public double Height => Head + dates.Count * row + 2;
+    public double Height => Head + (dates.Count * row) + 2;
 
     /// <summary>Draws it from the upper left corner of a place.</summary>
     public void Draw(Surface page, Box place)
@@ -39,12 +39,12 @@ internal sealed class CalendarPicture
         var lanes = WaitLanes.Of(WaitPages.InOrder(plan.Plan));
         var count = lanes.Select(bar => bar.Lane + 1).DefaultIfEmpty(0).Max();
         var lane = Math.Min(WidestLane, place.Width * 0.38 / Math.Max(1, count));
-        var waitsWidth = lane * count + 10;
+        var waitsWidth = (lane * count) + 10;
         var hours = new Box(place.X + Names, place.Y + Head, place.Width - Names - waitsWidth, dates.Count * row);
 
         for (var order = 0; order < dates.Count; order++)
         {
-            DrawDate(page, place, dates[order], place.Y + Head + order * row);
+            DrawDate(page, place, dates[order], place.Y + Head + (order * row));
         }
 
         DrawHours(page, hours);
@@ -60,7 +60,7 @@ internal sealed class CalendarPicture
 
         foreach (var bar in lanes)
         {
-            DrawWait(page, hours, bar, hours.Right + 10 + bar.Lane * lane, lane);
+            DrawWait(page, hours, bar, hours.Right + 10 + (bar.Lane * lane), lane);
         }
 
         page.Line(place.X, hours.Bottom, place.Right, hours.Bottom, Pen.Fine);
@@ -78,10 +78,10 @@ internal sealed class CalendarPicture
         page.Line(place.X, top, place.Right, top, weekBegins ? Pen.Fine : new Pen(0.4, 0.8));
         var works = plan.Plan.Sessions.Any(session => session.Session.Date == date);
         var style = new TextStyle(Math.Min(9, row * 0.8), works ? Weight.SemiBold : Weight.Regular, works ? 0 : 0.35);
-        page.Text(DateWords.Short(date), place.X + 2, top + row / 2 + style.CapHeight / 2, style);
+        page.Text(DateWords.Short(date), place.X + 2, top + (row / 2) + (style.CapHeight / 2), style);
         if (closed)
         {
-            page.Text("closed", place.X + Names + 4, top + row / 2 + style.CapHeight / 2, style);
+            page.Text("closed", place.X + Names + 4, top + (row / 2) + (style.CapHeight / 2), style);
         }
     }
 
@@ -104,7 +104,7 @@ internal sealed class CalendarPicture
         var rows = Math.Max(1, workers.Length);
         var among = Math.Max(0, Array.IndexOf(workers, session.Session.Worker));
         var height = (row - 1.6) / rows;
-        var top = hours.Y + Period.DaysBetween(dates[0], session.Session.Date) * row + 0.8 + among * height;
+        var top = hours.Y + (Period.DaysBetween(dates[0], session.Session.Date) * row) + 0.8 + (among * height);
         Box Bar(ZonedDateTime start, ZonedDateTime end)
         {
             var left = X(hours, HourOf(session.Session.Date, start));
@@ -147,23 +147,23 @@ internal sealed class CalendarPicture
             return;
         }
 
-        var bar = new Box(left + lane * 0.15, Math.Max(start, hours.Y), lane * 0.7, 0);
+        var bar = new Box(left + (lane * 0.15), Math.Max(start, hours.Y), lane * 0.7, 0);
         bar = bar with { Height = Math.Max(1.5, Math.Min(end, hours.Bottom) - bar.Y) };
         page.Rectangle(bar, new Pen(0.6), Fill.Hatched(Hatch.Falling, 3.5));
         var words = wait.Numbers;
-        var style = new TextStyle(7.5, Weight.SemiBold).Fitted(words, lane * 0.7 - 1.5, 4);
+        var style = new TextStyle(7.5, Weight.SemiBold).Fitted(words, (lane * 0.7) - 1.5, 4);
         // At the head of a long bar, across the middle of a short one.
-        var top = bar.Height > style.Size + 4 ? bar.Y + 2 : bar.Middle.Y - style.CapHeight / 2 - 1;
-        page.Rectangle(new Box(bar.Middle.X - style.WidthOf(words) / 2 - 0.8, top, style.WidthOf(words) + 1.6, style.CapHeight + 2), null, Fill.Shade(1));
+        var top = bar.Height > style.Size + 4 ? bar.Y + 2 : bar.Middle.Y - (style.CapHeight / 2) - 1;
+        page.Rectangle(new Box(bar.Middle.X - (style.WidthOf(words) / 2) - 0.8, top, style.WidthOf(words) + 1.6, style.CapHeight + 2), null, Fill.Shade(1));
         page.Text(words, bar.Middle.X, top + 1 + style.CapHeight, style, Align.Centre);
     }
 
-    private double X(Box hours, double hour) => hours.X + (hour - fromHour) / (toHour - fromHour) * hours.Width;
+    private double X(Box hours, double hour) => hours.X + ((hour - fromHour) / (toHour - fromHour) * hours.Width);
 
     private double Y(Box hours, ZonedDateTime time) =>
-        hours.Y + (Period.DaysBetween(dates[0], time.Date) + time.TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerDay) * row;
+        hours.Y + ((Period.DaysBetween(dates[0], time.Date) + (time.TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerDay)) * row);
 
     // A session that ends at midnight ends on the next date, at hour 24 of its own.
     private static double HourOf(LocalDate date, ZonedDateTime time) =>
-        Period.DaysBetween(date, time.Date) * 24 + time.TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerHour;
+        (Period.DaysBetween(date, time.Date) * 24) + (time.TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerHour);
 }

@@ -38,12 +38,12 @@ internal static class FinishPicture
             var promised = plan.Forecast.P80 is { } p80 && first.PlusDays(order * step) <= p80.Date;
             if (height > 0)
             {
-                page.Rectangle(new Box(box.X + order * width, ground - height, Math.Max(0.8, width - 1), height), null, promised ? Fill.Shade(0.25) : Fill.Shade(0.7));
+                page.Rectangle(new Box(box.X + (order * width), ground - height, Math.Max(0.8, width - 1), height), null, promised ? Fill.Shade(0.25) : Fill.Shade(0.7));
             }
         }
 
-        page.Line(box.X, ground, box.X + width * counts.Length, ground, Pen.Fine);
-        Marks(page, box, ground, date => box.X + (Period.DaysBetween(first, date) / step + 0.5) * width, plan, (first, last));
+        page.Line(box.X, ground, box.X + (width * counts.Length), ground, Pen.Fine);
+        Marks(page, box, ground, date => box.X + (((Period.DaysBetween(first, date) / step) + 0.5) * width), plan, (first, last));
     }
 
     private static void Marks(Surface page, Box box, double ground, Func<LocalDate, double> place, PlanPaper plan, (LocalDate First, LocalDate Last) shown)
@@ -79,9 +79,9 @@ internal static class FinishPicture
             var middle = Math.Clamp(x, box.X + half, box.Right - half);
             var line = middle - half > taken[0] + 6 ? 0 : 1;
             var left = Math.Max(middle - half, taken[line] + 6);
-            page.Line(x, ground, x, ground + 4 + 10 * line, Pen.Fine);
-            page.Text(words, left, ground + 12 + 10 * line, style);
-            taken[line] = left + 2 * half;
+            page.Line(x, ground, x, ground + 4 + (10 * line), Pen.Fine);
+            page.Text(words, left, ground + 12 + (10 * line), style);
+            taken[line] = left + (2 * half);
         }
     }
 

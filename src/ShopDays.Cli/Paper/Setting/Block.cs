@@ -82,7 +82,7 @@ public sealed record SideBySide(double Distance, params IReadOnlyList<Block> Blo
 {
     internal override IReadOnlyList<Piece> Pieces(Room room)
     {
-        var width = (room.Width - Distance * (Blocks.Count - 1)) / Blocks.Count;
+        var width = (room.Width - (Distance * (Blocks.Count - 1))) / Blocks.Count;
         IReadOnlyList<Piece>[] columns = [.. Blocks.Select(block => block.Pieces(room with { Width = width }))];
         return
         [
@@ -93,7 +93,7 @@ public sealed record SideBySide(double Distance, params IReadOnlyList<Block> Blo
                     var top = box.Y;
                     foreach (var piece in columns[order])
                     {
-                        piece.Draw(page, new Box(box.X + order * (width + Distance), top, width, piece.Height));
+                        piece.Draw(page, new Box(box.X + (order * (width + Distance)), top, width, piece.Height));
                         top += piece.Height;
                     }
                 }

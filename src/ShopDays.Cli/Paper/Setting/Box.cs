@@ -19,14 +19,14 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
     public double Bottom => Y + Height;
 
     /// <summary>The middle.</summary>
-    public Spot Middle => new(X + Width / 2, Y + Height / 2);
+    public Spot Middle => new(X + (Width / 2), Y + (Height / 2));
 
     /// <summary>The rectangle drawn in on all sides; never less than nothing wide or high.</summary>
     public Box Inset(double sides, double ends) =>
-        new(X + sides, Y + ends, Math.Max(0, Width - 2 * sides), Math.Max(0, Height - 2 * ends));
+        new(X + sides, Y + ends, Math.Max(0, Width - (2 * sides)), Math.Max(0, Height - (2 * ends)));
 
     /// <summary>The rectangle with so much more on every side.</summary>
-    public Box Grown(double sides) => new(X - sides, Y - sides, Width + 2 * sides, Height + 2 * sides);
+    public Box Grown(double sides) => new(X - sides, Y - sides, Width + (2 * sides), Height + (2 * sides));
 
     /// <summary>The smallest rectangle around some places.</summary>
     /// <exception cref="InvalidOperationException">There is no place.</exception>

@@ -48,7 +48,7 @@ public sealed record PencilCell : Cell
     [
         new(style.LineHeight, (page, box) =>
         {
-            var line = box.Y + style.Baseline + 0.2 * style.Size;
+            var line = box.Y + style.Baseline + (0.2 * style.Size);
             page.Line(box.X, line, box.Right, line, new Pen(0.6, 0.5, Dash.Dotted));
         }),
     ];

@@ -38,7 +38,7 @@ public sealed record Column
     /// <summary>The places of columns across a width, each with its left edge and width.</summary>
     internal static IReadOnlyList<(double Left, double Width)> Places(IReadOnlyList<Column> columns, double width, double distance)
     {
-        var free = Math.Max(0, width - distance * (columns.Count - 1) - columns.Sum(column => column.Points));
+        var free = Math.Max(0, width - (distance * (columns.Count - 1)) - columns.Sum(column => column.Points));
         var shares = columns.Sum(column => column.Share);
         var places = new List<(double Left, double Width)>();
         var left = 0.0;

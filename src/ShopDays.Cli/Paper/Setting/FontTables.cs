@@ -22,7 +22,7 @@ internal sealed class FontTables(byte[] file)
         // Glyphs after the last measured one advance as far as that one.
         for (var glyph = 0; glyph < advances.Length; glyph++)
         {
-            advances[glyph] = At(metrics + 4 * Math.Min(glyph, measured - 1));
+            advances[glyph] = At(metrics + (4 * Math.Min(glyph, measured - 1)));
         }
 
         return advances;
@@ -33,7 +33,7 @@ internal sealed class FontTables(byte[] file)
     {
         var map = Table("cmap");
         var count = At(map + 2);
-        for (var record = map + 4; record < map + 4 + 8 * count; record += 8)
+        for (var record = map + 4; record < map + 4 + (8 * count); record += 8)
         {
             if (At(record) == 3 && At(record + 2) == 10)
             {
@@ -51,7 +51,7 @@ internal sealed class FontTables(byte[] file)
         var features = substitutions + At(substitutions + 6);
         var lookups = substitutions + At(substitutions + 8);
         var twins = new Dictionary<ushort, ushort>();
-        for (var record = features + 2; record < features + 2 + 6 * At(features); record += 6)
+        for (var record = features + 2; record < features + 2 + (6 * At(features)); record += 6)
         {
             if (Tag(record) != "tnum")
             {
@@ -61,7 +61,7 @@ internal sealed class FontTables(byte[] file)
             var feature = features + At(record + 4);
             for (var each = 0; each < At(feature + 2); each++)
             {
-                AddTwins(twins, lookups + At(lookups + 2 + 2 * At(feature + 4 + 2 * each)));
+                AddTwins(twins, lookups + At(lookups + 2 + (2 * At(feature + 4 + (2 * each)))));
             }
 
             break;
@@ -79,13 +79,13 @@ internal sealed class FontTables(byte[] file)
 
         for (var each = 0; each < At(lookup + 4); each++)
         {
-            var table = lookup + At(lookup + 6 + 2 * each);
+            var table = lookup + At(lookup + 6 + (2 * each));
             var covered = Covered(table + At(table + 2));
             for (var order = 0; order < covered.Count; order++)
             {
                 var twin = At(table) == 1
                     ? (ushort)(covered[order] + At(table + 4))
-                    : At(table + 6 + 2 * order);
+                    : At(table + 6 + (2 * order));
                 twins.TryAdd(covered[order], twin);
             }
         }
@@ -99,11 +99,11 @@ internal sealed class FontTables(byte[] file)
         {
             if (At(coverage) == 1)
             {
-                glyphs.Add(At(coverage + 4 + 2 * each));
+                glyphs.Add(At(coverage + 4 + (2 * each)));
                 continue;
             }
 
-            var range = coverage + 4 + 6 * each;
+            var range = coverage + 4 + (6 * each);
             for (int glyph = At(range); glyph <= At(range + 2); glyph++)
             {
                 glyphs.Add((ushort)glyph);
@@ -117,7 +117,7 @@ internal sealed class FontTables(byte[] file)
     {
         var characters = new Dictionary<int, ushort>();
         var groups = Long(subtable + 12);
-        for (var group = subtable + 16; group < subtable + 16 + 12 * groups; group += 12)
+        for (var group = subtable + 16; group < subtable + 16 + (12 * groups); group += 12)
         {
             var first = Long(group);
             for (var character = first; character <= Long(group + 4); character++)
@@ -131,7 +131,7 @@ internal sealed class FontTables(byte[] file)
 
     private int Table(string tag)
     {
-        for (var record = 12; record < 12 + 16 * At(4); record += 16)
+        for (var record = 12; record < 12 + (16 * At(4)); record += 16)
         {
             if (Tag(record) == tag)
             {

@@ -32,7 +32,7 @@ internal static partial class Marks
                 subsets.Add(tag.Value);
             }
 
-            return string.Concat(Enumerable.Range(0, 6).Select(place => (char)('A' + byteAt(6 * order + place) % 26)));
+            return string.Concat(Enumerable.Range(0, 6).Select(place => (char)('A' + (byteAt((6 * order) + place) % 26))));
         });
         return FileId().Replace(fonts, id =>
         {

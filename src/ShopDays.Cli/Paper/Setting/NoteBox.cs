@@ -36,7 +36,7 @@ public sealed record NoteBox(string Title, IReadOnlyList<string> Paragraphs, Tex
                 DrawBar(page, box);
                 if (Caution && order == 1)
                 {
-                    Signs.Caution(page, new Box(box.X + 14, box.Y + (Style.LineHeight - sign) / 2 + 1, sign, sign * 0.9));
+                    Signs.Caution(page, new Box(box.X + 14, box.Y + ((Style.LineHeight - sign) / 2) + 1, sign, sign * 0.9));
                 }
 
                 piece.Draw(page, box with { X = box.X + left, Width = width });

@@ -9,7 +9,7 @@ public static class Signs
     /// <param name="middle">The height of its middle, in points from the top.</param>
     /// <param name="size">Length of a side, in points.</param>
     public static void TickBox(Surface page, double left, double middle, double size) =>
-        page.Rectangle(new Box(left, middle - size / 2, size, size).Inset(0.5, 0.5), new Pen(1));
+        page.Rectangle(new Box(left, middle - (size / 2), size, size).Inset(0.5, 0.5), new Pen(1));
 
     /// <summary>A triangle with an exclamation mark: work with care.</summary>
     /// <param name="page">Where it is drawn.</param>
@@ -20,7 +20,7 @@ public static class Signs
         Spot[] corners = [new(middle, box.Y), new(box.Right, box.Bottom), new(box.X, box.Bottom)];
         page.Polygon(corners, new Pen(box.Width / 11), Fill.Shade(1));
         var bar = box.Width / 9;
-        page.Rectangle(new Box(middle - bar / 2, box.Y + 0.36 * box.Height, bar, 0.32 * box.Height), null, Fill.Shade(0));
-        page.Rectangle(new Box(middle - bar / 2, box.Y + 0.76 * box.Height, bar, bar), null, Fill.Shade(0));
+        page.Rectangle(new Box(middle - (bar / 2), box.Y + (0.36 * box.Height), bar, 0.32 * box.Height), null, Fill.Shade(0));
+        page.Rectangle(new Box(middle - (bar / 2), box.Y + (0.76 * box.Height), bar, bar), null, Fill.Shade(0));
     }
 }

@@ -36,7 +36,7 @@ public sealed class Surface
         var left = align switch
         {
             Align.Left => x,
-            Align.Centre => x - style.WidthOf(plain) / 2,
+            Align.Centre => x - (style.WidthOf(plain) / 2),
             Align.Right => x - style.WidthOf(plain),
             _ => throw new ArgumentOutOfRangeException(nameof(align), align, null),
         };
@@ -127,7 +127,7 @@ public sealed class Surface
     private void Lines(Box area, Fill fill)
     {
         var pen = fill.Hatch == Hatch.Dots
-            ? new XPen(ColourOf(0.2), HatchDotWidth) { LineCap = XLineCap.Round, DashPattern = [Dot, fill.Spacing / HatchDotWidth - Dot] }
+            ? new XPen(ColourOf(0.2), HatchDotWidth) { LineCap = XLineCap.Round, DashPattern = [Dot, (fill.Spacing / HatchDotWidth) - Dot] }
             : new XPen(ColourOf(0.35), 0.5);
         foreach (var (from, to) in Hatching.Strokes(area, fill.Hatch, fill.Spacing))
         {

@@ -92,8 +92,8 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
             .ToArray();
         do
         {
-            IReadOnlyList<Piece>[] taken = [.. rests.Select(rest => Take(rest, tallest - 2 * Padding))];
-            var height = taken.Max(strips => strips.Sum(strip => strip.Height)) + 2 * Padding;
+            IReadOnlyList<Piece>[] taken = [.. rests.Select(rest => Take(rest, tallest - (2 * Padding)))];
+            var height = taken.Max(strips => strips.Sum(strip => strip.Height)) + (2 * Padding);
             var last = rests.All(rest => rest.Count == 0);
             yield return new Piece(height, (page, box) =>
             {

@@ -111,13 +111,13 @@ public sealed record Bullets(IReadOnlyList<string> Entries, TextStyle Style, Lis
         switch (Sign)
         {
             case ListSign.Dot:
-                page.Text("•", box.X + 0.1 * Style.Size, box.Y + Style.Baseline, Style);
+                page.Text("•", box.X + (0.1 * Style.Size), box.Y + Style.Baseline, Style);
                 break;
             case ListSign.TickBox:
-                Signs.TickBox(page, box.X, box.Y + Style.LineHeight / 2, Style.Size);
+                Signs.TickBox(page, box.X, box.Y + (Style.LineHeight / 2), Style.Size);
                 break;
             case ListSign.Number:
-                page.Text($"{number}.", box.X + 1.4 * Style.Size, box.Y + Style.Baseline, Style, Align.Right);
+                page.Text($"{number}.", box.X + (1.4 * Style.Size), box.Y + Style.Baseline, Style, Align.Right);
                 break;
             default:
                 throw new InvalidOperationException($"No sign is drawn for {Sign}.");
