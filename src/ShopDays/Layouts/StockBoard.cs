@@ -12,8 +12,6 @@ internal sealed class StockBoard
     /// </summary>
     private const double HoursPerBoardFoot = 0.1;
 
-    private const double CubicMillimetresPerBoardFoot = 2_359_737;
-
     private readonly SawingRates rates;
     private readonly Allowances allowances;
     private readonly double[] setups;
@@ -29,7 +27,7 @@ internal sealed class StockBoard
         Usable = Region.Usable(board, allowances);
         Flaws = [.. board.Flaws.Select(Region.Of).Where(Usable.Overlaps)];
         Depth = board.Thickness - allowances.PlaningDepth(board);
-        var byVolume = Math.Max(1, (double)rates.HourlyRate) * HoursPerBoardFoot * board.Volume.CubicMillimetres / CubicMillimetresPerBoardFoot;
+        var byVolume = Math.Max(1, (double)rates.HourlyRate) * HoursPerBoardFoot * board.Volume.BoardFeet;
         Value = board.Price is { } price ? (double)price.Amount : byVolume;
         ValuePerArea = Usable.IsEmpty ? 0 : Value / Usable.Area.SquareMillimetres;
         setups = [.. Enum.GetValues<CutKind>().Select(kind => rates.For(kind).Setup.Minutes)];

@@ -5,7 +5,7 @@ using ShopDays.Plans;
 
 namespace ShopDays.Cli.Paper.Lists;
 
-/// <summary>Every wait of the plan, numbered as on the calendar.</summary>
+/// <summary>Every wait of the plan, numbered from 1 in the order in which they begin, as on the calendar.</summary>
 internal static class WaitPages
 {
     private static readonly Column[] Columns =
@@ -18,14 +18,10 @@ internal static class WaitPages
         Column.Shared("After"),
     ];
 
-    /// <summary>The waits in the order in which they begin: a wait's number is its place here, from 1.</summary>
-    public static IReadOnlyList<PlannedWait> InOrder(Plan plan) =>
-        [.. plan.Waits.OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())];
-
     /// <summary>The blocks.</summary>
     public static IEnumerable<Block> Of(PlanPaper plan)
     {
-        var waits = InOrder(plan.Plan);
+        var waits = plan.Plan.Waits;
         yield return new Heading("Waits", TypeScale.Heading) { BookmarkLevel = 0 };
         if (waits.Count == 0)
         {

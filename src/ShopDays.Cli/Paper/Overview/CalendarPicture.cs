@@ -1,5 +1,4 @@
 using NodaTime;
-using ShopDays.Cli.Paper.Lists;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
@@ -36,7 +35,7 @@ internal sealed class CalendarPicture
     /// <summary>Draws it from the upper left corner of a place.</summary>
     public void Draw(Surface page, Box place)
     {
-        var lanes = WaitLanes.Of(WaitPages.InOrder(plan.Plan));
+        var lanes = WaitLanes.Of(plan.Plan.Waits);
         var count = lanes.Select(bar => bar.Lane + 1).DefaultIfEmpty(0).Max();
         var lane = Math.Min(WidestLane, place.Width * 0.38 / Math.Max(1, count));
         var waitsWidth = (lane * count) + 10;
