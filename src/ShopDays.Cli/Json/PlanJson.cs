@@ -61,7 +61,7 @@ internal static class PlanJson
             work.Task.Board,
             Start = JsonAnswer.Time(work.Start),
             End = JsonAnswer.Time(work.End),
-            Minutes = JsonAnswer.Minutes(work.Minutes),
+            Minutes = JsonAnswer.Minutes(work.HandsOn),
             Done = work.IsLastPiece,
         }),
     };

@@ -77,7 +77,7 @@ internal static class PlanPrint
                 foreach (var work in session.Work)
                 {
                     var goesOn = work.IsLastPiece ? "" : work.IsFirstPiece ? " (begin)" : " (go on)";
-                    screen.Hanging(FormattableString.Invariant($"    {DateWords.At(work.Start)} {work.Minutes.Minutes,4:0} min  "), work.Task.Name + goesOn);
+                    screen.Hanging(FormattableString.Invariant($"    {DateWords.At(work.Start)} {work.HandsOn.Minutes,4:0} min  "), work.Task.Name + goesOn);
                 }
             }
         }

@@ -60,7 +60,7 @@ public sealed record PlannedWork
     public required ZonedDateTime End { get; init; }
 
     /// <summary>Hands-on time in this stretch.</summary>
-    public required WorkTime Minutes { get; init; }
+    public required WorkTime HandsOn { get; init; }
 
     /// <summary>Left free just before it for turning from other work; zero at the beginning of a session and after like work.</summary>
     public required WorkTime Changeover { get; init; }

@@ -54,7 +54,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Worker = request.Calendars[piece.Worker].Worker,
             Start = hours.At(piece.From),
             End = hours.At(piece.To),
-            Minutes = WorkTime.FromMinutes(piece.To - piece.From),
+            HandsOn = WorkTime.FromMinutes(piece.To - piece.From),
             Changeover = index > 0 && problem.Tasks[pieces[index - 1].Task].SetupKey != problem.Tasks[piece.Task].SetupKey
                 ? WorkTime.FromMinutes(problem.Changeover)
                 : WorkTime.Zero,

@@ -120,7 +120,7 @@ internal static class APlan
 
                 var taken = Math.Min(left, room);
                 var end = at.PlusMinutes((int)taken);
-                work.Add(new() { Task = task, Worker = next.Current.Worker, Start = at, End = end, Minutes = WorkTime.FromMinutes(taken), Changeover = WorkTime.Zero, IsFirstPiece = first, IsLastPiece = taken >= left });
+                work.Add(new() { Task = task, Worker = next.Current.Worker, Start = at, End = end, HandsOn = WorkTime.FromMinutes(taken), Changeover = WorkTime.Zero, IsFirstPiece = first, IsLastPiece = taken >= left });
                 (left, at, first) = (left - taken, end, false);
             }
 

@@ -16,7 +16,7 @@ public class PlanTests
     public void A_task_that_may_be_split_goes_on_in_the_next_session()
     {
         var plan = new AJob().Task("flatten the top", 150, task => task with { IsSplittable = true }).Plan();
-        Assert.Equal([("01T09:00-01T11:00", true, false, 120.0), ("02T09:00-02T09:30", false, true, 30.0)], plan.Sessions.SelectMany(session => session.Work).Select(work => (Hours(work), work.IsFirstPiece, work.IsLastPiece, work.Minutes.Minutes)));
+        Assert.Equal([("01T09:00-01T11:00", true, false, 120.0), ("02T09:00-02T09:30", false, true, 30.0)], plan.Sessions.SelectMany(session => session.Work).Select(work => (Hours(work), work.IsFirstPiece, work.IsLastPiece, work.HandsOn.Minutes)));
         Assert.Equal(2, plan.ShopDays);
         Assert.Equal(plan.LowerBound.At, plan.Finish);
         Assert.Equal(Duration.Zero, plan.Gap);
@@ -88,7 +88,7 @@ public class PlanTests
         Assert.Equal(2, plan.ShopDays);
         Assert.All(
             plan.Sessions,
-            session => Assert.Equal(60, session.Work.Where(work => work.Task.Name == "rip").Sum(work => work.Minutes.Minutes)));
+            session => Assert.Equal(60, session.Work.Where(work => work.Task.Name == "rip").Sum(work => work.HandsOn.Minutes)));
         Assert.StartsWith("heavy work", plan.LowerBound.Reason, StringComparison.Ordinal);
         Assert.Contains("1 h a day", plan.LowerBound.Reason, StringComparison.Ordinal);
     }

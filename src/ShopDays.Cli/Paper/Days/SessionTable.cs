@@ -63,12 +63,12 @@ internal static class SessionTable
         var whole = work.IsFirstPiece && work.IsLastPiece;
         // Read at arm's length too, but after the name of the work.
         var remark = (style with { Size = Math.Max(9, style.Size - 2) }).In(0.15);
-        var share = whole || range.P50 <= WorkTime.Zero ? 1 : Math.Min(1, work.Minutes / range.P50);
+        var share = whole || range.P50 <= WorkTime.Zero ? 1 : Math.Min(1, work.HandsOn / range.P50);
         return Row.Of(
             new TickCell(),
             DateWords.At(work.Start),
             new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark },
-            ExpectationOf(work.Minutes, range, share, style, remark),
+            ExpectationOf(work.HandsOn, range, share, style, remark),
             new PencilCell(),
             new PencilCell(),
             new PencilCell());
