@@ -5,7 +5,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Commands;
 
-public class CheckCommandTests
+public sealed class CheckCommandTests
 {
     [Fact]
     public void A_job_without_mistakes_is_summed_up()

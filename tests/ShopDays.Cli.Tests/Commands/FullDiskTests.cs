@@ -7,7 +7,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Commands;
 
-public class FullDiskTests
+public sealed class FullDiskTests
 {
     [Fact]
     public void An_answer_that_cannot_be_written_is_told_without_a_trace()
@@ -24,7 +24,7 @@ public class FullDiskTests
     public void A_full_disk_is_told_by_the_name_of_the_file_that_was_wanted()
     {
         // ENOSPC of POSIX, as the runtime hands it on.
-        var trouble = FileTroubleException.Writing("plan.pdf", new IOException("No space left on device : '/tmp/.passing.part'", 28));
+        var trouble = FileTroubleException.Writing("plan.pdf", new IOException("No space left on device : '/shop/.passing.part'", 28));
         Assert.Equal("plan.pdf cannot be written: the disk is full", trouble.Message);
     }
 

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Commands;
 
-public class NewCommandTests
+public sealed class NewCommandTests
 {
     public static TheoryData<string> TemplateNames => [.. Templates.JobNames];
 

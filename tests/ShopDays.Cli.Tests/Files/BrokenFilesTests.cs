@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Files;
 
-public class BrokenFilesTests
+public sealed class BrokenFilesTests
 {
     public static TheoryData<string> Cases => [.. BrokenFiles.Cases];
 

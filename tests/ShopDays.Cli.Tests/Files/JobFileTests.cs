@@ -8,7 +8,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Files;
 
-public class JobFileTests
+public sealed class JobFileTests
 {
     private const string WithEveryKey = """
         job: Tool chest

@@ -5,7 +5,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Files;
 
 /// <summary>Files that a slip of the keyboard could make: whatever is in them, the answer is findings.</summary>
-public class MutatedFilesTests
+public sealed class MutatedFilesTests
 {
     private static readonly string[] Snippets =
         ["\"", "'", ": ", "- ", "[", "]", "{", "}", "\t", "\n", "  ", "&a ", "*a", "!x ", "0", "-1", "99999999999", "1e400", "#", "|", ">", "%", "@", "~", ",", "?", "\r", "é", "\u0000", "---\n", "...", "<<: *a\n", "null", "1/0", "\uFEFF"];

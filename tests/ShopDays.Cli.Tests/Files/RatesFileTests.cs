@@ -5,7 +5,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Files;
 
-public class RatesFileTests
+public sealed class RatesFileTests
 {
     [Fact]
     public void What_a_line_leaves_out_keeps_its_built_in_value()

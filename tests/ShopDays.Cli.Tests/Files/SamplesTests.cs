@@ -3,7 +3,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Files;
 
-public class SamplesTests
+public sealed class SamplesTests
 {
     public static TheoryData<string> Jobs => [.. Directory
         .EnumerateFiles(Repository.Folder("sample-projects"), "*.yaml", SearchOption.AllDirectories)

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Files;
 
-public class ShopFileTests
+public sealed class ShopFileTests
 {
     private const string WithEveryKey = """
         shop: The Old Net Loft

@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>What <c>estimate --json</c> promises to other programs, on the samples.</summary>
-public class EstimateAnswerTests
+public sealed class EstimateAnswerTests
 {
     public static TheoryData<string> Shops => Sample.Shops;
 

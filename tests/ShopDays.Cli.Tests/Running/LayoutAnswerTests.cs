@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>What <c>layout --json</c> promises to other programs, on the samples.</summary>
-public class LayoutAnswerTests
+public sealed class LayoutAnswerTests
 {
     private static readonly string[] Kinds = ["rip", "crosscut", "resaw", "straighten"];
 

@@ -5,7 +5,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>What is printed: how wide, how plain, how much, and the same everywhere.</summary>
-public class OutputTests
+public sealed class OutputTests
 {
     private static readonly string[] Commands = ["check", "layout", "estimate", "plan"];
 

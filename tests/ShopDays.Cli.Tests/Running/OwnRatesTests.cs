@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>Rates of the shop's own, methods by machine, and parts lists from a table.</summary>
-public class OwnRatesTests
+public sealed class OwnRatesTests
 {
     [Fact]
     public async Task An_operation_of_the_shops_own_is_timed_and_its_cautions_go_with_the_plan()

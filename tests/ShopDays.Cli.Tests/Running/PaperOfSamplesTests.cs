@@ -5,7 +5,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>The paper of the samples beside the answer in JSON of the same run.</summary>
-public class PaperOfSamplesTests
+public sealed class PaperOfSamplesTests
 {
     public static TheoryData<string> Shops => Sample.Shops;
 

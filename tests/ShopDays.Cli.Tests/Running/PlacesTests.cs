@@ -5,7 +5,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>Where a maker stands, how a job is named, and folders and names of every script.</summary>
-public class PlacesTests
+public sealed class PlacesTests
 {
     [Fact]
     public async Task A_job_is_found_by_its_path_from_another_folder_and_by_its_name_from_below_the_shop()

@@ -5,7 +5,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>What <c>plan --json</c> promises to other programs, on the samples.</summary>
-public class PlanAnswerTests
+public sealed class PlanAnswerTests
 {
     public static TheoryData<string> Shops => Sample.Shops;
 

@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>When the answer is no: the exit code is 1, and the error stream says why and what would do.</summary>
-public class RefusalTests
+public sealed class RefusalTests
 {
     [Theory]
     [InlineData("layout")]

@@ -7,7 +7,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>From an empty folder to a printed plan with each template, as on a maker's first evening.</summary>
-public class TemplateTests
+public sealed class TemplateTests
 {
     public static TheoryData<string> TemplateNames => [.. Templates.JobNames];
 

@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>What was typed wrong (exit code 2), and files that are not there or cannot be written (exit code 3).</summary>
-public class WrongUseTests
+public sealed class WrongUseTests
 {
     [Theory]
     [InlineData("Required command was not provided", "see: shopdays --help")]

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace ShopDays.Cli.Tests.Terminal;
 
-public class ProgressTests
+public sealed class ProgressTests
 {
     [Fact]
     public void On_a_terminal_the_passing_line_is_gone_before_the_answer()

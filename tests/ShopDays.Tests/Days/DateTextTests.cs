@@ -3,7 +3,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Days;
 
-public class DateTextTests
+public sealed class DateTextTests
 {
     [Fact]
     public void A_span_holds_its_first_and_last_date()

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Days;
 
-public class DayHoursTests
+public sealed class DayHoursTests
 {
     [Theory]
     [InlineData("08:00-12:00", "08:00-12:00")]

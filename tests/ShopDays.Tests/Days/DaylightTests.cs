@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Days;
 
-public class DaylightTests
+public sealed class DaylightTests
 {
     private static readonly Duration Quarter = Duration.FromMinutes(15);
 

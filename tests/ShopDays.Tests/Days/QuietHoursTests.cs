@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Days;
 
-public class QuietHoursTests
+public sealed class QuietHoursTests
 {
     [Fact]
     public void Quiet_hours_over_midnight_reach_into_both_days()

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Days;
 
-public class WorkingCalendarProperties
+public sealed class WorkingCalendarProperties
 {
     private const int Days = 7;
 

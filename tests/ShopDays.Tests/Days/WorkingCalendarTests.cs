@@ -5,7 +5,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Days;
 
-public class WorkingCalendarTests
+public sealed class WorkingCalendarTests
 {
     private static readonly LocalDate Thursday = Shops.Date("2027-05-06");
 

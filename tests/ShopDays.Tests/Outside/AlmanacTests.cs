@@ -5,7 +5,7 @@ using Xunit;
 namespace ShopDays.Tests.Outside;
 
 [Trait("Source", "U.S. Naval Observatory, Astronomical Applications Department, one-year tables of sunrise and sunset (2020) and civil twilight (2020, 2023)")]
-public class AlmanacTests
+public sealed class AlmanacTests
 {
     // The tables are rounded to the minute, which is half a minute of error; a minute leaves as much to the formulas.
     private static readonly Duration Tolerance = Duration.FromMinutes(1);

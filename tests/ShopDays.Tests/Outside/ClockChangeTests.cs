@@ -6,7 +6,7 @@ using Xunit;
 namespace ShopDays.Tests.Outside;
 
 [Trait("Source", "IANA time zone database, in the edition that NodaTime carries; the dates of change as the laws of the places fix them")]
-public class ClockChangeTests
+public sealed class ClockChangeTests
 {
     [Theory]
     [InlineData("America/New_York", "2027-03-13", 24.0)]

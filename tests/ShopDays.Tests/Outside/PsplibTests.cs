@@ -5,7 +5,7 @@ using Xunit;
 namespace ShopDays.Tests.Outside;
 
 [Trait("Source", "R. Kolisch and A. Sprecher, PSPLIB, European Journal of Operational Research 96 (1996) 205-216, set J30; proven optima as collected in 2020")]
-public class PsplibTests
+public sealed class PsplibTests
 {
     [Theory]
     [InlineData("j301_1", 43)]

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Plans;
 
-public class FinishForecastTests
+public sealed class FinishForecastTests
 {
     [Fact]
     public void When_every_trial_goes_as_planned_so_does_the_finish()

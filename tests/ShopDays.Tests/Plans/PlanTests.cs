@@ -7,7 +7,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Plans;
 
-public class PlanTests
+public sealed class PlanTests
 {
     private static readonly ClampsHeld OneShort = new(Length.FromInches(24m), 1);
     private static readonly ClampsHeld OneLong = new(Length.FromInches(48m), 1);

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Plans;
 
-public class ScheduleTests
+public sealed class ScheduleTests
 {
     [Fact]
     public void Every_rule_is_kept_in_any_order_of_work() =>

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Plans;
 
-public class SmallShopTests
+public sealed class SmallShopTests
 {
     private static readonly Gen<ScheduleProblem> Tiny =
         from tasks in Gen.Select(Gen.Int[5, 50], Gen.Int[0, 600], Gen.Int[0, 2]).Array[2, 6]

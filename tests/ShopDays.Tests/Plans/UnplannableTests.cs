@@ -5,7 +5,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Plans;
 
-public class UnplannableTests
+public sealed class UnplannableTests
 {
     [Fact]
     public void A_task_longer_than_every_session_is_named_with_the_session_that_would_do() =>
