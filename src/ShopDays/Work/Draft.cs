@@ -84,6 +84,8 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Board = sketch.Board,
             WorkClass = method.WorkClass,
             IsNoisy = method.IsNoisy,
+            IsDusty = method.IsDusty,
+            DustFreeAfter = sketch.DustFreeAfter,
             IsSplittable = method.IsSplittable,
             LeastUseful = method.LeastUseful,
             Crew = Math.Max(method.Crew, sketch.Crew),

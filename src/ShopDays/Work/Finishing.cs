@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
 
@@ -119,6 +120,7 @@ internal static class Finishing
             Name = finish.Name,
             Quantity = draft.Operations[operation].Unit.Of(area),
             Parts = work.On,
+            DustFreeAfter = finish.DustFree,
             Cautions = finish.LeavesOilyRags ? ["oily rags"] : [],
             Note = "no dust in the shop until it is dry; the container's own sheet goes before these times",
         };
@@ -128,7 +130,7 @@ internal static class Finishing
             var between = last;
             if (last >= 0 && finish.IsFilm)
             {
-                between = draft.Add(sketch with { Operation = RubDown, Name = FormattableString.Invariant($"rub down before coat {coat}: {on}"), Quantity = draft.Operations[RubDown].Unit.Of(area), Cautions = [], Note = "" });
+                between = draft.Add(sketch with { Operation = RubDown, Name = FormattableString.Invariant($"rub down before coat {coat}: {on}"), Quantity = draft.Operations[RubDown].Unit.Of(area), Cautions = [], DustFreeAfter = Duration.Zero, Note = "" });
                 draft.Before(last, between, "a film is rubbed down when it is hard", Recoat(finish));
             }
 

@@ -79,6 +79,8 @@ public enum Covariate
 /// <summary>One way of doing an operation, with its central time and what surrounds it.</summary>
 public sealed record Method
 {
+    private const string DustCaution = "dust";
+
     /// <summary>The name, <c>hand</c> or that of a machine.</summary>
     public required string Name { get; init; }
 
@@ -129,6 +131,12 @@ public sealed record Method
 
     /// <summary>Where its figures come from.</summary>
     public required string Source { get; init; }
+
+    /// <summary>
+    /// Whether it fills the air with dust: saws and planes, and whatever carries the caution of dust, such as sanding and
+    /// most machines.
+    /// </summary>
+    public bool IsDusty => PaceGroup is PaceGroup.Sawing or PaceGroup.Planing || Cautions.Contains(DustCaution);
 
     /// <summary>Whether a setup serves a whole run of like pieces rather than each of them.</summary>
     public bool IsSetUpOnce => SetupPer == "run";

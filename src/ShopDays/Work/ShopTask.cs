@@ -104,6 +104,12 @@ public sealed record ShopTask
     /// <summary>Whether it is barred in quiet hours.</summary>
     public bool IsNoisy { get; init; }
 
+    /// <summary>Whether it fills the air with dust: the saw, the plane, sanding, machines; it stops while a coat is wet.</summary>
+    public bool IsDusty { get; init; }
+
+    /// <summary>How long after its end dusty work stays away, in clock time; zero for all but coats of finish.</summary>
+    public Duration DustFreeAfter { get; init; }
+
     /// <summary>Whether it may go on in a later session; otherwise it ends in the session in which it begins.</summary>
     public bool IsSplittable { get; init; }
 

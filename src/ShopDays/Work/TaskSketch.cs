@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
 
@@ -47,6 +48,9 @@ internal sealed record TaskSketch
 
     /// <summary>People it takes at least, where that is more than the method says.</summary>
     public int Crew { get; init; } = 1;
+
+    /// <summary>How long after it dusty work stays away.</summary>
+    public Duration DustFreeAfter { get; init; }
 
     /// <summary>Cautions beyond those of the operation.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];

@@ -50,6 +50,12 @@ public sealed record Finish
     /// <summary>Whether its rags can set themselves on fire.</summary>
     public bool LeavesOilyRags { get; init; }
 
+    /// <summary>
+    /// From a coat until dust no longer sticks to it; dusty work stays away as long. Films 4 h, oils and shellac 1 h, wax
+    /// and stain none (common practice, no source).
+    /// </summary>
+    public Duration DustFree { get; init; }
+
     /// <summary>From one coat to the next.</summary>
     public required Duration Recoat { get; init; }
 

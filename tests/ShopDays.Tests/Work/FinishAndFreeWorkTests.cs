@@ -70,6 +70,22 @@ public sealed class FinishAndFreeWorkTests
         Assert.Equal(4 * 160 / 144.0, graph.Of("smooth").Quantity(), 9);
     }
 
+    [Theory]
+    [InlineData("wiping varnish", 4)]
+    [InlineData("boiled linseed oil", 1)]
+    [InlineData("shellac, brushed", 1)]
+    [InlineData("wax", 0)]
+    public void A_coat_says_how_long_dusty_work_stays_away(string finish, int hours)
+    {
+        var graph = Board(finish, 2).Graph();
+        var coats = graph.Tasks.Where(task => task.Name.Contains(", coat ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(2, coats.Count);
+        Assert.All(coats, coat => Assert.True(!coat.IsDusty && coat.DustFreeAfter == Duration.FromHours(hours)));
+        Assert.All(graph.Tasks.Except(coats), task => Assert.Equal(Duration.Zero, task.DustFreeAfter));
+        Assert.All(graph.Of("rip").Concat(graph.Of("joint the edge")).Concat(graph.Of("rub down between coats")), task => Assert.True(task.IsDusty));
+        Assert.All(graph.Of("mark out a part with knife and gauge"), task => Assert.False(task.IsDusty));
+    }
+
     [Fact]
     public void A_stain_is_dry_before_the_varnish_on_the_same_part()
     {
