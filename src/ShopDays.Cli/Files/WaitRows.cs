@@ -36,6 +36,7 @@ internal static class WaitRows
     private static Finish FinishIn(BuiltInRow row) => new()
     {
         Name = row.Text("wait"),
+        Layer = row.OneOf<FinishLayer>("layer"),
         IsBrushed = row.Text("applied") switch
         {
             "brushed" => true,

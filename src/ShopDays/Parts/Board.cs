@@ -28,7 +28,7 @@ public enum BoardFaces
     Planed,
 }
 
-/// <summary>How the grain runs; wild grain is slower under the plane than its hardness says.</summary>
+/// <summary>How the grain runs: planing wild grain takes longer, whatever the timber.</summary>
 public enum BoardGrain
 {
     /// <summary>Straight: factor 1.0.</summary>
@@ -97,7 +97,7 @@ public sealed record Board
     /// <summary>What it weighs at its moisture.</summary>
     public Mass Weight => Species.Weigh(Volume, Moisture);
 
-    /// <summary>How much longer planing takes than hardness says: 1.0, 1.2 or 1.4 (common practice, no source).</summary>
+    /// <summary>What planing time is multiplied with for the run of the grain: 1.0, 1.2 or 1.4 (common practice, no source).</summary>
     public double GrainFactor => Grain switch
     {
         BoardGrain.Straight => 1.0,

@@ -74,7 +74,7 @@ public sealed record Part
     /// <summary>The timber it is made of.</summary>
     public required Species Species { get; init; }
 
-    /// <summary>Whether it may be glued up from strips when no board is wide enough.</summary>
+    /// <summary>Whether it may be made of narrower strips, glued edge to edge.</summary>
     public bool IsPanel { get; init; }
 
     /// <summary>How its ends are cut.</summary>

@@ -9,8 +9,8 @@ namespace ShopDays.Times;
 internal sealed record RateRow(double Offset, IReadOnlyList<(int Place, double Value)> Terms, double Noise)
 {
     /// <summary>
-    /// The row of a task. Setting up counts as extra quantity, as much as could be done in its time at the catalogue's
-    /// own rate, and the batch effect as less of it.
+    /// The row of a task. Setting up, and what goes besides, count as extra quantity, as much as could be done in their
+    /// time at the catalogue's own rate, and the batch effect as less of it.
     /// </summary>
     public static RateRow Of(TaskTiming.ByOperation timing, RateTerms terms)
     {
@@ -35,7 +35,7 @@ internal sealed record RateRow(double Offset, IReadOnlyList<(int Place, double V
         }
 
         var effective = (timing.Quantity * Batch.MeanFactor(timing.Batch, method.LearningRate))
-            + (method.Setup.Minutes * timing.Setups / atCatalogueRate);
+            + (((method.Setup.Minutes * timing.Setups) + (timing.Besides.Minutes / (1 + method.Rest))) / atCatalogueRate);
         return new(Math.Log(effective * timing.Factor), row, RatePrior.Noise(method));
     }
 }

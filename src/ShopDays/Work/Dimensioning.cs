@@ -13,6 +13,10 @@ internal static class Dimensioning
     // Longer pieces, and strips of panels, rest between the saw and the plane (common practice, no source).
     private static readonly Length ShortEnough = Length.FromFeet(3);
 
+    // Well-seasoned stock, 12 % or less, has little tension left: single pieces up to 4 ft need no rest (common practice, no source).
+    private static readonly Length ShortEnoughWhenSeasoned = Length.FromFeet(4);
+    private static readonly MoistureContent WellSeasoned = MoistureContent.FromPercent(12);
+
     /// <summary>Writes the tasks of every part that has blanks, its panels glued up.</summary>
     public static void Add(Draft draft, PieceStages stages)
     {
@@ -45,8 +49,8 @@ internal static class Dimensioning
             return RestNamed(draft, "rest after resawing", "at rest, stickered: the faces that resawing opened are wetter or drier than the old ones");
         }
 
-        var staysAsItIs = piece.Board.Faces == BoardFaces.Planed && piece.Thickness <= piece.Target;
-        return !staysAsItIs && (piece.Piece.Strip > 0 || piece.Length > ShortEnough)
+        var shortEnough = piece.Board.Moisture <= WellSeasoned ? ShortEnoughWhenSeasoned : ShortEnough;
+        return piece.Board.Faces != BoardFaces.Planed && (piece.Piece.Strip > 0 || piece.Length > shortEnough)
             ? RestNamed(draft, "rest between rough and final dimension", "at rest, stickered: the saw has let tension out, and what is planed now would bow again")
             : null;
     }

@@ -52,6 +52,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Batch = sketch.Batch,
             Covariates = sketch.Covariates,
             Factor = sketch.Factor,
+            Besides = sketch.Besides,
         };
     }
 
@@ -74,6 +75,12 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
         var method = timing.Method;
         var isHeavy = Limits.IsForTwo(sketch.Lift);
         string[] lifting = isHeavy ? ["heavy lifts"] : [];
+        var cautions = timing.Operation.Cautions.Concat(method.Cautions).Concat(sketch.Cautions).Concat(lifting).ToList();
+        if (Limits.Workers < 2 && (isHeavy || cautions.Contains("machines")))
+        {
+            cautions.Add("working alone");
+        }
+
         return Add(id => new ShopTask
         {
             Id = id,
@@ -84,14 +91,14 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Board = sketch.Board,
             WorkClass = method.WorkClass,
             IsNoisy = method.IsNoisy,
-            IsDusty = method.IsDusty,
+            IsDusty = timing.Operation.IsDustyBy(method),
             DustFreeAfter = sketch.DustFreeAfter,
             IsSplittable = method.IsSplittable,
             LeastUseful = method.LeastUseful,
             Crew = Math.Max(method.Crew, sketch.Crew),
             Clamps = sketch.Clamps,
             Lift = sketch.Lift,
-            Cautions = [.. timing.Operation.Cautions.Concat(method.Cautions).Concat(sketch.Cautions).Concat(lifting).Distinct(StringComparer.Ordinal)],
+            Cautions = [.. cautions.Distinct(StringComparer.Ordinal)],
             Note = sketch.Note,
         });
     }
@@ -102,6 +109,9 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
         tasks.Add(make(tasks.Count));
         return tasks.Count - 1;
     }
+
+    /// <summary>Puts a task in the place of the one with its id.</summary>
+    public void Change(ShopTask task) => tasks[task.Id] = task;
 
     /// <summary>Whether something is done to a part for the first time: a part that two glue-ups share is not treated twice.</summary>
     public bool IsFirst(string what, string part) => once.Add((what, part));
@@ -125,6 +135,15 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
         foreach (var one in first.Distinct())
         {
             Before(one, later, reason, wait);
+        }
+    }
+
+    /// <summary>Runs of like pieces follow each other; the first follows none.</summary>
+    public void AfterTheRunBefore(int? before, int id)
+    {
+        if (before is { } earlier)
+        {
+            Before(earlier, id, "one after the other, as the pieces lie");
         }
     }
 

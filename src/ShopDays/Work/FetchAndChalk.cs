@@ -45,6 +45,7 @@ internal static class FetchAndChalk
         Run = boards.Count,
         Batch = boards.Count,
         Lift = boards.Max(board => board.Weight),
+        Cautions = boards.Exists(board => ProtectedTimber.Holds(board.Species)) ? ["protected timber"] : [],
         Crew = crew,
         Note = "boards " + string.Join(", ", boards.Select(board => board.Name))
             + (crew < 2 && boards.Exists(board => draft.Limits.IsForTwo(board.Weight)) ? "; slide and pivot one end at a time, or call a helper" : ""),

@@ -13,22 +13,22 @@ internal static class Finishing
     private const string Arrises = "ease arrises";
     private const string RubDown = "rub down between coats";
 
-    /// <summary>Writes the tasks of all finishes, in the order written.</summary>
+    /// <summary>
+    /// Writes the tasks of all finishes from the wood outward: stain, oil, shellac, film, wax, whatever the order written;
+    /// those of one layer as written.
+    /// </summary>
     public static void Add(Draft draft)
     {
         var coated = new Dictionary<string, (int Coat, Finish Finish)>(StringComparer.Ordinal);
-        foreach (var work in draft.Job.Finishes)
+        foreach (var (work, finish) in Layers(draft))
         {
-            var finish = draft.Waits.TryFindFinish(work.Finish, out var found)
-                ? found
-                : throw new ArgumentException($"'{work.Finish}' is not a finish of the table");
             var ready = new List<int>();
             foreach (var name in work.On.Where(name => !coated.ContainsKey(name)))
             {
                 ready.AddRange(MakeReady(draft, name));
             }
 
-            var last = Coats(draft, work, finish, ready, [.. work.On.Where(coated.ContainsKey).Select(name => coated[name])]);
+            var last = Coats(draft, work, finish, ready, [.. coated.Where(one => work.On.Any(name => Shares(draft.Job, name, one.Key))).Select(one => one.Value)]);
             foreach (var name in work.On)
             {
                 coated[name] = (last, finish);
@@ -40,6 +40,30 @@ internal static class Finishing
             draft.ClosingWaits.Add(new ClosingWait(coat, new Wait(finish.LightUse, $"{finish.Name} hardens until it may be handled and used lightly")));
         }
     }
+
+    private static List<(FinishWork Work, Finish Finish)> Layers(Draft draft)
+    {
+        var written = draft.Job.Finishes.Select(work => (Work: work, Finish: draft.Waits.TryFindFinish(work.Finish, out var found)
+            ? found
+            : throw new ArgumentException($"'{work.Finish}' is not a finish of the table"))).ToList();
+        for (var at = 0; at < written.Count; at++)
+        {
+            var (work, finish) = written[at];
+            var moved = written.Skip(at + 1).FirstOrDefault(later => later.Finish.Layer < finish.Layer && work.On.Any(name => later.Work.On.Any(other => Shares(draft.Job, name, other))));
+            if (moved.Finish is not null)
+            {
+                draft.Remarks.Add(new Remark(
+                    RemarkKind.FinishOrder,
+                    work.On[0],
+                    $"{finish.Name} is written before {moved.Finish.Name} on {string.Join(", ", work.On)}, and does not hold under it",
+                    $"the plan puts {moved.Finish.Name} on first; write them in that order"));
+            }
+        }
+
+        return [.. written.OrderBy(one => one.Finish.Layer)];
+    }
+
+    private static bool Shares(Job job, string name, string other) => name == other || Holders.PartsOf(name, job).Intersect(Holders.PartsOf(other, job)).Any();
 
     /// <summary>
     /// The parts under a name that get finish: those of which a surface shows; all of them when none says so.

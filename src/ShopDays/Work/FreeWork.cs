@@ -69,6 +69,15 @@ internal static class FreeWork
             }
         }
 
+        // What is fitted late is sized before, whatever else the task comes after.
+        if (task.After.Count > 0 && draft.Tasks[id].Stage > Stage.Joinery)
+        {
+            foreach (var earlier in task.On.Where(name => draft.Job.Parts.Any(part => part.Name == name)).SelectMany(name => anchors.Endings(name, id)))
+            {
+                draft.Before(earlier, id, "its parts are sized and jointed first");
+            }
+        }
+
         // Without a word about when, hardware and packing come after all that is done to their parts.
         if (task.After.Count == 0 && task.On.Count > 0 && !IsOnLooseParts(draft, task))
         {

@@ -62,7 +62,7 @@ internal static class GlueUps
         var last = draft.LastOf(pieces);
         var glued = draft.Add(sketch);
         draft.Before(last, glued, "every joint is tried dry, with its clamps, before there is glue on it");
-        var squared = WhileWet(draft, glueUp, glued, sketch with { Clamps = [], Crew = 1, Note = "", Lift = Mass.Zero });
+        var wet = WhileWet(draft, glueUp, glued, sketch with { Clamps = [], Crew = 1, Note = "", Lift = Mass.Zero });
 
         var clean = draft.Add(sketch with
         {
@@ -74,24 +74,23 @@ internal static class GlueUps
             Covariates = Properties.Of(parts.Select(part => part.Species)),
         });
         draft.Before(glued, clean, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{glueUp.Name}: {adhesive.Name} sets in the clamps", HoldsClamps: true));
-        draft.Before(squared, clean, "a joint is planed or levered only when its glue is hard", new Wait(Duration.Max(adhesive.UntilWorked, adhesive.ClampTime), $"{glueUp.Name}: the glue hardens until it may be planed"));
+        draft.Before(wet, clean, "a joint is planed or levered only when its glue is hard", new Wait(Duration.Max(adhesive.UntilWorked, adhesive.ClampTime), $"{glueUp.Name}: the glue hardens until it may be planed"));
         draft.CameTo([new Piece(glueUp.Name, 0)], clean);
     }
 
-    // Pegs and the check for square come before the glue grips.
+    // The check for square comes first, while the joints still give; pegs then hold them as they are. The last of all.
     private static int WhileWet(Draft draft, GlueUp glueUp, int glued, TaskSketch sketch)
     {
-        var last = glued;
+        var last = draft.Add(sketch with { Operation = "square and check assembly", Name = "check for square: " + glueUp.Name, Quantity = 1 });
+        draft.Before(glued, last, "diagonals are compared at once, before the glue grips", sameSession: true);
         foreach (var peg in Joinery.PegsOf(draft, glueUp))
         {
             var id = draft.Add(peg);
-            draft.Before(last, id, "pegs draw the shoulders tight before the glue grips", sameSession: true);
+            draft.Before(last, id, "pegs are driven when it stands square and the glue is still wet", sameSession: true);
             last = id;
         }
 
-        var squared = draft.Add(sketch with { Operation = "square and check assembly", Name = "check for square: " + glueUp.Name, Quantity = 1 });
-        draft.Before(last, squared, "diagonals are compared before the glue grips", sameSession: true);
-        return squared;
+        return last;
     }
 
     private static void CutAngledEnds(Draft draft, PieceStages stages, GlueUp glueUp)
@@ -127,26 +126,28 @@ internal static class GlueUps
 
     private static int HandsFor(Draft draft, GlueUp glueUp, TaskSketch sketch, int joints, Adhesive adhesive)
     {
-        var timing = draft.TimingOf(sketch);
-        var spread = CentralTime.Of(timing with { Setups = 0 }) / (1 + timing.Method.Rest);
+        var each = SpreadingEach(draft, sketch);
         var allowed = Allowed(adhesive);
-        if (spread <= allowed)
+        if (each * joints <= allowed)
         {
             return 1;
         }
 
         // Two pairs of hands close two joints while one closes one.
-        if (draft.Limits.Workers >= 2 && spread / 2 <= allowed)
+        if (draft.Limits.Workers >= 2 && each * joints / 2 <= allowed)
         {
             return 2;
         }
 
-        draft.Remarks.Add(new Remark(
-            RemarkKind.OpenTime,
-            glueUp.Name,
-            FormattableString.Invariant($"{glueUp.Name} closes {joints} joints, about {spread.Minutes:0} min of spreading and clamping; {adhesive.Name} allows {allowed.Minutes:0.#}"),
-            "glue it up in two stages, take a slower adhesive, or have a second pair of hands"));
+        var said = FormattableString.Invariant($"{glueUp.Name} closes {joints} joints, about {(each * joints).Minutes:0} min of spreading and clamping, and {adhesive.Name} allows {allowed.Minutes:0.#} min");
+        draft.Remarks.Add(new Remark(RemarkKind.OpenTime, glueUp.Name, said, GlueUpCure.For(draft.Waits, joints, each, allowed)));
         return 1;
+    }
+
+    private static WorkTime SpreadingEach(Draft draft, TaskSketch sketch)
+    {
+        var timing = draft.TimingOf(sketch);
+        return CentralTime.Of(timing with { Setups = 0 }) / (1 + timing.Method.Rest) / timing.Quantity;
     }
 
     /// <summary>Joints that a glue-up closes: as written, or the joining joints among its parts that no earlier glue-up closes.</summary>

@@ -17,13 +17,11 @@ internal static class Joinery
         foreach (var joint in draft.Job.Joints)
         {
             var kind = KindOf(draft, joint);
-            if (kind.Time == JointTime.Together || (kind.Time == JointTime.WhileGluing && GlueUpOf(draft.Job, joint) is not null))
+            if (kind.Time != JointTime.Together)
             {
-                continue;
+                var isGlued = kind.Time == JointTime.WhileGluing && GlueUpOf(draft.Job, joint) is not null;
+                made.AddRange(Cut(draft, joint, [.. kind.Steps.Where(step => !isGlued || step.IsBeforeGlue)], kind.Time));
             }
-
-            var time = kind.Time == JointTime.WhileGluing ? JointTime.Cut : kind.Time;
-            made.AddRange(Cut(draft, joint, kind, time));
         }
 
         foreach (var task in draft.Job.Work.Where(task => FreeWork.IsOnLooseParts(draft, task)))
@@ -43,7 +41,7 @@ internal static class Joinery
         from joint in draft.Job.Joints
         let kind = KindOf(draft, joint)
         where kind.Time == JointTime.WhileGluing && GlueUpOf(draft.Job, joint) == glueUp.Name
-        from step in kind.Steps
+        from step in kind.Steps.Where(step => !step.IsBeforeGlue)
         from sketch in JointCuts.Of(draft, joint, step, Stage.Assembly)
         select sketch with { Parts = [glueUp.Name] };
 
@@ -74,11 +72,11 @@ internal static class Joinery
     private static string? GlueUpOf(Job job, Joint joint) => Holders.InOrder(job).Order
         .FirstOrDefault(glueUp => joint.Parts.All(name => Holders.PartsOf(glueUp.Name, job).Any(part => part.Name == name)))?.Name;
 
-    private static List<Made> Cut(Draft draft, Joint joint, JointKind kind, JointTime time)
+    private static List<Made> Cut(Draft draft, Joint joint, IReadOnlyList<JointStep> steps, JointTime time)
     {
         var made = new List<Made>();
         List<int> before = [];
-        foreach (var step in kind.Steps)
+        foreach (var step in steps)
         {
             var on = JointCuts.On(draft, joint, step.On);
             var ids = new List<int>();
@@ -86,11 +84,12 @@ internal static class Joinery
             {
                 var id = draft.Add(sketch);
                 draft.Before(on.SelectMany(draft.LastOf), id, "joints are set out from true faces, edges and ends");
+                draft.AfterTheRunBefore(ids.Count > 0 ? ids[^1] : null, id);
                 ids.Add(id);
                 made.Add(new Made(id, time, on));
             }
 
-            Fit(draft, before, ids);
+            Fit(draft, before, ids, time == JointTime.WhileGluing ? "a peg goes into holes that are bored" : "the tenon is fitted to its mortise, which is hard to alter");
             before = ids;
         }
 
@@ -98,12 +97,12 @@ internal static class Joinery
     }
 
     // Runs of mortises and runs of tenons need not be equally long: each tenon waits for the mortises up to its own.
-    private static void Fit(Draft draft, List<int> first, List<int> then)
+    private static void Fit(Draft draft, List<int> first, List<int> then, string reason)
     {
         for (var run = 0; run < then.Count && first.Count > 0; run++)
         {
             var upTo = (((run + 1) * first.Count) + then.Count - 1) / then.Count;
-            draft.Before(first[Math.Max(0, upTo - 1)], then[run], "the tenon is fitted to its mortise, which is hard to alter");
+            draft.Before(first[Math.Max(0, upTo - 1)], then[run], reason);
         }
     }
 
@@ -116,6 +115,10 @@ internal static class Joinery
                 if (later.Time == JointTime.Shaping && earlier.Time != JointTime.Shaping)
                 {
                     draft.Before(earlier.Id, later.Id, "shaping takes the square references away");
+                }
+                else if (later.Time == JointTime.WhileGluing && earlier.Time is JointTime.First or JointTime.Cut)
+                {
+                    draft.Before(earlier.Id, later.Id, "holes for pegs are set off from a joint that fits");
                 }
                 else if (earlier.Time == JointTime.First && IsMortise(draft, later.Id))
                 {

@@ -63,7 +63,7 @@ internal static class JointCuts
             Name = step.Operation + ": " + string.Join(", ", on) + For(draft, joint, step),
             Quantity = step.Count switch
             {
-                StepCount.Joints => joint.Count,
+                StepCount.Joints => joint.Count * step.PerJoint,
                 StepCount.Tails => joint.Count * Math.Max(1, joint.Tails),
                 StepCount.Length when unit.Kind == UnitKind.Area => unit.Of(parts.Aggregate(Area.Zero, (sum, part) => sum + (part.FaceArea * part.Count))),
                 StepCount.Length => unit.Of(LengthOf(joint, step, parts)),

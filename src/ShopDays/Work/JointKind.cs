@@ -33,7 +33,7 @@ public enum JointTime
     /// <summary>Tapers, curves, chamfers: last, since references are lost.</summary>
     Shaping,
 
-    /// <summary>Pegs: while the glue is wet.</summary>
+    /// <summary>Pegs: bored for when the joint fits, driven in the session of the glue-up.</summary>
     WhileGluing,
 
     /// <summary>Hinges, drawers: in what is together already.</summary>
@@ -67,7 +67,14 @@ internal enum StepCount
 }
 
 /// <summary>One operation that a joint takes.</summary>
-internal sealed record JointStep(string Operation, StepCount Count, StepOn On = StepOn.All, Length Depth = default);
+internal sealed record JointStep(string Operation, StepCount Count, StepOn On = StepOn.All, Length Depth = default)
+{
+    /// <summary>How many of it one joint takes, where it is counted by joints.</summary>
+    public int PerJoint { get; init; } = 1;
+
+    /// <summary>Whether it is done in the loose parts, though the joint is made in a glue-up.</summary>
+    public bool IsBeforeGlue { get; init; }
+}
 
 /// <summary>A kind of joint: what it takes, which figures it needs, and when it is made.</summary>
 public sealed record JointKind

@@ -44,7 +44,12 @@ public static class JointKinds
             Name = "drawbore",
             Time = JointTime.WhileGluing,
             Parts = 2,
-            Steps = [new("drawbore and peg", StepCount.Joints)],
+            Steps =
+            [
+                // One hole through the cheeks of the mortise, one nearer the shoulder through the tenon.
+                new("bore for peg, screw or bolt", StepCount.Joints) { PerJoint = 2, IsBeforeGlue = true },
+                new("drive a peg", StepCount.Joints),
+            ],
         },
         new()
         {

@@ -79,8 +79,6 @@ public enum Covariate
 /// <summary>One way of doing an operation, with its central time and what surrounds it.</summary>
 public sealed record Method
 {
-    private const string DustCaution = "dust";
-
     /// <summary>The name, <c>hand</c> or that of a machine.</summary>
     public required string Name { get; init; }
 
@@ -132,12 +130,6 @@ public sealed record Method
     /// <summary>Where its figures come from.</summary>
     public required string Source { get; init; }
 
-    /// <summary>
-    /// Whether it fills the air with dust: saws and planes, and whatever carries the caution of dust, such as sanding and
-    /// most machines.
-    /// </summary>
-    public bool IsDusty => PaceGroup is PaceGroup.Sawing or PaceGroup.Planing || Cautions.Contains(DustCaution);
-
     /// <summary>Whether a setup serves a whole run of like pieces rather than each of them.</summary>
     public bool IsSetUpOnce => SetupPer == "run";
 }
@@ -159,6 +151,13 @@ public sealed record Operation
 
     /// <summary>What it keeps taken while it lasts or sets.</summary>
     public IReadOnlyList<Holding> Holds { get; init; } = [];
+
+    /// <summary>
+    /// Whether a way of doing it fills the air with dust: saws and planes do, and whatever carries the caution of dust,
+    /// such as sanding and most machines.
+    /// </summary>
+    public bool IsDustyBy(Method method) =>
+        method.PaceGroup is PaceGroup.Sawing or PaceGroup.Planing || Cautions.Concat(method.Cautions).Contains("dust", StringComparer.Ordinal);
 
     /// <summary>The way in which it is done in a job: the one chosen, or the usual one.</summary>
     /// <exception cref="ArgumentException">The job chooses a method that the operation does not have.</exception>

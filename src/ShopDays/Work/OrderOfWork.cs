@@ -58,9 +58,25 @@ public abstract record OrderOfWork
         Finishing.Add(draft);
         FreeWork.Add(draft);
         WarnOfPlacesAndPeople(draft);
+        WarnOfLooseEnds(draft);
         return TaskCycle.Find(draft.Tasks.Count, draft.Precedences) is { } cycle
             ? new GoesRound([.. cycle.Select(id => draft.Tasks[id].Name)])
             : new Made(new TaskGraph(draft.Tasks, draft.Precedences, draft.OpeningWaits, draft.ClosingWaits), draft.Remarks);
+    }
+
+    private static void WarnOfLooseEnds(Draft draft)
+    {
+        var job = draft.Job;
+        var used = job.Joints.SelectMany(joint => joint.Parts)
+            .Concat(job.GlueUps.SelectMany(glueUp => glueUp.Joins))
+            .Concat(job.Finishes.SelectMany(finish => finish.On))
+            .Concat(job.Work.SelectMany(task => task.On.Concat(task.After).Concat(task.Before)))
+            .SelectMany(name => Holders.PartsOf(name, job))
+            .ToHashSet();
+        foreach (var part in job.Parts.Where(part => !used.Contains(part)))
+        {
+            draft.Remarks.Add(new Remark(RemarkKind.LooseEnd, part.Name, $"nothing is done with {part.Name} after it is sized", "name it in a joint, a glue-up, a finish or the on: of a task"));
+        }
     }
 
     private static void WarnOfPlacesAndPeople(Draft draft)

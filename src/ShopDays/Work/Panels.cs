@@ -94,7 +94,9 @@ internal static class Panels
             Width = Length.Max(width, part.Width),
             Thickness = strips[0].Target,
         };
-        var flat = draft.Add(new TaskSketch
+        var moves = 2 * Passes.Moves(panel.Length, draft.Limits.LongestPass);
+        LongMoves.Warn(draft, part.Name, moves, panel.Weight / 2);
+        var flat = draft.Add(LongMoves.With(draft, new TaskSketch
         {
             Stage = Stage.Dimensioning,
             Operation = Flatten,
@@ -104,12 +106,11 @@ internal static class Panels
             Factor = grain * Passes.Blending(panel.Length, draft.Limits.LongestPass) * Passes.WideFace(panel.Width),
             Parts = [part.Name],
             Lift = panel.Weight,
-        });
+        }, moves, panel.Weight / 2));
         draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true));
         var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{label} rests: water from the glue swells the joint, and planed now it sinks later");
         draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{label}: the glue hardens"));
-        var moves = 2 * Passes.Moves(panel.Length, draft.Limits.LongestPass);
-        draft.CameTo([panel.Piece], LongMoves.Add(draft, flat, moves, panel.Weight / 2));
+        draft.CameTo([panel.Piece], flat);
         return panel;
     }
 

@@ -117,12 +117,12 @@ internal sealed class PieceStages(Draft draft)
     private void InRuns(
         Part part, IReadOnlyList<Piece> pieces, int all, Func<IReadOnlyList<Piece>, TaskSketch> sketch, string reason, Wait? wait, Dictionary<Piece, RoughPiece>? rough = null)
     {
-        var one = sketch([pieces[0]]);
+        var one = Moved([pieces[0]]);
         var each = CentralTime.Of(draft.TimingOf(one));
+        int? before = null;
         foreach (var run in Runs.Of(pieces, each, draft.RunLimit(one.Operation)))
         {
-            var made = sketch(run);
-            var weight = rough is null ? Mass.Zero : rough[run[0]].Weight;
+            var made = Moved(run);
             var id = draft.Then(run, made with
             {
                 Name = made.Name + ": " + PieceNames.Of(run, all),
@@ -130,11 +130,23 @@ internal sealed class PieceStages(Draft draft)
                 Run = run.Count,
                 Batch = pieces.Count,
                 Parts = [part.Name],
-                Lift = weight,
             }, reason, wait);
-            var isMoved = rough is not null && one.Operation is FaceOne or FaceTwo or Edge or Width;
-            var moves = isMoved ? run.Sum(piece => Passes.Moves(rough![piece].Length, draft.Limits.LongestPass)) : 0;
-            draft.CameTo(run, LongMoves.Add(draft, id, moves, weight / 2));
+            draft.AfterTheRunBefore(before, id);
+            before = id;
+        }
+
+        TaskSketch Moved(IReadOnlyList<Piece> run)
+        {
+            var made = sketch(run) with { Run = run.Count };
+            if (rough is null || made.Operation is not (FaceOne or FaceTwo or Edge or Width))
+            {
+                return made with { Lift = rough is null ? Mass.Zero : rough[run[0]].Weight };
+            }
+
+            var weight = rough[run[0]].Weight;
+            var moves = run.Sum(piece => Passes.Moves(rough[piece].Length, draft.Limits.LongestPass));
+            LongMoves.Warn(draft, part.Name, moves, weight / 2);
+            return LongMoves.With(draft, made with { Lift = weight }, moves, weight / 2);
         }
     }
 

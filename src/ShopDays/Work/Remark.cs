@@ -17,6 +17,12 @@ public enum RemarkKind
     /// <summary>Work takes more people than the shop has.</summary>
     Crew,
 
+    /// <summary>Finishes are written in an order in which they do not hold.</summary>
+    FinishOrder,
+
+    /// <summary>A part is sized, and then nothing is done with it.</summary>
+    LooseEnd,
+
     /// <summary>A part has no place in a board, so that its sawing and planing are missing.</summary>
     Unplaced,
 }

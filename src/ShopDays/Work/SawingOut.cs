@@ -27,10 +27,10 @@ internal static class SawingOut
             var reason = "all parts are chosen and chalked out before the first cut: matching, grain and flaws";
             foreach (var group in CutGroups.Of(board))
             {
-                var id = draft.Add(Sketch(draft, board.Board, group));
+                var id = draft.Add(WithMoves(draft, board.Board, group, Sketch(draft, board.Board, group)));
                 draft.Before(last, id, reason);
-                last = [WithMoves(draft, board.Board, group, id)];
-                done.AddRange(group.Select(cut => (cut, last[0])));
+                last = [id];
+                done.AddRange(group.Select(cut => (cut, id)));
                 reason = group[0].Kind == CutKind.Straighten
                     ? "until an edge is straight there is none to gauge from"
                     : "the next cuts are in pieces that these cuts free";
@@ -109,10 +109,11 @@ internal static class SawingOut
         .Where(other => other.Board.Species == board.Species && other.Board.Thickness == board.Thickness)
         .Sum(other => other.Cuts.Count(cut => cut.Kind == kind));
 
-    private static int WithMoves(Draft draft, Board board, IReadOnlyList<Cut> cuts, int id)
+    // One end at a time: the trestle carries the other half.
+    private static TaskSketch WithMoves(Draft draft, Board board, IReadOnlyList<Cut> cuts, TaskSketch sketch)
     {
         var moves = cuts[0].Kind == CutKind.Crosscut ? 0 : cuts.Sum(cut => Passes.Moves(cut.Length, draft.Limits.LongestPass));
-        // One end at a time: the trestle carries the other half.
-        return LongMoves.Add(draft, id, moves, board.Weight / 2);
+        LongMoves.Warn(draft, board.Name, moves, board.Weight / 2);
+        return LongMoves.With(draft, sketch, moves, board.Weight / 2);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShopDays.Measures;
 
 namespace ShopDays.Work;
 
@@ -11,6 +12,8 @@ internal static class Sharpening
     // Planing between honings of one iron: 60 to 90 min of cutting (common practice, no source); two irons at a time.
     private const double MinutesPerHoning = 90;
     private const int IronsAtATime = 2;
+
+    private const string Hone = "hone an edge";
 
     /// <summary>Touches up the saw before the rip with which its teeth would be through.</summary>
     public static void AddTouchUps(Draft draft)
@@ -28,7 +31,10 @@ internal static class Sharpening
         }
     }
 
-    /// <summary>Hones plane irons before the planing that would find them dull; the first time before any planing.</summary>
+    /// <summary>
+    /// Hones plane irons at the start of the planing that would find them dull, the first time of the first: as part of
+    /// that planing, so that no keen iron lies waiting for a week.
+    /// </summary>
     public static void AddHonings(Draft draft)
     {
         var used = MinutesPerHoning * IronsAtATime;
@@ -38,11 +44,23 @@ internal static class Sharpening
             {
                 var honings = (int)(used / (MinutesPerHoning * IronsAtATime));
                 used -= honings * MinutesPerHoning * IronsAtATime;
-                Before(draft, task, "hone an edge", "hone the plane irons", honings * IronsAtATime, "a keen iron leaves less to do again");
+                HoneFirst(draft, task, honings * IronsAtATime);
             }
 
-            used += CentralTime.Of(timing with { Setups = 0 }).Minutes;
+            used += CentralTime.Of(timing with { Setups = 0, Besides = WorkTime.Zero }).Minutes;
         }
+    }
+
+    private static void HoneFirst(Draft draft, ShopTask task, int irons)
+    {
+        var timing = draft.TimingOf(new TaskSketch { Stage = task.Stage, Operation = Hone, Name = Hone, Quantity = irons, Run = irons, Batch = irons });
+        var planing = (TaskTiming.ByOperation)task.Timing;
+        draft.Change(task with
+        {
+            Timing = planing with { Besides = planing.Besides + CentralTime.Of(timing) },
+            Cautions = [.. task.Cautions.Concat(timing.Operation.Cautions).Concat(timing.Method.Cautions).Distinct(StringComparer.Ordinal)],
+            Note = "hone the irons first" + (task.Note.Length == 0 ? "" : "; " + task.Note),
+        });
     }
 
     private static List<(ShopTask Task, TaskTiming.ByOperation Timing)> ByHand(Draft draft, PaceGroup pace) =>

@@ -57,6 +57,12 @@ public abstract record TaskTiming
         /// <summary>How many setups the task takes, 0 or more.</summary>
         public required double Setups { get; init; }
 
+        /// <summary>
+        /// Known time beside the work itself, its rest included: moves of a long piece between its passes, irons honed at
+        /// the start. Zero or more.
+        /// </summary>
+        public WorkTime Besides { get; init; }
+
         /// <summary>How many like pieces are done in this run, at least 1: later ones go faster.</summary>
         public int Run { get; init; } = 1;
 

@@ -34,6 +34,9 @@ internal sealed record TaskSketch
     /// <summary>Factor on time beyond rates.</summary>
     public double Factor { get; init; } = 1;
 
+    /// <summary>Known time beside the work itself, rest included.</summary>
+    public WorkTime Besides { get; init; }
+
     /// <summary>The parts or glue-ups it works on.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 

@@ -35,11 +35,33 @@ public sealed record Adhesive
     public required string Source { get; init; }
 }
 
+/// <summary>Where a finish belongs in a build-up of several, from the wood outward.</summary>
+public enum FinishLayer
+{
+    /// <summary>Stains and dyes: into bare wood.</summary>
+    Stain,
+
+    /// <summary>Oils.</summary>
+    Oil,
+
+    /// <summary>Shellac.</summary>
+    Shellac,
+
+    /// <summary>Varnish, lacquer, paint.</summary>
+    Film,
+
+    /// <summary>Wax and soap: last, since nothing else sticks to them.</summary>
+    Wax,
+}
+
 /// <summary>A finish, at 20 degrees C and 50 % humidity. The container's own sheet always wins over it.</summary>
 public sealed record Finish
 {
     /// <summary>The name.</summary>
     public required string Name { get; init; }
+
+    /// <summary>Where it belongs when several finishes go on one thing.</summary>
+    public required FinishLayer Layer { get; init; }
 
     /// <summary>Whether it is brushed on; wiped on otherwise.</summary>
     public bool IsBrushed { get; init; }

@@ -49,8 +49,7 @@ public sealed class ElmDayTests
         "flatten face one",
         "joint the edge",
         "gauge and thickness face two",
-        "plane to width",
-        "hone an edge");
+        "plane to width");
 
     private static void Holds(double hours, params string[] operations)
     {

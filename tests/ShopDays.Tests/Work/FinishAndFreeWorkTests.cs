@@ -87,6 +87,31 @@ public sealed class FinishAndFreeWorkTests
     }
 
     [Fact]
+    public void Finishes_go_on_from_the_wood_outward_whatever_the_order_written()
+    {
+        string[] written = ["wax", "wiping varnish", "shellac, brushed", "boiled linseed oil", "dye or water stain"];
+        var job = Board("wax", 1) with { Finishes = [.. written.Select(finish => new FinishWork { Finish = finish, On = ["board"] })] };
+        var graph = job.Graph();
+        var coats = written.Reverse().Select(finish => graph.Tasks.Single(task => task.Name.StartsWith(finish, StringComparison.Ordinal))).ToList();
+        Assert.All(coats.Zip(coats.Skip(1)), pair => Assert.True(graph.Leads(pair.First.Id, pair.Second.Id)));
+        Assert.Contains(job.Remarks(), remark => remark.Kind == RemarkKind.FinishOrder && remark.Text.StartsWith("wax is written before", StringComparison.Ordinal));
+        Assert.DoesNotContain((job with { Finishes = [.. job.Finishes.Reverse()] }).Remarks(), remark => remark.Kind == RemarkKind.FinishOrder);
+    }
+
+    [Fact]
+    public void A_part_that_a_late_task_fits_is_sized_before_it()
+    {
+        var job = AJob.With(AJob.Part("rail", 20, 3), AJob.Part("runner", 20, 2)) with
+        {
+            GlueUps = [new GlueUp { Name = "frame", Joins = ["rail"], Adhesive = "PVA, slow-set" }],
+            Work = [new FreeTask { Name = "fix the runner", Guess = AJob.Guess(30), On = ["runner"], After = ["frame"] }],
+        };
+        var graph = job.Graph();
+        var fix = graph.Tasks.Single(task => task.Name == "fix the runner");
+        Assert.All(graph.Tasks.Where(task => task.Parts.Contains("runner") && task.Id != fix.Id), task => Assert.True(graph.Leads(task.Id, fix.Id)));
+    }
+
+    [Fact]
     public void A_stain_is_dry_before_the_varnish_on_the_same_part()
     {
         var job = Board("wiping varnish", 2);

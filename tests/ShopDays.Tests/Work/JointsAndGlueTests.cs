@@ -85,6 +85,27 @@ public sealed class JointsAndGlueTests
     }
 
     [Fact]
+    public void The_check_for_square_follows_the_glue_at_once()
+    {
+        var graph = (Frame() with { Joints = [.. Frame().Joints, new Joint { Kind = "drawbore", Parts = ["stile", "rail"], Count = 4 }] }).Graph();
+        var square = Assert.Single(graph.Of("square and check assembly"));
+        Assert.Equal(Assert.Single(graph.Of("glue-up")).Id, Assert.Single(graph.Precedences, one => one.After == square.Id).Before);
+    }
+
+    [Fact]
+    public void A_hopeless_glue_up_says_in_how_many_stages_it_would_work()
+    {
+        // 2.2 min a joint against 80 % of 3: one at a time.
+        var hot = Assert.Single(Frame("hide glue, hot", 60).Remarks(), remark => remark.Kind == RemarkKind.OpenTime);
+        Assert.Contains("60 stages of no more than 1", hot.Cure, StringComparison.Ordinal);
+        Assert.EndsWith("2.4 min", hot.Text, StringComparison.Ordinal);
+        // 80 % of 10 min is three joints, 6.6 min.
+        var yellow = Assert.Single(Frame("PVA, yellow", 6).Remarks(), remark => remark.Kind == RemarkKind.OpenTime);
+        Assert.Contains("2 stages", yellow.Cure, StringComparison.Ordinal);
+        Assert.Contains("PVA, slow-set", yellow.Cure, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_second_pair_of_hands_closes_a_glue_up_in_time()
     {
         var two = AJob.Shop with { Workers = 2 };
@@ -149,7 +170,7 @@ public sealed class JointsAndGlueTests
     }
 
     [Fact]
-    public void Pegs_are_driven_while_the_glue_is_wet_and_hinges_let_in_before_the_finish()
+    public void Peg_holes_are_bored_when_joints_fit_pegs_driven_after_the_check_for_square_and_hinges_let_in_before_the_finish()
     {
         var job = Frame() with
         {
@@ -157,8 +178,13 @@ public sealed class JointsAndGlueTests
             Finishes = [new FinishWork { Finish = "wax", On = ["frame"] }],
         };
         var graph = job.Graph();
-        var pegs = Assert.Single(graph.Of("drawbore and peg"));
-        Assert.Contains(graph.Precedences, one => one.After == pegs.Id && one.SameSession && graph.Tasks[one.Before].Name == "glue up: frame");
+        var pegs = Assert.Single(graph.Of("drive a peg"));
+        var square = Assert.Single(graph.Of("square and check assembly"));
+        var bored = Assert.Single(graph.Of("bore for peg, screw or bolt"));
+        Assert.Contains(graph.Precedences, one => one.Before == square.Id && one.After == pegs.Id && one.SameSession);
+        Assert.Equal(8, graph.Of("bore for peg, screw or bolt").Quantity());
+        Assert.All(graph.Of("tenon"), tenon => Assert.True(graph.Leads(tenon.Id, bored.Id)));
+        Assert.True(graph.Leads(bored.Id, Assert.Single(graph.Of("dry fit")).Id));
         Assert.True(graph.Leads(Assert.Single(graph.Of("let in a hinge")).Id, Assert.Single(graph.Of("smooth")).Id));
     }
 

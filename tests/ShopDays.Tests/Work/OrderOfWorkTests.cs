@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Cli.Files;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Work;
@@ -115,9 +116,51 @@ public sealed class OrderOfWorkTests
         var reach = AJob.Shop with { LongestPass = Length.FromInches(48m) };
         // 121 in with its allowance: (121 - 48) / (48 - 12) = 2.03, so three moves for each of two faces and two edges.
         var graph = long10.Graph(reach);
-        Assert.Equal(4 * 3, graph.Of("turn or move a long piece").Where(task => task.Stage == Stage.Dimensioning).Quantity());
+        string[] moved = ["flatten face one", "joint the edge", "gauge and thickness face two", "plane to width"];
+        var move = BuiltIn.Operations["turn or move a long piece"].Methods[0];
+        var three = 3 * move.MinutesPerUnit * (1 + move.Rest);
+        Assert.All(moved, operation => Assert.All(graph.Of(operation), task => Assert.Contains("4 passes, 3 moves", task.Note, StringComparison.Ordinal)));
+        Assert.All(graph.Of("joint the edge"), task => Assert.Equal(three, ((TaskTiming.ByOperation)task.Timing).Besides.Minutes, 9));
         Assert.All(graph.Of("flatten face one"), task => Assert.Equal(1.1, ((TaskTiming.ByOperation)task.Timing).Factor));
-        Assert.Empty(AJob.With(AJob.Part("rail", 30, 3)).Graph().Of("turn or move a long piece"));
+        Assert.All(AJob.With(AJob.Part("rail", 30, 3)).Graph().Of("joint the edge"), task => Assert.Equal(WorkTime.Zero, ((TaskTiming.ByOperation)task.Timing).Besides));
+    }
+
+    [Fact]
+    public void Moves_are_part_of_the_work_that_they_interrupt_and_those_for_two_are_remarked_on()
+    {
+        var job = AJob.With(AJob.Part("beam", 140, 10, 3)) with { Boards = AJob.Boards(1, 168, 16, 4) };
+        var graph = job.Graph();
+        Assert.Empty(graph.Of("turn or move a long piece"));
+        Assert.All(graph.Of("rip"), rip => Assert.Contains("1 move", rip.Note, StringComparison.Ordinal));
+        Assert.Contains(job.Remarks(), remark => remark.Kind == RemarkKind.Lift && remark.About == "A1" && remark.Text.Contains("between passes", StringComparison.Ordinal));
+        Assert.All(graph.Of("rip"), rip => Assert.Contains("working alone", rip.Cautions));
+    }
+
+    [Fact]
+    public void Well_seasoned_and_planed_stock_needs_no_rest_for_sticks_up_to_four_feet()
+    {
+        var job = AJob.With(AJob.Part("stick", 42, 1.5m));
+        Assert.True(Rests(job));
+        Assert.False(Rests(job with { Boards = [.. job.Boards.Select(board => board with { Moisture = MoistureContent.FromPercent(12) })] }));
+        Assert.False(Rests(job with { Boards = AJob.Boards(2, 96, 12, 1.25m, BoardFaces.Planed) }));
+
+        static bool Rests(Job job) => job.Graph().Precedences.Any(one => one.Wait is not null);
+    }
+
+    [Fact]
+    public void Runs_of_like_pieces_follow_each_other()
+    {
+        var runs = AJob.With(AJob.Part("slat", 36, 3, count: 16)).Graph(session: WorkTime.FromMinutes(60));
+        var faces = runs.Of("gauge and thickness face two");
+        Assert.True(faces.Count > 1);
+        Assert.All(faces.Zip(faces.Skip(1)), pair => Assert.Contains(runs.Precedences, one => one.Before == pair.First.Id && one.After == pair.Second.Id));
+    }
+
+    [Fact]
+    public void A_part_that_nothing_is_done_with_is_remarked_on()
+    {
+        var remarks = AJob.Chest().Remarks().Where(remark => remark.Kind == RemarkKind.LooseEnd).Select(remark => remark.About);
+        Assert.Equal(["batten"], remarks);
     }
 
     [Fact]
@@ -158,8 +201,9 @@ public sealed class OrderOfWorkTests
     public void The_saw_is_touched_up_when_much_is_ripped_and_irons_are_honed_before_planing()
     {
         var graph = AJob.Chest().Graph();
-        Assert.NotEmpty(graph.Of("hone an edge"));
-        Assert.All(graph.Of("hone an edge"), hone => Assert.Contains(graph.Precedences, one => one.Before == hone.Id));
+        var honed = graph.Tasks.Where(task => task.Note.StartsWith("hone the irons first", StringComparison.Ordinal)).ToList();
+        Assert.True(honed.Count > 1);
+        Assert.All(honed, task => Assert.True(task.Timing is TaskTiming.ByOperation { Method.PaceGroup: PaceGroup.Planing } by && by.Besides > WorkTime.Zero));
         Assert.Empty(AJob.With(AJob.Part("rail", 30, 3)).Graph().Of("file and set a saw"));
     }
 
