@@ -18,7 +18,7 @@ public enum PartEnds
     Sawn,
 }
 
-/// <summary>How far a face is taken.</summary>
+/// <summary>To what standard a face is worked.</summary>
 public enum SurfaceStandard
 {
     /// <summary>Left from the saw.</summary>
@@ -92,7 +92,7 @@ public sealed record Part
     /// <summary>Extra blanks to saw out for what may be spoiled, 0 or more.</summary>
     public int Spare { get; init; }
 
-    /// <summary>The name that parts share which should come from one board, next to each other; null when free.</summary>
+    /// <summary>A name given to parts that should lie side by side in the same board; null when free.</summary>
     public string? Matched { get; init; }
 
     /// <summary>The stock line, or the one board, that it must come from; null when free.</summary>

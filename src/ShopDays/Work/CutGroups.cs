@@ -2,7 +2,7 @@ using ShopDays.Layouts;
 
 namespace ShopDays.Work;
 
-/// <summary>Like cuts of one board that can be made one after the other, in an order that can be followed.</summary>
+/// <summary>Like cuts of one board that can be made one after the other; no cut before the one that frees its piece.</summary>
 internal static class CutGroups
 {
     /// <summary>

@@ -46,7 +46,7 @@ internal static class Dimensioning
     {
         if (piece.IsResawn)
         {
-            return RestNamed(draft, "rest after resawing", "at rest, stickered: the faces that resawing opened are wetter or drier than the old ones");
+            return RestNamed(draft, "rest after resawing", "at rest, stickered: resawing has opened faces that are not as dry as the others");
         }
 
         var shortEnough = piece.Board.Moisture <= WellSeasoned ? ShortEnoughWhenSeasoned : ShortEnough;

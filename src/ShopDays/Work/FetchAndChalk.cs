@@ -48,7 +48,7 @@ internal static class FetchAndChalk
         Cautions = boards.Exists(board => ProtectedTimber.Holds(board.Species)) ? ["protected timber"] : [],
         Crew = crew,
         Note = "boards " + string.Join(", ", boards.Select(board => board.Name))
-            + (crew < 2 && boards.Exists(board => draft.Limits.IsForTwo(board.Weight)) ? "; slide and pivot one end at a time, or call a helper" : ""),
+            + (crew < 2 && boards.Exists(board => draft.Limits.IsForTwo(board.Weight)) ? "; slide it and turn it about one end, or call a helper" : ""),
     });
 
     private static List<int> ChalkOut(Draft draft, List<int> fetched)
@@ -92,7 +92,7 @@ internal static class FetchAndChalk
                 RemarkKind.Lift,
                 board.Name,
                 FormattableString.Invariant($"board {board.Name} is more than one person should lift: lifting index {index:0.0} in the arms"),
-                twoWillDo ? "lift it with a second person, or slide and pivot one end at a time" : "even for two take trestles or a trolley; slide and pivot one end at a time, and crosscut it first if the layout allows",
+                twoWillDo ? "lift it with a second person, or slide it and turn it about one end" : "two people want trestles or a trolley for it as well; slide it, and crosscut it first if the layout allows",
                 board.Weight));
         }
     }

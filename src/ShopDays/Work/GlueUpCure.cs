@@ -19,7 +19,7 @@ internal static class GlueUpCure
         {
             (0, 0) => "not even one joint is closed in time, and no adhesive known here leaves time for all of them: take a slower one and glue it up in stages",
             (0, _) => $"not even one joint is closed in time: take {Any(slower)}",
-            (_, 0) => FormattableString.Invariant($"glue it up in {stages} stages of no more than {inTime}, which a slower adhesive or a second pair of hands makes fewer"),
+            (_, 0) => FormattableString.Invariant($"glue it up in {stages} stages of no more than {inTime}, fewer with a helper or a slower adhesive"),
             _ => FormattableString.Invariant($"glue it up in {stages} stages, take {Any(slower)}, or have a second pair of hands"),
         };
     }

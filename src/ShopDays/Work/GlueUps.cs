@@ -43,7 +43,7 @@ internal static class GlueUps
             Name = "dry fit: " + glueUp.Name,
             Quantity = joints,
             Parts = [glueUp.Name],
-            Note = "with the clamps that will be used; number the joints before it is knocked apart",
+            Note = "try the very clamps that the glue-up will have; number the joints before it comes apart",
         };
         draft.Then(pieces, sketch, "the parts are sized and their joints cut");
         CutAngledEnds(draft, stages, glueUp);

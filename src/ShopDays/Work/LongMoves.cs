@@ -24,7 +24,7 @@ internal static class LongMoves
 
         var timing = draft.TimingOf(new TaskSketch { Stage = sketch.Stage, Operation = Move, Name = Move, Quantity = moves, Each = moves, Run = moves, Batch = moves });
         var passes = sketch.Run == 1 ? FormattableString.Invariant($"{moves + 1} passes, ") : "";
-        var note = passes + (moves == 1 ? "1 move" : FormattableString.Invariant($"{moves} moves")) + " between passes: slide and pivot, one end at a time";
+        var note = passes + (moves == 1 ? "1 move" : FormattableString.Invariant($"{moves} moves")) + " between passes: slide it, and turn it about one end";
         return sketch with
         {
             Besides = sketch.Besides + CentralTime.Of(timing),

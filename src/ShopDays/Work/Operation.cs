@@ -134,7 +134,7 @@ public sealed record Method
     public bool IsSetUpOnce => SetupPer == "run";
 }
 
-/// <summary>Something that is done to wood, as data: a new operation needs no code.</summary>
+/// <summary>Something that is done to wood, as the data file or the shop describes it.</summary>
 public sealed record Operation
 {
     /// <summary>The name in the trade, one of a kind in the catalogue.</summary>

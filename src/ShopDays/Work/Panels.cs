@@ -125,7 +125,7 @@ internal static class Panels
                 RemarkKind.OpenTime,
                 part.Name,
                 FormattableString.Invariant($"one joint of {part.Name} takes {spread.Minutes / joints:0} min to spread and close, and {adhesive.Name} allows {allowed.Minutes:0}"),
-                "take a slower adhesive or a second pair of hands"));
+                "a slower adhesive leaves more time, and a helper saves some"));
         }
     }
 

@@ -83,7 +83,7 @@ public abstract record TaskTiming
     public sealed record ByGuess(TimeGuess Guess) : TaskTiming;
 }
 
-/// <summary>One thing to do: an operation on one piece or on a run of like pieces, or a free task.</summary>
+/// <summary>One thing to do: some pieces taken through one operation, or work of the maker's own.</summary>
 public sealed record ShopTask
 {
     /// <summary>Its place in the graph's list of tasks, from 0; precedences speak of tasks by it.</summary>

@@ -4,7 +4,7 @@ using ShopDays.Measures;
 
 namespace ShopDays.Work;
 
-/// <summary>An adhesive, at 20 degrees C and 50 % humidity. The container's own sheet always wins over it.</summary>
+/// <summary>An adhesive, at 20 degrees C and 50 % humidity. What the tin says goes before it.</summary>
 public sealed record Adhesive
 {
     /// <summary>The name.</summary>
@@ -54,7 +54,7 @@ public enum FinishLayer
     Wax,
 }
 
-/// <summary>A finish, at 20 degrees C and 50 % humidity. The container's own sheet always wins over it.</summary>
+/// <summary>A finish, at 20 degrees C and 50 % humidity. What the tin says goes before it.</summary>
 public sealed record Finish
 {
     /// <summary>The name.</summary>

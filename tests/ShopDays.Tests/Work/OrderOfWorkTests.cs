@@ -148,6 +148,27 @@ public sealed class OrderOfWorkTests
     }
 
     [Fact]
+    public void Mahogany_and_its_kin_keep_their_papers_with_them_and_oak_does_not()
+    {
+        // CITES, Appendix II: Swietenia, Cedrela and Khaya (from memory).
+        Assert.All(["mahogany (true)", "Spanish-cedar", "African mahogany"], name => Assert.True(BuiltIn.Species.TryFind(name, out var species) && ProtectedTimber.Holds(species)));
+        Assert.False(ProtectedTimber.Holds(AJob.Oak));
+        Assert.True(BuiltIn.Species.TryFind("mahogany (true)", out var mahogany));
+        var job = AJob.With(AJob.Part("rail", 30, 3, species: mahogany));
+        job = job with { Boards = [.. job.Boards.Select(board => board with { Species = mahogany })] };
+        Assert.Contains("protected timber", Assert.Single(job.Graph().Of("fetch and stack boards")).Cautions);
+        Assert.DoesNotContain("protected timber", Assert.Single(AJob.With(AJob.Part("rail", 30, 3)).Graph().Of("fetch and stack boards")).Cautions);
+    }
+
+    [Fact]
+    public void Machines_and_heavy_lifts_are_cautioned_about_where_one_works_alone()
+    {
+        var job = AJob.With(AJob.Part("rail", 30, 3)) with { Methods = new Dictionary<string, string> { ["rip"] = "band saw" } };
+        Assert.All(job.Graph().Of("rip"), rip => Assert.True(rip.Cautions.Contains("working alone") && rip.Cautions.Contains("electricity")));
+        Assert.All(job.Graph(AJob.Shop with { Workers = 2 }).Of("rip"), rip => Assert.DoesNotContain("working alone", rip.Cautions));
+    }
+
+    [Fact]
     public void Runs_of_like_pieces_follow_each_other()
     {
         var runs = AJob.With(AJob.Part("slat", 36, 3, count: 16)).Graph(session: WorkTime.FromMinutes(60));
