@@ -33,6 +33,12 @@ internal sealed record CompiledTask
     /// <summary>The resource of which it takes one while it is being worked on; below 0 none.</summary>
     public int Place { get; init; } = -1;
 
+    /// <summary>Whether it raises dust while it is being worked on.</summary>
+    public bool IsDusty { get; init; }
+
+    /// <summary>Clock time after its end in which dust would spoil it; above 0 for a coat, which bears no dust while it is laid on either.</summary>
+    public int WetAfter { get; init; }
+
     /// <summary>What it keeps from its beginning to its end and beyond.</summary>
     public IReadOnlyList<Hold> Holds { get; init; } = [];
 }

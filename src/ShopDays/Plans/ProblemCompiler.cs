@@ -32,6 +32,8 @@ internal static class ProblemCompiler
             LeastPiece = MinutesOf(task.LeastUseful.Minutes),
             IsHeavy = task.WorkClass == WorkClass.Heavy,
             IsNoisy = task.IsNoisy,
+            IsDusty = task.IsDusty,
+            WetAfter = MinutesOf(task.DustFreeAfter),
             SetupKey = keys[task.SetupKey],
             NotBefore = opening[task.Id].DefaultIfEmpty().Max(),
             WaitAtEnd = closing[task.Id].DefaultIfEmpty().Max(),

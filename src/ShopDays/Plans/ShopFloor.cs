@@ -6,6 +6,7 @@ internal sealed class ShopFloor
     private readonly ScheduleProblem problem;
     private readonly FreeTime[] free;
     private readonly Usage[] usage;
+    private readonly ClearAir air = new();
     private readonly int[][] heavy;
     private readonly int[] taken;
 
@@ -48,6 +49,8 @@ internal sealed class ShopFloor
             resource.Reset();
         }
 
+        air.Reset();
+
         foreach (var days in heavy)
         {
             Array.Clear(days);
@@ -67,11 +70,13 @@ internal sealed class ShopFloor
         {
             usage[resource].CopyFrom(other.usage[resource]);
         }
+
+        air.CopyFrom(other.air);
     }
 
     /// <summary>
     /// The first stretch at or after a minute in which a whole team is there and free, with quiet hours left out for
-    /// noisy work and with a place to work at. The session is that of the team's first worker.
+    /// noisy work, wet coats kept clear of dust, and with a place to work at. The session is that of the team's first worker.
     /// </summary>
     public bool TryNext(int[] team, CompiledTask task, int minute, out int start, out int end, out int session)
     {
@@ -79,6 +84,11 @@ internal sealed class ShopFloor
         while (TryMeet(team, task.SetupKey, start, out start, out end, out session))
         {
             if (task.IsNoisy && !KeepNoiseAllowed(team, ref start, ref end))
+            {
+                continue;
+            }
+
+            if (task.IsDusty && !air.KeepOffWetCoats(ref start, ref end))
             {
                 continue;
             }
@@ -116,15 +126,32 @@ internal sealed class ShopFloor
         }
     }
 
-    /// <summary>Takes a place to work at.</summary>
-    public void TakePlace(int place, int start, int end) => usage[place].Add(start, end, 1);
+    /// <summary>Takes what a task needs only while it is worked on: a place, and air that may be dusty.</summary>
+    public void TakeWhileWorked(CompiledTask task, int start, int end)
+    {
+        if (task.Place >= 0)
+        {
+            usage[task.Place].Add(start, end, 1);
+        }
+
+        if (task.IsDusty)
+        {
+            air.Dust(start, end);
+        }
+    }
 
     /// <summary>
-    /// When a task that would go from one minute to another could begin at the earliest for the sake of what it holds:
-    /// the same minute when all of that is free, otherwise a later one.
+    /// When a task that would go from one minute to another could begin at the earliest for the sake of what it holds,
+    /// for a coat clear air too: the same minute when all of that is free, otherwise a later one.
     /// </summary>
     public int CanHoldFrom(int task, int start, int end)
     {
+        var wet = problem.Tasks[task].WetAfter;
+        if (wet > 0 && air.CoatFrom(start, end + wet) is var clear && clear > start)
+        {
+            return clear;
+        }
+
         Array.Clear(taken);
         foreach (var hold in problem.Holds(task))
         {
@@ -148,6 +175,11 @@ internal sealed class ShopFloor
     /// <summary>Takes what a task holds; <see cref="CanHoldFrom"/> must have found it free.</summary>
     public void TakeHolds(int task, int start, int end)
     {
+        if (problem.Tasks[task].WetAfter is > 0 and var wet)
+        {
+            air.Coat(start, end + wet);
+        }
+
         Array.Clear(taken);
         foreach (var hold in problem.Holds(task))
         {

@@ -79,11 +79,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         into.Set(task, fit.Start, fit.End);
         foreach (var piece in fit.Pieces)
         {
-            if (plan.Place >= 0)
-            {
-                floor.TakePlace(plan.Place, piece.From, piece.To);
-            }
-
+            floor.TakeWhileWorked(plan, piece.From, piece.To);
             foreach (var worker in fit.Team)
             {
                 floor.Take(worker, plan, piece.Day, piece.From, piece.To);

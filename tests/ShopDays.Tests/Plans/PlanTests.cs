@@ -143,6 +143,41 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void Nobody_raises_dust_while_a_coat_is_laid_on_or_still_takes_dust()
+    {
+        var plan = new AJob { Limits = new() { Benches = 2 } }
+            .Worker("09:00-12:00")
+            .Worker("09:00-12:00", name: "helper")
+            .Task("coat the top", 60, task => task with { DustFreeAfter = Duration.FromHours(25) })
+            .Task("coat the frame", 60, task => task with { DustFreeAfter = Duration.FromHours(1) })
+            .Task("saw a shelf", 60, task => task with { IsDusty = true })
+            .Task("plane a shelf", 60, task => task with { IsDusty = true })
+            .Task("draw the next piece", 60)
+            .Then("coat the top", "saw a shelf")
+            .Then("coat the top", "plane a shelf")
+            .Plan();
+        var byName = plan.Sessions.SelectMany(session => session.Work).ToDictionary(work => work.Task.Name, Hours);
+        Assert.Equal("01T09:00-01T10:00", byName["coat the top"]);
+        Assert.StartsWith("01T", byName["coat the frame"], StringComparison.Ordinal);
+        Assert.StartsWith("01T", byName["draw the next piece"], StringComparison.Ordinal);
+        Assert.Equal(["02T11:00-02T12:00", "02T11:00-02T12:00"], [byName["saw a shelf"], byName["plane a shelf"]]);
+    }
+
+    [Fact]
+    public void A_coat_is_not_laid_on_while_a_helper_saws()
+    {
+        var plan = new AJob()
+            .Worker("09:00-12:00")
+            .Worker("09:00-12:00", name: "helper")
+            .Task("saw", 170, task => task with { IsDusty = true })
+            .Task("coat", 30, task => task with { DustFreeAfter = Duration.FromHours(2) })
+            .Closing("saw", new(Duration.FromDays(9), "the longer way"))
+            .Plan();
+        var byName = plan.Sessions.SelectMany(session => session.Work).ToDictionary(work => work.Task.Name, Hours);
+        Assert.Equal(["01T09:00-01T11:50", "02T09:00-02T09:30"], [byName["saw"], byName["coat"]]);
+    }
+
+    [Fact]
     public void What_belongs_into_one_session_moves_there_together()
     {
         var plan = new AJob()

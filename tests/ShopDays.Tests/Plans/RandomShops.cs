@@ -22,6 +22,7 @@ internal static class RandomShops
         from waits in Gen.Select(Gen.Int[0, 300], Gen.Int[0, 500], Gen.Int[0, 2])
         from holds in Gen.Select(Gen.Int[0, 2], Gen.Int[1, 2], Gen.Int[0, 400]).Array[0, 1]
         from place in Gen.Int[0, 3]
+        from air in Gen.Select(Gen.Int[0, 3], Gen.Int[1, 300])
         select new CompiledTask
         {
             Minutes = kind.Item4 == 0 && work.Item3 ? 8 * work.Item1 : work.Item1,
@@ -34,6 +35,8 @@ internal static class RandomShops
             NotBefore = waits.Item3 == 0 ? waits.Item1 : 0,
             WaitAtEnd = waits.Item3 == 1 ? waits.Item2 : 0,
             Place = place == 0 ? 0 : -1,
+            IsDusty = air.Item1 is 0 or 1,
+            WetAfter = air.Item1 is 1 or 2 ? air.Item2 : 0,
             Holds = [.. holds.Select(hold => new Hold(1 + hold.Item1, 3, hold.Item2, hold.Item3))],
         };
 

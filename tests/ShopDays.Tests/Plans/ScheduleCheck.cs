@@ -16,6 +16,7 @@ internal static class ScheduleCheck
             .. pieces.SelectMany(piece => OfPiece(problem, piece)),
             .. Enumerable.Range(0, problem.Workers.Length).SelectMany(worker => OfWorker(problem, [.. pieces.Where(piece => piece.Worker == worker).OrderBy(piece => piece.From)])),
             .. OfPlaces(problem, pieces),
+            .. OfAir(problem, schedule, pieces),
             .. HoldCheck.Faults(problem, schedule),
             .. OfTotals(problem, schedule, pieces),
         ];
@@ -163,6 +164,14 @@ internal static class ScheduleCheck
             }
         }
     }
+
+    private static IEnumerable<string> OfAir(ScheduleProblem problem, Schedule schedule, WorkPiece[] pieces) =>
+        from coat in Enumerable.Range(0, problem.Tasks.Length)
+        where problem.Tasks[coat].WetAfter > 0
+        from piece in pieces
+        where piece.Task != coat && problem.Tasks[piece.Task].IsDusty
+            && piece.From < schedule.End[coat] + problem.Tasks[coat].WetAfter && schedule.Start[coat] < piece.To
+        select $"dust of {piece.Task} falls on {coat}";
 
     private static IEnumerable<string> OfTotals(ScheduleProblem problem, Schedule schedule, WorkPiece[] pieces)
     {
