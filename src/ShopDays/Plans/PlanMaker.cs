@@ -1,3 +1,5 @@
+using ShopDays.Work;
+
 namespace ShopDays.Plans;
 
 /// <summary>Makes a plan and its forecast, or says why there is none.</summary>
@@ -35,11 +37,15 @@ public static class PlanMaker
             order = search.Find(request.Budget);
         }
 
+        order = new RisingOrder(problem, [.. request.Graph.Tasks.Select(KindOf)]).Of(order);
         var schedule = new Schedule(problem.Tasks.Length);
         new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule);
         var plan = new PlanWriter(request, hours, problem).Write(schedule, search.Tried);
         return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order));
     }
+
+    /// <summary>What is alike but for its number: the same work on the same parts, in the same board.</summary>
+    private static string KindOf(ShopTask task) => $"{task.SetupKey}; {task.Board}; {string.Join(", ", task.Parts)}";
 
     /// <summary>The first task that finds no place when the work is done in its own order, if it is one that holds all up.</summary>
     private static Unplannable TooLong(PlanRequest request, ScheduleProblem problem)
