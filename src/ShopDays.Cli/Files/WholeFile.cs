@@ -3,6 +3,11 @@ namespace ShopDays.Cli.Files;
 /// <summary>Writes files that appear whole or not at all.</summary>
 public static class WholeFile
 {
+    private const string Ending = ".part";
+
+    /// <summary>A name of 255 bytes is the longest there is; what is added takes some of it.</summary>
+    private const int LongestLead = 100;
+
     /// <summary>Writes a file as <see cref="Write"/> does, for a maker who is told in plain words what stands against it.</summary>
     /// <param name="path">Where the file is to be.</param>
     /// <param name="bytes">All that it holds.</param>
@@ -27,7 +32,8 @@ public static class WholeFile
 
     /// <summary>
     /// Writes a file: first beside its place under another name, down to the disk, then by renaming. A file that was
-    /// there before stays untouched until that moment; on any failure nothing is left behind. A link stays a link: the
+    /// there before stays untouched until that moment; on any failure nothing is left behind, and what a killed run left a
+    /// day ago is cleared away. A link stays a link: the
     /// file that it leads to is written.
     /// </summary>
     /// <param name="path">Where the file is to be; its folder must exist.</param>
@@ -39,7 +45,10 @@ public static class WholeFile
         var named = new FileInfo(path);
         var place = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
         var folder = Path.GetDirectoryName(place) ?? throw new IOException($"'{path}' names a folder, not a file.");
-        var beside = Path.Combine(folder, $".{Path.GetRandomFileName()}.part");
+        RefuseWhatIsNoFile(place);
+        var passing = $".{Path.GetFileName(place)}";
+        passing = passing[..Math.Min(passing.Length, LongestLead)];
+        var beside = Path.Combine(folder, $"{passing}.{Path.GetRandomFileName()}{Ending}");
         try
         {
             using (var file = new FileStream(beside, FileMode.CreateNew, FileAccess.Write, FileShare.None))
@@ -47,6 +56,8 @@ public static class WholeFile
                 file.Write(bytes);
                 file.Flush(flushToDisk: true);
             }
+
+            RemoveWhatWasLeft(folder, passing, File.GetLastWriteTimeUtc(beside));
 
             File.Move(beside, place, overwrite: true);
         }
@@ -56,6 +67,38 @@ public static class WholeFile
             if (Directory.Exists(folder))
             {
                 File.Delete(beside);
+            }
+        }
+    }
+
+    /// <summary>Renaming over a device or a pipe would put a file in its place: it is refused. Opening both ways never waits for a reader.</summary>
+    private static void RefuseWhatIsNoFile(string place)
+    {
+        if (!File.Exists(place))
+        {
+            return;
+        }
+
+        if (!OperatingSystem.IsWindows() && place.StartsWith("/dev/", StringComparison.Ordinal))
+        {
+            throw new IOException("it is a device, not a file");
+        }
+
+        using var there = new FileStream(place, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete);
+        if (!there.CanSeek)
+        {
+            throw new IOException("it is a pipe or a device, not a file");
+        }
+    }
+
+    /// <summary>A run that was killed leaves its passing file; a day later nobody is still writing it.</summary>
+    private static void RemoveWhatWasLeft(string folder, string passing, DateTime now)
+    {
+        foreach (var left in Directory.EnumerateFiles(folder, $"{passing}.*{Ending}"))
+        {
+            if (now - File.GetLastWriteTimeUtc(left) > TimeSpan.FromDays(1))
+            {
+                File.Delete(left);
             }
         }
     }

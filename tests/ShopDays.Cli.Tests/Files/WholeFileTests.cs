@@ -41,6 +41,48 @@ public sealed class WholeFileTests : IDisposable
         Assert.Equal(2, folder.GetFileSystemInfos().Length);
     }
 
+    [Theory]
+    [InlineData("/dev/null")]
+    [InlineData("/dev/full")]
+    public void A_device_is_refused_and_not_replaced(string device)
+    {
+        Assert.SkipUnless(File.Exists(device), "no such device there");
+
+        Assert.Contains("is a device", Assert.Throws<IOException>(() => WholeFile.Write(device, [1])).Message, StringComparison.Ordinal);
+        File.CreateSymbolicLink(Inside("plan.pdf"), device);
+        Assert.Throws<IOException>(() => WholeFile.Write(Inside("plan.pdf"), [1]));
+
+        Assert.True(File.Exists(device));
+    }
+
+    [Fact]
+    public void A_pipe_is_refused_and_not_replaced()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux() && File.Exists("/usr/bin/mkfifo"), "pipes with names are made by mkfifo");
+        using (var made = System.Diagnostics.Process.Start("/usr/bin/mkfifo", Inside("plan.pdf")))
+        {
+            made.WaitForExit();
+        }
+
+        Assert.Contains("is a pipe", Assert.Throws<IOException>(() => WholeFile.Write(Inside("plan.pdf"), [1])).Message, StringComparison.Ordinal);
+
+        Assert.Equal(["plan.pdf"], folder.GetFileSystemInfos().Select(entry => entry.Name));
+    }
+
+    [Fact]
+    public void What_a_killed_run_left_is_cleared_away_when_it_is_a_day_old()
+    {
+        File.WriteAllBytes(Inside(".plan.pdf.aaaa.part"), [9]);
+        File.SetLastWriteTimeUtc(Inside(".plan.pdf.aaaa.part"), DateTime.UtcNow.AddDays(-2));
+        File.WriteAllBytes(Inside(".plan.pdf.bbbb.part"), [9]);
+        File.WriteAllBytes(Inside(".other.pdf.cccc.part"), [9]);
+        File.SetLastWriteTimeUtc(Inside(".other.pdf.cccc.part"), DateTime.UtcNow.AddDays(-2));
+
+        WholeFile.Write(Inside("plan.pdf"), [1]);
+
+        Assert.Equal([".other.pdf.cccc.part", ".plan.pdf.bbbb.part", "plan.pdf"], folder.GetFileSystemInfos().Select(entry => entry.Name).Order(StringComparer.Ordinal));
+    }
+
     [Fact]
     public void Where_a_folder_has_the_name_nothing_is_left_behind()
     {
