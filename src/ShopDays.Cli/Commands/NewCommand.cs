@@ -15,7 +15,7 @@ internal sealed class NewCommand(Screen screen, IClock clock) : IShopCommand
 
     private readonly Argument<string> name = new("NAME") { Description = "The job's name: letters, figures, hyphens; it becomes the name of the file." };
     private readonly Option<string> from = new("--from") { Description = "The template to begin with: " + string.Join(", ", Templates.JobNames) + ".", DefaultValueFactory = _ => UsualTemplate, HelpName = "TEMPLATE" };
-    private readonly Option<string?> folder = new("--shop") { Description = "The shop's folder; where you stand, or above, when left out.", HelpName = "FOLDER" };
+    private readonly Option<string?> folder = new("--shop") { Description = "The shop's folder itself; when left out, where you stand or a shop's folder above it.", HelpName = "FOLDER" };
 
     /// <inheritdoc/>
     public Command Describe()
@@ -24,18 +24,18 @@ internal sealed class NewCommand(Screen screen, IClock clock) : IShopCommand
         command.SetAction(parsed => Begin(
             parsed.GetRequiredValue(name),
             parsed.GetRequiredValue(from),
-            parsed.GetValue(folder) ?? Directory.GetCurrentDirectory()));
+            parsed.GetValue(folder)));
         return command;
     }
 
-    private int Begin(string job, string template, string place)
+    private int Begin(string job, string template, string? place)
     {
         if (!IsName(job))
         {
             return WrongUse($"{QuotedText.Of(job)} cannot be a job's name; expected up to {LongestName} letters, figures, hyphens and underscores, beginning with a letter or figure");
         }
 
-        if (string.IsNullOrWhiteSpace(place))
+        if (place is not null && string.IsNullOrWhiteSpace(place))
         {
             return WrongUse("'--shop' needs the name of a folder");
         }
@@ -46,9 +46,10 @@ internal sealed class NewCommand(Screen screen, IClock clock) : IShopCommand
             return WrongUse($"no template is called {QuotedText.Of(template)}; expected {ValueMistakes.AnyOf(Templates.JobNames, "templates")}{(nearest is null ? "" : "; nearest: " + nearest)}");
         }
 
-        var shop = ShopFolder.FindFrom(place);
-        var isNew = shop is null;
-        shop ??= new(Path.GetFullPath(place));
+        // A folder that is named is meant; only without a name is the shop looked for.
+        var here = Directory.GetCurrentDirectory();
+        var shop = place is null ? ShopFolder.FindFrom(here) ?? new(here) : new(Path.GetFullPath(place));
+        var isNew = !File.Exists(Path.Combine(shop.Path, ShopFolder.ShopFileName));
         var path = Path.Combine(shop.Jobs, job + ShopFolder.JobFileEnding);
         if (File.Exists(path) || Directory.Exists(path))
         {

@@ -47,15 +47,26 @@ public sealed class NewCommandTests
     }
 
     [Fact]
-    public void A_shop_file_that_is_there_above_is_kept()
+    public void A_folder_that_is_named_is_the_shop_also_below_another_one()
     {
         using var folder = new FreshFolder();
         File.WriteAllText(folder.File("shop.yaml"), Templates.Shop.Replace("My shop", "Old forge", StringComparison.Ordinal));
-        Directory.CreateDirectory(folder.File("notes"));
-        Typed.Run("new", "stool", "--shop", folder.File("notes"));
+        Directory.CreateDirectory(folder.File("second"));
+        Typed.Run("new", "stool", "--shop", folder.File("second"));
+        Assert.Contains("Old forge", File.ReadAllText(folder.File("shop.yaml")), StringComparison.Ordinal);
+        Assert.True(File.Exists(folder.File("second", "shop.yaml")));
+        Assert.True(File.Exists(folder.File("second", "jobs", "stool.yaml")));
+        Assert.False(Directory.Exists(folder.File("jobs")));
+    }
+
+    [Fact]
+    public void A_shop_file_that_is_there_is_kept()
+    {
+        using var folder = new FreshFolder();
+        File.WriteAllText(folder.File("shop.yaml"), Templates.Shop.Replace("My shop", "Old forge", StringComparison.Ordinal));
+        Typed.Run("new", "stool", "--shop", folder.Path);
         Assert.Contains("Old forge", File.ReadAllText(folder.File("shop.yaml")), StringComparison.Ordinal);
         Assert.True(File.Exists(folder.File("jobs", "stool.yaml")));
-        Assert.False(File.Exists(folder.File("notes", "shop.yaml")));
     }
 
     [Theory]
