@@ -49,6 +49,12 @@ internal static class CommandLine
             screen.Error.WriteLine($"the answer cannot be written: {trouble.Message}");
             return ExitCode.CannotReadOrWrite;
         }
+        catch (Exception bug) when (bug is not OutOfMemoryException)
+        {
+            // Whatever the maker's files hold, this is not theirs to put right: they are told so, with all that helps to find it.
+            screen.Error.WriteLine($"this is a fault of ShopDays, not of your files; please report what you typed and this text:\n{bug}");
+            return ExitCode.CannotReadOrWrite;
+        }
     }
 
     /// <summary>A misspelt option before the name of the job would be taken for that name; behind <c>--</c> it is one.</summary>

@@ -12,6 +12,6 @@ public static class ExitCode
     /// <summary>Wrong use of the command line.</summary>
     public const int WrongUse = 2;
 
-    /// <summary>A file cannot be read or written.</summary>
+    /// <summary>A file cannot be read or written, or a fault of the program itself is in the way: there is no answer.</summary>
     public const int CannotReadOrWrite = 3;
 }

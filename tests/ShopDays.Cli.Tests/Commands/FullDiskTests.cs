@@ -21,12 +21,26 @@ public sealed class FullDiskTests
     }
 
     [Fact]
+    public void A_fault_of_the_program_is_told_as_its_own_with_what_to_report()
+    {
+        using var error = new StringWriter();
+        var screen = new Screen(TextWriter.Null, error);
+        var command = new System.CommandLine.Command("saw");
+        command.SetAction(_ => Bent());
+        Assert.Equal(ExitCode.CannotReadOrWrite, CommandLine.Run([command], ["saw"], screen));
+        Assert.StartsWith("this is a fault of ShopDays, not of your files; please report", error.ToString(), StringComparison.Ordinal);
+        Assert.Contains("the saw is bent", error.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_full_disk_is_told_by_the_name_of_the_file_that_was_wanted()
     {
         // ENOSPC of POSIX, as the runtime hands it on.
         var trouble = FileTroubleException.Writing("plan.pdf", new IOException("No space left on device : '/shop/.passing.part'", 28));
         Assert.Equal("plan.pdf cannot be written: the disk is full", trouble.Message);
     }
+
+    private static int Bent() => throw new InvalidOperationException("the saw is bent");
 
     private sealed class FullDisk : TextWriter
     {
