@@ -1,4 +1,6 @@
+using ShopDays.Days;
 using ShopDays.Measures;
+using ShopDays.Parts;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -11,11 +13,10 @@ internal static class Obstacles
     {
         if (request.Graph.Tasks.Count > 0 && hours.Calendars.All(calendar => calendar.Count == 0))
         {
-            return [new(UnplannableKind.NoSessions, null, "there is no session in the year from the start", "open the shop for some hours, or make sessions longer than opening up and sweeping up")];
+            return [NoSessions(request)];
         }
 
-        var clamps = ClampRow.Of(request.Limits);
-        return [.. request.Graph.Tasks.SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, clamps, request.Lengths)))];
+        return [.. request.Graph.Tasks.SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, request.Limits, request.Lengths)))];
     }
 
     /// <summary>What does not fit into any session of a year.</summary>
@@ -24,6 +25,24 @@ internal static class Obstacles
         var longest = new LongestStretches(problem);
         List<Unplannable> found = [.. request.Graph.Tasks.SelectMany(task => Fit(task, problem, longest))];
         return found.Count > 0 ? found : [.. Together(request, problem)];
+    }
+
+    private static Unplannable NoSessions(PlanRequest request)
+    {
+        const string None = "there is no session in the year from the start";
+        var reasons = request.Calendars.SelectMany(calendar => calendar.Between(request.Start, request.Start.PlusDays(OpenHours.FirstDays - 1)).Unused).Select(one => one.Reason).ToHashSet();
+        var least = WorkTimeText.Write(request.Calendars.Min(calendar => calendar.LeastUseful));
+        return reasons switch
+        {
+            _ when reasons.Contains(UnusedReason.TooShort) => new(
+                UnplannableKind.NoSessions,
+                null,
+                $"{None}: between opening up and sweeping up none of its hours leave {least} to work in, the least that is used ('least-session')",
+                "longer hours, or a smaller 'least-session'"),
+            _ when reasons.Contains(UnusedReason.NoDaylight) => new(UnplannableKind.NoSessions, null, $"{None}: its hours are all in the dark", "hours by day, or another limit of 'daylight'"),
+            _ when reasons.Contains(UnusedReason.Closed) => new(UnplannableKind.NoSessions, null, $"{None}: it is closed on every date that has hours", "open the shop on some of them"),
+            _ => new(UnplannableKind.NoSessions, null, None, "hours on some days of the week"),
+        };
     }
 
     private static IEnumerable<Unplannable> Crew(ShopTask task, int workers)
@@ -36,21 +55,15 @@ internal static class Obstacles
         yield return new(UnplannableKind.CrewTooLarge, task, $"it takes {task.Crew} people, and {workers} work in the shop", $"hours for {task.Crew - workers} more");
     }
 
-    private static IEnumerable<Unplannable> Clamps(ShopTask task, ClampRow owned, LengthFormat lengths)
+    private static IEnumerable<Unplannable> Clamps(ShopTask task, ShopLimits limits, LengthFormat lengths)
     {
-        foreach (var reach in task.Clamps.Select(held => held.Reach).Distinct().OrderDescending())
+        if (ClampShortage.Of(task.Clamps, limits) is not var (reach, needed, there))
         {
-            var needed = task.Clamps.Where(held => held.Reach >= reach).Sum(held => held.Count);
-            var there = owned.ThatReach(reach);
-            if (needed <= there)
-            {
-                continue;
-            }
-
-            var length = lengths.Write(reach);
-            yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {needed} clamps of {length} or longer, and the shop has {there}", $"{needed - there} more clamps of {length}");
             yield break;
         }
+
+        var length = lengths.Write(reach);
+        yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {needed} clamps of {length} or longer, and the shop has {there}", $"{needed - there} more clamps of {length}");
     }
 
     private static IEnumerable<Unplannable> Fit(ShopTask task, ScheduleProblem problem, LongestStretches longest)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using ShopDays.Days;
+using ShopDays.Work;
 
 namespace ShopDays.Plans;
 
@@ -16,6 +17,7 @@ internal sealed class OpenHours
     private OpenHours(PlanRequest request, int days)
     {
         Days = days;
+        Start = request.Start;
         Zone = request.Zone;
         Origin = Zone.AtStartOfDay(request.Start).ToInstant();
         Sessions = [.. request.Calendars.Select(calendar => calendar.Between(request.Start, request.Start.PlusDays(days - 1)).Sessions)];
@@ -36,11 +38,21 @@ internal sealed class OpenHours
 
     private DateTimeZone Zone { get; }
 
+    private LocalDate Start { get; }
+
     /// <summary>The first year.</summary>
     public static OpenHours FirstYear(PlanRequest request) => new(request, FirstDays);
 
     /// <summary>Twice as many days, up to five years; null when five years were looked at.</summary>
     public OpenHours? Longer(PlanRequest request) => Days >= MostDays ? null : new(request, Math.Min(MostDays, 2 * Days));
+
+    /// <summary>
+    /// When a wait is over that begins with the job. Whole days are days of the calendar, also over a change of clocks:
+    /// a client who wants three weeks does not count hours.
+    /// </summary>
+    public ZonedDateTime EndOf(OpeningWait wait) => wait.Duration == Duration.FromDays(wait.Duration.Days)
+        ? Zone.AtStartOfDay(Start.PlusDays(wait.Duration.Days))
+        : At(0) + wait.Duration;
 
     /// <summary>A minute by the shop's clock.</summary>
     public ZonedDateTime At(int minute) => InstantAt(minute).InZone(Zone);

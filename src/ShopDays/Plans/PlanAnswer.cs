@@ -50,7 +50,7 @@ public enum UnplannableKind
     TooLong,
 }
 
-/// <summary>Why there is no plan: which task, which limit, and what would cure it.</summary>
+/// <summary>One thing that stands against a plan, told so that the maker can do something about it.</summary>
 /// <param name="Kind">What stands against it.</param>
 /// <param name="Task">The task; null when it is not about one task.</param>
 /// <param name="Limit">What is wrong, in a maker's words.</param>

@@ -68,7 +68,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         var graph = request.Graph;
         foreach (var wait in graph.OpeningWaits)
         {
-            yield return new(null, hours.At(0), hours.At(0) + wait.Duration, wait.Name);
+            yield return new(null, hours.At(0), hours.EndOf(wait), wait.Name);
         }
 
         var after = graph.Precedences

@@ -21,7 +21,7 @@ internal static class ProblemCompiler
             .ToLookup(one => one.Task, one => one.Wait);
         var closing = graph.ClosingWaits.ToLookup(one => one.After, one => MinutesOf(one.Wait.Duration));
         var opening = graph.OpeningWaits
-            .SelectMany(wait => wait.Holds.Select(task => (Task: task, Minutes: MinutesOf(wait.Duration))))
+            .SelectMany(wait => wait.Holds.Select(task => (Task: task, Minutes: MinutesOf(hours.EndOf(wait).ToInstant() - hours.Origin))))
             .ToLookup(one => one.Task, one => one.Minutes);
         var benchMatters = request.Limits.Benches < request.Calendars.Count || graph.Precedences.Any(one => one.Wait?.HoldsBench == true) || graph.ClosingWaits.Any(one => one.Wait.HoldsBench);
         var tasks = graph.Tasks.Select(task => new CompiledTask

@@ -37,7 +37,49 @@ internal static class ScheduleBound
             new(InHours(problem, ends, waits, _ => true, int.MaxValue), BoundKind.WorkedHours),
             new(ends.Select((end, task) => end + problem.Tasks[task].WaitAtEnd).DefaultIfEmpty().Max(), BoundKind.Waits),
         ];
-        return bounds.Select(bound => bound with { Minute = Math.Min(bound.Minute, CompiledCalendar.Never) }).MaxBy(bound => bound.Minute);
+        return bounds.Select(bound => bound with { Minute = NextFinish(problem, bound.Minute) }).MaxBy(bound => bound.Minute);
+    }
+
+    /// <summary>
+    /// The first minute from one on in which some task, with the wait at its end, can be what finishes the job: work ends
+    /// in a session, so nothing finishes on a closed day unless a wait does.
+    /// </summary>
+    private static int NextFinish(ScheduleProblem problem, int minute)
+    {
+        var first = CompiledCalendar.Never;
+        for (var task = 0; task < problem.Tasks.Length && minute < first; task++)
+        {
+            var plan = problem.Tasks[task];
+            var isLast = plan.WaitAtEnd > 0 || problem.After(task).IsEmpty;
+            if (!isLast)
+            {
+                continue;
+            }
+
+            var piece = plan.IsSplittable ? 1 : plan.Minutes;
+            first = Math.Min(first, plan.Crew == 0 ? minute : plan.WaitAtEnd + EndOfWork(problem, minute - plan.WaitAtEnd, piece));
+        }
+
+        return Math.Min(CompiledCalendar.Never, problem.Tasks.IsEmpty ? minute : Math.Max(minute, first));
+    }
+
+    private static int EndOfWork(ScheduleProblem problem, int minute, int piece)
+    {
+        var first = CompiledCalendar.Never;
+        foreach (var calendar in problem.Workers)
+        {
+            for (var session = calendar.SessionEndingAfter(minute - 1); session < calendar.Count; session++)
+            {
+                var end = Math.Max(minute, calendar.From[session] + piece);
+                if (end <= calendar.To[session])
+                {
+                    first = Math.Min(first, end);
+                    break;
+                }
+            }
+        }
+
+        return first;
     }
 
     /// <summary>

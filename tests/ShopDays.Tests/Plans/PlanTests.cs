@@ -79,6 +79,27 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void Days_of_an_opening_wait_are_days_of_the_calendar_also_when_the_clock_goes_back()
+    {
+        // The clock goes back on Sunday 7 November 2027: 30 times 24 hours from 15 October end at 23:00 on the 13th.
+        var plan = new AJob { Start = new(2027, 10, 15) }.Task("buy oak", 30).Opening("the client agrees", Duration.FromDays(30), "buy oak").Plan();
+        Assert.Equal(new LocalDateTime(2027, 11, 14, 0, 0), Assert.Single(plan.Waits).End.LocalDateTime);
+    }
+
+    [Fact]
+    public void Nothing_is_said_to_end_on_a_closed_day_where_work_comes_last()
+    {
+        // Friday's two hours hold the glue; the shortest wait behind it ends on Saturday, and work is done on Monday.
+        var plan = new AJob { Start = new(2027, 3, 5) }
+            .Task("glue", 120, task => task with { IsSplittable = true })
+            .Task("plane", 1)
+            .Then("glue", "plane", new(Duration.FromHours(24), "glue hardens"))
+            .Plan();
+        Assert.Equal(new LocalDateTime(2027, 3, 8, 9, 1), plan.LowerBound.At.LocalDateTime);
+        Assert.Equal(plan.Finish, plan.LowerBound.At);
+    }
+
+    [Fact]
     public void Heavy_work_stops_at_its_cap_and_light_work_goes_on()
     {
         var plan = new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(60) } }

@@ -8,6 +8,15 @@ namespace ShopDays.Tests.Plans;
 public sealed class UnplannableTests
 {
     [Fact]
+    public void Hours_that_are_all_shorter_than_the_least_session_are_told_with_that_limit()
+    {
+        var reason = Assert.Single(new AJob().Worker("09:00-09:08").Task("plane", 5).Reasons());
+        Assert.Equal(UnplannableKind.NoSessions, reason.Kind);
+        Assert.Contains("10 min", reason.Limit, StringComparison.Ordinal);
+        Assert.Contains("'least-session'", reason.Limit, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_task_longer_than_every_session_is_named_with_the_session_that_would_do() =>
         Is(new AJob().Task("glue the carcass", 125), UnplannableKind.NoSessionLongEnough, "glue the carcass", "it takes 2 h 05 min in one go, and the longest session has 2 h of work", "a session with 2 h 05 min of work");
 
