@@ -6,9 +6,7 @@ namespace ShopDays.Cli.Files;
 /// <summary>Reads <c>rates.yaml</c>: a shop's own operations, methods and figures over those that are built in.</summary>
 internal static class RatesFile
 {
-    private const string Holds = "the key operations, with a list";
-
-    /// <summary>Reads a file of rates. What a line leaves out of a built-in operation keeps its built-in value.</summary>
+    /// <summary>Reads a file of rates. An empty one adds nothing. What a line leaves out of a built-in operation keeps its built-in value.</summary>
     /// <param name="source">The file.</param>
     /// <param name="builtIn">What it adds to.</param>
     /// <param name="cautions">The kinds of caution that it may name.</param>
@@ -16,7 +14,7 @@ internal static class RatesFile
     public static OperationCatalogue Read(SourceFile source, OperationCatalogue builtIn, IReadOnlyList<string> cautions, Findings findings)
     {
         var reading = new Reading { Findings = findings };
-        var root = YamlFile.Read(source.Name, source.Bytes, Holds, findings);
+        var root = YamlFile.Read(source.Name, source.Bytes, expected: null, findings);
         if (root is null || Section.Open(root, "the rates", reading) is not { } section)
         {
             return builtIn;

@@ -43,7 +43,7 @@ internal static class ShopMistakes
         Finding.At(place, $"{QuotedText.Of(typed)} leaves nothing of the price for the work") with { Expected = "less than 100%" };
 
     public static Finding UnknownOperation(Place place, string typed, IReadOnlyList<string> operations) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} is not an operation") with { Expected = ValueMistakes.AnyOf(operations, "operations"), Nearest = NearestName.To(typed, operations) };
+        Finding.At(place, $"{QuotedText.Of(typed)} is not an operation") with { Expected = ValueMistakes.AnyOf(operations, "operations"), Nearest = ValueMistakes.Nearest(typed, operations) };
 
     public static Finding UnknownMethod(Place place, string typed, string operation, IReadOnlyList<string> methods) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not a method of {QuotedText.Of(operation)}") with { Expected = ValueMistakes.AnyOf(methods, "methods"), Nearest = NearestName.To(typed, methods) };

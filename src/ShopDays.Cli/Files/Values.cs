@@ -31,9 +31,12 @@ internal static class Values
 
     /// <summary>A name: one line, not too long for a label.</summary>
     public static ValueReader<string> Name(string expected) => (node, reading) =>
-        Text(expected)(node, reading).Unless(reading.Findings, name => name.Length > LongestName || name.Any(char.IsControl)
-            ? ValueMistakes.NoName(node.Place, name, LongestName)
-            : null);
+        Text(expected)(node, reading).Unless(reading.Findings, name => name switch
+        {
+            _ when name.Any(char.IsControl) => ValueMistakes.NoName(node.Place, name),
+            { Length: > LongestName } => ValueMistakes.NameTooLong(node.Place, name.Length, LongestName),
+            _ => null,
+        });
 
     /// <summary>A value that a reader of the library makes of a text.</summary>
     public static ValueReader<T> Of<T>(string expected, Func<string, Reading, TextResult<T>> read) => (node, reading) =>

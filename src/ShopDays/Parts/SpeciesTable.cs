@@ -27,7 +27,10 @@ public sealed class SpeciesTable
     /// <summary>The names, in the order of the data file.</summary>
     public IEnumerable<string> Names => All.Select(one => one.Name);
 
-    /// <summary>Finds a species by its name in the trade, or by its name less what stands in brackets.</summary>
+    /// <summary>
+    /// Finds a species by its name in the trade, by its name less what stands in brackets, or by the other name in them:
+    /// <c>sugar (hard) maple</c> is sugar maple and hard maple. A name that fits several finds none.
+    /// </summary>
     public bool TryFind(string name, [NotNullWhen(true)] out Species? species)
     {
         if (byName.TryGetValue(name, out species))
@@ -35,14 +38,29 @@ public sealed class SpeciesTable
             return true;
         }
 
-        species = All.FirstOrDefault(one => string.Equals(WithoutBrackets(one.Name), name, StringComparison.OrdinalIgnoreCase));
-        return species is not null;
+        var fitting = All.Where(one => OtherNames(one.Name).Contains(name, StringComparer.OrdinalIgnoreCase)).ToList();
+        if (fitting.Count != 1)
+        {
+            return false;
+        }
+
+        species = fitting[0];
+        return true;
     }
 
-    private static string WithoutBrackets(string name)
+    private static IEnumerable<string> OtherNames(string name)
     {
         var open = name.IndexOf('(', StringComparison.Ordinal);
         var close = name.IndexOf(')', StringComparison.Ordinal);
-        return open < 0 || close < open ? name : string.Join(' ', (name[..open] + name[(close + 1)..]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        if (open < 0 || close < open)
+        {
+            yield break;
+        }
+
+        var (before, inside, after) = (name[..open].Trim(), name[(open + 1)..close].Trim(), name[(close + 1)..].Trim());
+        yield return $"{before} {after}".Trim();
+
+        // Alone a word in brackets is a name only where it tells more than a quality: mahogany (true) is not 'true'.
+        yield return $"{inside} {(after.Length > 0 ? after : before)}";
     }
 }

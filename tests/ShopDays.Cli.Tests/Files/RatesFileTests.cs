@@ -54,6 +54,11 @@ public sealed class RatesFileTests
         Assert.Equal([1, 0.3, 0.7], new[] { "hand", "band saw", "frame saw" }.Select(name => rip.Methods.Single(method => method.Name == name).MinutesPerUnit));
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("# nothing of our own yet\n")]
+    public void An_empty_file_of_rates_adds_nothing_and_is_no_mistake(string text) => Assert.Equal(BuiltIn.Operations.All, Read(text).All);
+
     private static OperationCatalogue Read(string text)
     {
         var findings = new Findings();

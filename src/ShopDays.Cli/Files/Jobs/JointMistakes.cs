@@ -6,7 +6,7 @@ namespace ShopDays.Cli.Files.Jobs;
 internal static class JointMistakes
 {
     public static Finding UnknownJoint(Place place, string typed, IReadOnlyList<string> kinds) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} is not a kind of joint") with { Expected = ValueMistakes.AnyOf(kinds, "kinds"), Nearest = NearestName.To(typed, kinds) };
+        Finding.At(place, $"{QuotedText.Of(typed)} is not a kind of joint") with { Expected = ValueMistakes.AnyOf(kinds, "kinds"), Nearest = ValueMistakes.Nearest(typed, kinds) };
 
     public static Finding JointWithoutParts(Place place, string kind) =>
         Finding.At(place, $"{QuotedText.Of(kind)} names no parts") with { Expected = "'between' with the parts that it joins, or 'in' with the parts in which it is cut" };

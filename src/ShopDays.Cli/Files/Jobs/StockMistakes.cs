@@ -6,7 +6,7 @@ namespace ShopDays.Cli.Files.Jobs;
 internal static class StockMistakes
 {
     public static Finding UnknownSpecies(Place place, string typed, IReadOnlyList<string> known) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} is not a known species") with { Expected = ValueMistakes.AnyOf(known, "species"), Nearest = NearestName.To(typed, known) };
+        Finding.At(place, $"{QuotedText.Of(typed)} is not a known species") with { Expected = ValueMistakes.AnyOf(known, "species"), Nearest = ValueMistakes.Nearest(typed, known) };
 
     public static Finding BoardTwice(Place place, string name, Place first) =>
         Finding.At(place, $"a board {QuotedText.Of(name)} is there already") with { Cure = FormattableString.Invariant($"it is in line {first.Line}; give this one another letter") };
@@ -39,13 +39,13 @@ internal static class StockMistakes
         Finding.At(place, $"the board {QuotedText.Of(board)} is {species}, the part {wanted}") with { Expected = "a board of the part's species" };
 
     public static Finding LongerThanAnyBoard(Place place, string part, string needs, string gives, string species) =>
-        Finding.At(place, $"{QuotedText.Of(part)} needs {needs} of length, the longest {species} board gives {gives}") with { Cure = "add longer stock" };
+        Finding.At(place, $"{QuotedText.Of(part)} needs {needs} of length, the longest {species} board gives {gives}") with { Cure = "list a longer board" };
 
     public static Finding ThickerThanAnyBoard(Place place, string part, string needs, string gives, string species) =>
-        Finding.At(place, $"{QuotedText.Of(part)} needs {needs} of thickness, the thickest {species} board gives {gives}") with { Cure = "add thicker stock" };
+        Finding.At(place, $"{QuotedText.Of(part)} needs {needs} of thickness, the thickest {species} board gives {gives}") with { Cure = "list a thicker board" };
 
     public static Finding WiderThanAnyBoard(Place place, string part, string needs, string gives, string species) =>
-        Finding.At(place, $"{QuotedText.Of(part)} needs {needs} of width, the widest {species} board gives {gives}") with { Cure = "add 'panel: true' to glue it up from strips, or add wider stock" };
+        Finding.At(place, $"{QuotedText.Of(part)} needs {needs} of width, the widest {species} board gives {gives}") with { Cure = "let it be glued up with 'panel: true', or list a wider board" };
 
     public static Finding EndsWithoutAngle(Place place, string typed) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not how ends are cut") with { Expected = "square, sawn, mitred or angled with degrees off square, such as angled 8", Nearest = NearestName.To(typed, ["square", "sawn", "mitred", "angled 8"]) };

@@ -18,10 +18,10 @@ internal static class YamlFile
     /// <summary>Reads a file's bytes.</summary>
     /// <param name="file">The file's name for the maker.</param>
     /// <param name="bytes">All that it holds.</param>
-    /// <param name="expected">What such a file holds, should it be empty.</param>
+    /// <param name="expected">What such a file holds, should it be empty; null where it may be.</param>
     /// <param name="findings">Where mistakes go.</param>
     /// <returns>The one document of the file; null when there is none that could be read.</returns>
-    public static YamlNode? Read(string file, byte[] bytes, string expected, Findings findings)
+    public static YamlNode? Read(string file, byte[] bytes, string? expected, Findings findings)
     {
         var start = new Place(file, 1, 1);
         if (bytes.Length > LargestBytes)
@@ -52,11 +52,11 @@ internal static class YamlFile
         }
     }
 
-    private static YamlNode? ReadDocument(YamlTree tree, string file, string expected, Findings findings)
+    private static YamlNode? ReadDocument(YamlTree tree, string file, string? expected, Findings findings)
     {
         if (tree.Next() is StreamEnd)
         {
-            findings.Add(YamlMistakes.NothingInTheFile(new(file, 1, 1), expected));
+            SayEmpty(file, expected, findings);
             return null;
         }
 
@@ -75,11 +75,19 @@ internal static class YamlFile
 
         if (root is YamlText { Value: "" })
         {
-            findings.Add(YamlMistakes.NothingInTheFile(new(file, 1, 1), expected));
+            SayEmpty(file, expected, findings);
             return null;
         }
 
         return root;
+    }
+
+    private static void SayEmpty(string file, string? expected, Findings findings)
+    {
+        if (expected is not null)
+        {
+            findings.Add(YamlMistakes.NothingInTheFile(new(file, 1, 1), expected));
+        }
     }
 
     private static Place PlaceOfByte(string file, byte[] bytes, int index)
