@@ -19,13 +19,13 @@ internal sealed class EstimateCommand(Screen screen) : IShopCommand
             var workings = asked.Workings;
             if (workings.Missing.Count > 0)
             {
-                return command.SayMissing(workings);
+                return command.SayMissing(asked);
             }
 
             switch (workings.Order)
             {
                 case OrderOfWork.GoesRound round:
-                    return command.SayGoesRound(workings, round.Names);
+                    return command.SayGoesRound(asked, round.Names);
                 case OrderOfWork.Made made:
                     var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
                     if (asked.AsJson)
@@ -34,7 +34,7 @@ internal sealed class EstimateCommand(Screen screen) : IShopCommand
                     }
                     else
                     {
-                        EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate);
+                        EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate, workings.Read.Located.Format);
                         RemarkPrint.Print(asked.Screen, made.Remarks);
                     }
 

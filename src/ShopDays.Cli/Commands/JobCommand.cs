@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Json;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Layouts;
@@ -46,6 +47,11 @@ internal sealed class JobCommand
             }
 
             screen.Error.WriteLine($"{CountWords.Of(reading.Findings.Count, "mistake")}; nothing was worked out or written");
+            if (parsed.GetValue(json) && !parsed.GetValue(quiet))
+            {
+                JsonAnswer.Write(screen.Out, RefusalJson.Of(reading.Findings));
+            }
+
             return ExitCode.No;
         }
 
@@ -58,20 +64,31 @@ internal sealed class JobCommand
             parsed.GetValue(quiet) ? screen.Silent() : screen));
     });
 
-    /// <summary>Says on the error stream that the stock does not yield every part.</summary>
+    /// <summary>Says on the error stream that the stock does not yield every part, and to other programs as their answer.</summary>
     /// <returns>The exit code for it.</returns>
-    public int SayMissing(Workings workings)
+    public int SayMissing(Question asked)
     {
+        var workings = asked.Workings;
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, RefusalJson.Of(workings.Layout, workings.Read.Located.Format));
+        }
+
         LayoutPrint.PrintMissing(screen.Error, screen, workings.Layout, workings.Read.Located.Format);
         screen.Wrapped(screen.Error, "Nothing further was worked out: a plan of parts that are not there would be no plan.");
         return ExitCode.No;
     }
 
-    /// <summary>Says on the error stream that the order of work goes round, at the places of what is in it.</summary>
+    /// <summary>Says on the error stream that the order of work goes round, at the places of what is in it, and to other programs as their answer.</summary>
     /// <returns>The exit code for it.</returns>
-    public int SayGoesRound(Workings workings, IReadOnlyList<string> names)
+    public int SayGoesRound(Question asked, IReadOnlyList<string> names)
     {
-        var places = workings.Read.Located.Places;
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, RefusalJson.Of(names));
+        }
+
+        var places = asked.Workings.Read.Located.Places;
         foreach (var name in names.Distinct(StringComparer.Ordinal))
         {
             screen.Error.WriteLine($"{places.Of(name)}: the order of work goes round: {string.Join(", ", names)}; remove one of these 'before' or 'after' lines");

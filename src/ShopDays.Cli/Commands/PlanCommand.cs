@@ -4,6 +4,7 @@ using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Paper;
+using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Plans;
 using ShopDays.Times;
@@ -37,8 +38,8 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
 
             return asked.Workings switch
             {
-                { Missing.Count: > 0 } => command.SayMissing(asked.Workings),
-                { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked.Workings, round.Names),
+                { Missing.Count: > 0 } => command.SayMissing(asked),
+                { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked, round.Names),
                 { Order: OrderOfWork.Made made } => Answer(asked, made, paper),
                 _ => throw new UnreachableException(),
             };
@@ -60,19 +61,20 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
                 return ExitCode.No;
 
             case PlanAnswer.Planned planned:
-                var cautions = Caution.For(made.Graph.Tasks, BuiltIn.Cautions);
+                var today = clock.GetCurrentInstant().InZone(asked.Workings.Read.Shop.Place.Zone).Date;
+                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, today);
                 if (pdf is not null)
                 {
-                    WholeFile.Save(pdf, PlanBook.Set(PaperOf(asked.Workings, made, planned, cautions)));
+                    WholeFile.Save(pdf, PlanBook.Set(PaperOf(asked.Workings, made, told)));
                 }
 
                 if (asked.AsJson)
                 {
-                    JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(planned, job.Due, cautions, made.Remarks));
+                    JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(told));
                     return ExitCode.Done;
                 }
 
-                PlanPrint.Print(asked.Screen, job.Name, job.Due, planned, cautions, made.Remarks);
+                PlanPrint.Print(asked.Screen, told);
                 if (pdf is not null)
                 {
                     asked.Screen.Out.WriteLine();
@@ -86,7 +88,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         }
     }
 
-    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, PlanAnswer.Planned planned, IReadOnlyList<Caution> cautions)
+    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, ToldPlan told)
     {
         var draws = workings.DrawsOf(made.Graph);
         return new()
@@ -98,10 +100,11 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             Graph = made.Graph,
             Estimate = JobEstimate.Of(made.Graph, draws),
             TaskTimes = [.. made.Graph.Tasks.Select(task => draws.Of(task.Id))],
-            Plan = planned.Plan,
-            Forecast = planned.Forecast,
-            Cautions = cautions,
+            Plan = told.Answer.Plan,
+            Forecast = told.Answer.Forecast,
+            Cautions = told.Cautions,
             Remarks = made.Remarks,
+            UnusedHours = told.UnusedHours,
             Made = clock.GetCurrentInstant(),
         };
     }

@@ -9,7 +9,7 @@ using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands;
 
-/// <summary>The way from a shop and a job to a plan, each step worked out when it is first asked for and kept.</summary>
+/// <summary>Layout, order of work, drawn times and plan of one job, each worked out when it is first asked for and kept.</summary>
 /// <param name="read">The shop and the job.</param>
 /// <param name="seed">Where layout, draws and plan draw from.</param>
 /// <param name="effort">How hard the layout is searched for.</param>

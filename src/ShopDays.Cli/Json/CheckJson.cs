@@ -1,5 +1,7 @@
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
+using ShopDays.Plans;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Json;
@@ -10,21 +12,12 @@ internal static class CheckJson
     /// <summary>The mistakes, or the stock and the parts.</summary>
     public static object Of(ShopAndJobReading reading) => new
     {
-        Mistakes = reading.Findings.Select(one => new
-        {
-            one.Place.File,
-            one.Place.Line,
-            one.Place.Column,
-            one.Kind,
-            one.What,
-            one.Expected,
-            one.Nearest,
-            one.Cure,
-            Text = one.ToString(),
-        }),
+        Mistakes = RefusalJson.MistakesOf(reading.Findings),
         Job = reading.Read?.Job.Name,
         Boards = reading.Read is { } stock ? BoardsOf(stock) : null,
         Parts = reading.Read is { } list ? PartsOf(list) : null,
+        UnusedHours = reading.Read is { } shop ? UnusedJson.Of(UnusedWords.OfYear(shop), shop.Shop) : null,
+        ClampsMissing = reading.Read is { } owned ? ClampsOf(owned) : null,
     };
 
     private static IEnumerable<object> BoardsOf(ShopAndJob read)
@@ -41,6 +34,12 @@ internal static class CheckJson
             Heavy = limits.IsForTwo(board.Weight),
         });
     }
+
+    private static IEnumerable<object> ClampsOf(ShopAndJob read) =>
+        from glueUp in read.Job.GlueUps
+        let missing = ClampShortage.Of(glueUp.Clamps, read.Shop.Limits)
+        where missing is not null
+        select new { glueUp = glueUp.Name, ReachMm = JsonAnswer.Millimetres(missing.Reach), missing.Needed, missing.Owned };
 
     private static IEnumerable<object> PartsOf(ShopAndJob read)
     {

@@ -11,22 +11,8 @@ internal static class LayoutJson
     public static object Of(Layout layout, LengthFormat format) => new
     {
         layout.Fits,
-        Unplaced = layout.Unplaced.Select(one => new
-        {
-            Part = one.Part.Name,
-            one.Number,
-            IsSpare = one.Number > one.Part.Count,
-            Reason = UnplacedWords.Why(one, format),
-        }),
-        Wanted = layout.Wanted.Select(one => new
-        {
-            Species = one.Species.Name,
-            one.Count,
-            LengthMm = JsonAnswer.Millimetres(one.Length),
-            WidthMm = JsonAnswer.Millimetres(one.Width),
-            ThicknessMm = JsonAnswer.Millimetres(one.Thickness),
-            BoardFeet = Math.Round(one.Volume.BoardFeet, 2, MidpointRounding.AwayFromZero),
-        }),
+        Unplaced = UnplacedOf(layout, format),
+        Wanted = WantedOf(layout),
         BoardsUsed = layout.Boards.Count,
         layout.Yield,
         Bound = layout.BestPossibleYield,
@@ -36,6 +22,26 @@ internal static class LayoutJson
         MatchesNotKept = layout.NotHonoured,
         Boards = layout.Boards.Select(BoardOf),
     };
+
+    /// <summary>What no board yields, spares among it.</summary>
+    public static IEnumerable<object> UnplacedOf(Layout layout, LengthFormat format) => layout.Unplaced.Select(one => new
+    {
+        Part = one.Part.Name,
+        one.Number,
+        IsSpare = one.Number > one.Part.Count,
+        Reason = UnplacedWords.Why(one, format),
+    });
+
+    /// <summary>The stock that would do.</summary>
+    public static IEnumerable<object> WantedOf(Layout layout) => layout.Wanted.Select(one => new
+    {
+        Species = one.Species.Name,
+        one.Count,
+        LengthMm = JsonAnswer.Millimetres(one.Length),
+        WidthMm = JsonAnswer.Millimetres(one.Width),
+        ThicknessMm = JsonAnswer.Millimetres(one.Thickness),
+        BoardFeet = Math.Round(one.Volume.BoardFeet, 2, MidpointRounding.AwayFromZero),
+    });
 
     private static object BoardOf(BoardLayout board) => new
     {

@@ -1,3 +1,4 @@
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -7,7 +8,9 @@ namespace ShopDays.Cli.Json;
 internal static class PlanJson
 {
     /// <summary>The plan as an object to be written.</summary>
-    public static object Of(PlanAnswer.Planned answer, NodaTime.LocalDate? due, IReadOnlyList<Caution> cautions, IReadOnlyList<Remark> remarks) => new
+    public static object Of(ToldPlan told) => Of(told, told.Answer);
+
+    private static object Of(ToldPlan told, PlanAnswer.Planned answer) => new
     {
         Finish = new
         {
@@ -15,7 +18,8 @@ internal static class PlanJson
             P50 = JsonAnswer.Time(answer.Forecast.P50),
             P80 = JsonAnswer.Time(answer.Forecast.P80),
             P90 = JsonAnswer.Time(answer.Forecast.P90),
-            Due = due is { } date ? JsonAnswer.Date(date) : null,
+            Due = told.Due is { } date ? JsonAnswer.Date(date) : null,
+            DueCannotBeKept = PlanWords.CannotKeep(answer.Plan, told.Due),
             answer.Forecast.ChanceOfDue,
         },
         LowerBound = JsonAnswer.Time(answer.Plan.LowerBound.At),
@@ -31,8 +35,12 @@ internal static class PlanJson
             wait.Reason,
         }),
         Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share }),
-        Cautions = cautions.Select(caution => new { caution.Kind, caution.Text, caution.SaidBy }),
-        Remarks = remarks.Select(RemarkJson.Of),
+        Cautions = told.Cautions.Select(caution => new { caution.Kind, caution.Text, caution.SaidBy }),
+        Remarks = told.Remarks.Select(RemarkJson.Of),
+        told.Notes,
+        MissingSpares = LayoutJson.UnplacedOf(told.Layout, told.Read.Located.Format),
+        MatchesNotKept = told.Layout.NotHonoured,
+        UnusedHours = UnusedJson.Of(told.Unused, told.Read.Shop),
         answer.Forecast.Trials,
         answer.Forecast.Unfinished,
         answer.Forecast.Overruns,

@@ -45,6 +45,9 @@ internal sealed record PlanPaper
     /// <summary>What the maker should know before beginning: a lift for two, clamps that are lacking.</summary>
     public required IReadOnlyList<Remark> Remarks { get; init; }
 
+    /// <summary>Hours of the shop that give no session while the plan runs, each with its dates and its reason; may be empty.</summary>
+    public IReadOnlyList<string> UnusedHours { get; init; } = [];
+
     /// <summary>When the plan was made; passed in, so that the same plan gives the same file.</summary>
     public required Instant Made { get; init; }
 }

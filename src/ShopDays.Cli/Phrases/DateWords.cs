@@ -10,6 +10,7 @@ internal static class DateWords
     private static readonly LocalDatePattern ShortDay = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
     private static readonly LocalDatePattern ShortDayOfYear = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
     private static readonly LocalDatePattern DayOfMonth = LocalDatePattern.CreateWithInvariantCulture("d MMMM");
+    private static readonly LocalDatePattern DayOfYear = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
     private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
 
     /// <summary><c>Tue 6 Apr 2027</c>.</summary>
@@ -26,6 +27,9 @@ internal static class DateWords
 
     /// <summary><c>6 April</c>.</summary>
     public static string Month(LocalDate date) => DayOfMonth.Format(date);
+
+    /// <summary><c>6 Apr 2027</c>.</summary>
+    public static string Plain(LocalDate date) => DayOfYear.Format(date);
 
     /// <summary><c>08:30</c>.</summary>
     public static string At(ZonedDateTime time) => Clock.Format(time.TimeOfDay);

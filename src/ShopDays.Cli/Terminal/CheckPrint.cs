@@ -3,6 +3,7 @@ using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Plans;
 using ShopDays.Work;
 using Spectre.Console;
 
@@ -66,9 +67,28 @@ internal static class CheckPrint
             screen.Wrapped($"{HeavyMark} over {MassText.Write(limits.LiftAlone, inPounds)}, what one person lifts alone in this shop: get a second pair of hands, or move one end at a time", indent: 2);
         }
 
+        PrintClamps(screen, read);
+        PlanPrint.PrintUnused(screen, [.. UnusedWords.OfYear(read).Select(span => UnusedWords.Of(span, read.Shop))]);
+
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
 
         string Weight(Mass mass) => MassText.Write(mass, inPounds) + (limits.IsForTwo(mass) ? " " + HeavyMark : "");
+    }
+
+    /// <summary>Glue-ups that take more clamps than the shop owns; nothing when there are enough.</summary>
+    private static void PrintClamps(Screen screen, ShopAndJob read)
+    {
+        foreach (var glueUp in read.Job.GlueUps)
+        {
+            if (ClampShortage.Of(glueUp.Clamps, read.Shop.Limits) is not { } missing)
+            {
+                continue;
+            }
+
+            screen.Out.WriteLine();
+            screen.Wrapped(FormattableString.Invariant(
+                $"Too few clamps: {glueUp.Name} takes {missing.Needed} of {read.Located.Format.Write(missing.Reach)} or longer, and the shop owns {missing.Owned}."));
+        }
     }
 
     private static Table Table(params string[] heads)

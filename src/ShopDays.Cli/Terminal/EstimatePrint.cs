@@ -1,3 +1,4 @@
+using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
 using ShopDays.Times;
 using Spectre.Console;
@@ -8,7 +9,7 @@ namespace ShopDays.Cli.Terminal;
 internal static class EstimatePrint
 {
     /// <summary>Prints it.</summary>
-    public static void Print(Screen screen, string job, JobEstimate estimate)
+    public static void Print(Screen screen, string job, JobEstimate estimate, LengthFormat format)
     {
         screen.Out.WriteLine($"{job}: hands-on time");
         screen.Out.WriteLine();
@@ -23,11 +24,12 @@ internal static class EstimatePrint
         var operations = Grid.WithHeads("operation", "method", ">quantity", "unit", ">tasks", ">likely", ">80 %");
         foreach (var one in estimate.Operations)
         {
+            var (quantity, unit) = SawnWords.Of(one.Quantity, one.Unit, format);
             operations.AddTexts(
                 one.Operation,
                 one.Method,
-                FormattableString.Invariant($"{one.Quantity:0.#}"),
-                one.Unit,
+                FormattableString.Invariant($"{quantity:0.#}"),
+                unit,
                 FormattableString.Invariant($"{one.Tasks}"),
                 Hours(one.Time.P50),
                 Hours(one.Time.P80));

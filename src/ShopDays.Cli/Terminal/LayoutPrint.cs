@@ -15,7 +15,7 @@ internal static class LayoutPrint
         screen.Wrapped(FormattableString.Invariant(
             $"{CountWords.Of(layout.Boards.Count, "board")} cut, {layout.Yield:P0} of their area in blanks (at best {layout.BestPossibleYield:P0} is possible)."));
         screen.Wrapped(FormattableString.Invariant(
-            $"{layout.RipLength.Feet:0} ft of rip and straightening, {layout.CrosscutLength.Feet:0} ft of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
+            $"{SawnWords.Of(layout.RipLength, format)} of rip and straightening, {SawnWords.Of(layout.CrosscutLength, format)} of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
         PrintMissing(screen.Out, screen, layout, format);
         foreach (var group in layout.NotHonoured)
         {

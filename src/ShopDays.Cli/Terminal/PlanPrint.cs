@@ -10,13 +10,35 @@ namespace ShopDays.Cli.Terminal;
 internal static class PlanPrint
 {
     /// <summary>Prints it.</summary>
-    public static void Print(Screen screen, string job, LocalDate? due, PlanAnswer.Planned answer, IReadOnlyList<Caution> cautions, IReadOnlyList<Remark> remarks)
+    public static void Print(Screen screen, ToldPlan told)
     {
-        PrintDates(screen, job, due, answer);
-        RemarkPrint.Print(screen, remarks);
-        PrintDays(screen, answer.Plan);
-        PrintWaits(screen, answer.Plan);
-        PrintCautions(screen, cautions);
+        PrintDates(screen, told.Read.Job.Name, told.Due, told.Answer);
+        foreach (var note in told.Notes)
+        {
+            screen.Wrapped(note);
+        }
+
+        PrintUnused(screen, told.UnusedHours);
+        RemarkPrint.Print(screen, told.Remarks);
+        PrintDays(screen, told.Answer.Plan);
+        PrintWaits(screen, told.Answer.Plan);
+        PrintCautions(screen, told.Cautions);
+    }
+
+    /// <summary>Prints the hours that give no session; nothing when all can be used.</summary>
+    public static void PrintUnused(Screen screen, IReadOnlyList<string> hours)
+    {
+        if (hours.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        screen.Out.WriteLine("Hours that cannot be used:");
+        foreach (var one in hours)
+        {
+            screen.Wrapped("- " + one, indent: 2);
+        }
     }
 
     /// <summary>Prints why there is no plan.</summary>

@@ -23,6 +23,12 @@ public sealed class RefusalTests
             line => Assert.StartsWith("jobs/tray.yaml:14:50: ", line, StringComparison.Ordinal),
             line => Assert.Equal("3 mistakes; nothing was worked out or written", line));
         Assert.EndsWith("nearest: black cherry", ran.Complaints[1], StringComparison.Ordinal);
+
+        var json = await Ran.In(folder.Path, command, "tray", "--json");
+        Assert.Equal(1, json.ExitCode);
+        Assert.Equal(
+            [("shop.yaml", 4, 11), ("jobs/tray.yaml", 5, 25), ("jobs/tray.yaml", 14, 50)],
+            json.ReadJson().List("mistakes").Select(one => (one.Text("file"), one.Number("line"), one.Number("column"))));
     }
 
     [Fact]
@@ -60,6 +66,11 @@ public sealed class RefusalTests
         Assert.Contains("Left over:\n- end 1: ", plan.Error, StringComparison.Ordinal);
         Assert.Contains("The least extra stock, of the kinds on hand, that would do:\n- 1 more ", plan.Error, StringComparison.Ordinal);
         Assert.False(File.Exists(folder.File("tray.pdf")));
+
+        var json = await Ran.In(folder.Path, "plan", "tray", "--json");
+        Assert.Equal((1, false), (json.ExitCode, json.ReadJson().YesOrNo("fits")));
+        Assert.Equal(leftOver, json.ReadJson().List("unplaced").Select(piece => (piece.Text("part"), piece.Number("number"))));
+        Assert.NotEmpty(json.ReadJson().List("wanted"));
     }
 
     [Fact]
@@ -91,6 +102,10 @@ public sealed class RefusalTests
         Assert.Equal((1, ""), (ran.ExitCode, ran.Out));
         Assert.Matches(@"jobs/tray\.yaml:1[67]:\d+: .*goes round: .*line the tray", ran.Error);
         Assert.Contains("screw on the feet", ran.Error, StringComparison.Ordinal);
+
+        // Where the order of the file itself goes round it is a mistake at its place, for other programs too.
+        var json = await Ran.In(folder.Path, "plan", "tray", "--json");
+        Assert.Contains("line the tray", Assert.Single(json.ReadJson().List("mistakes")).Text("what"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,36 @@
+using NodaTime;
+using ShopDays.Cli.Files;
+using ShopDays.Days;
+using ShopDays.Layouts;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Phrases;
+
+/// <summary>A plan with all that is told about it, on the terminal and to other programs.</summary>
+/// <param name="Read">The shop and the job.</param>
+/// <param name="Layout">Where the parts come out of the boards.</param>
+/// <param name="Answer">The plan and its forecast.</param>
+/// <param name="Cautions">The cautions of its work.</param>
+/// <param name="Remarks">What to know of the work before it begins.</param>
+/// <param name="Today">The date by the shop's clock.</param>
+internal sealed record ToldPlan(
+    ShopAndJob Read,
+    Layout Layout,
+    PlanAnswer.Planned Answer,
+    IReadOnlyList<Caution> Cautions,
+    IReadOnlyList<Remark> Remarks,
+    LocalDate Today)
+{
+    /// <summary>The date by the end of which the job should be finished; null for none.</summary>
+    public LocalDate? Due => Read.Job.Due;
+
+    /// <summary>Hours that give no session while the plan runs.</summary>
+    public IReadOnlyList<UnusedSpan> Unused { get; } = UnusedWords.Of(Read, Answer.Plan);
+
+    /// <summary>The same in words.</summary>
+    public IReadOnlyList<string> UnusedHours => [.. Unused.Select(span => UnusedWords.Of(span, Read.Shop))];
+
+    /// <summary>Dates that cannot be kept, and wishes that the stock does not fulfil.</summary>
+    public IReadOnlyList<string> Notes => [.. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
+}
