@@ -30,6 +30,18 @@ public sealed class LineBreaksTests
     public void No_line_is_wider_than_it_may_be() => Gen.Select(Letters, Gen.Double[12, 300]).Sample((text, width) =>
         Assert.All(LineBreaks.Of(text, TypeScale.Body, width), line => Assert.True(TypeScale.Body.WidthOf(line) <= width + 1e-9)));
 
+    [Theory]
+    [InlineData("straighten the edges of A2, cuts 4, 6", "cuts\u00A04,\u00A06")]
+    [InlineData("rip A2, cuts 5, 7-9", "cuts\u00A05,\u00A07-9")]
+    [InlineData("rip A2, cut 12", "cut\u00A012")]
+    public void The_numbers_of_cuts_stay_on_one_line(string text, string held)
+    {
+        for (var width = TypeScale.Body.WidthOf(held) + 0.1; width < 300; width += 5)
+        {
+            Assert.Contains(LineBreaks.Of(text, TypeScale.Body, width), line => line.EndsWith(held, StringComparison.Ordinal));
+        }
+    }
+
     [Fact]
     public void Every_line_takes_as_many_words_as_fit()
     {

@@ -5,7 +5,8 @@ namespace ShopDays.Cli.Paper.Setting;
 
 /// <summary>
 /// Breaks text into lines: each takes as many words as fit. Spaces that do not break (U+00A0) hold their
-/// words together, and so do the spaces within a measure such as 9 1/4 in. What is wider than a whole line is broken
+/// words together, and so do the spaces within a measure such as 9 1/4 in and within the numbers of cuts such as
+/// cuts 4, 6. What is wider than a whole line is broken
 /// there after all, and at last between characters, so that nothing is lost.
 /// </summary>
 public static partial class LineBreaks
@@ -34,7 +35,7 @@ public static partial class LineBreaks
         var space = style.WidthOf(" ");
         var line = new List<string>();
         var used = 0.0;
-        foreach (var word in WithinMeasure().Replace(stretch, $"{Held}").Split(Blanks, StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in WithinMeasureOrCuts().Replace(stretch, $"{Held}").Split(Blanks, StringSplitOptions.RemoveEmptyEntries))
         {
             foreach (var part in Parts(word, style, width))
             {
@@ -53,9 +54,9 @@ public static partial class LineBreaks
         lines.Add(string.Join(' ', line));
     }
 
-    // After a figure: a common fraction, or a unit.
-    [GeneratedRegex(@"(?<=[0-9¼½¾]) (?=[0-9]+/[0-9]|(?:in|ft|mm|cm|m|ft2|m2|bf|lb|kg|min|h|d|°C|°F|%)(?![\p{L}\p{N}]))")]
-    private static partial Regex WithinMeasure();
+    // After a figure: a common fraction, or a unit. After the word cut or cuts: one number after the other.
+    [GeneratedRegex(@"(?<=[0-9¼½¾]) (?=[0-9]+/[0-9]|(?:in|ft|mm|cm|m|ft2|m2|bf|lb|kg|min|h|d|°C|°F|%)(?![\p{L}\p{N}]))|(?<=\bcuts?(?: [0-9]+(?:[-–][0-9]+)?,)*) (?=[0-9])")]
+    private static partial Regex WithinMeasureOrCuts();
 
     private static IEnumerable<string> Parts(string word, TextStyle style, double width)
     {
