@@ -80,9 +80,22 @@ public sealed class BoardPictureTests
                 else
                 {
                     AssertInside(label.Place, place);
+                    Assert.True(picture.Key.Any(entry => ReferenceEquals(entry.Blank, placed.Blank)) || picture.Labels.Any(shown => string.Concat(shown.Lines).Contains(placed.Blank.Label, StringComparison.Ordinal)));
                 }
             });
             Assert.Equal(picture.Key.Count, picture.Key.Select(entry => entry.Letter).Distinct().Count());
+        },
+        iter: 100);
+
+    [Fact]
+    public void No_number_of_a_cut_covers_the_name_of_a_piece() => Layouts.Sample(
+        layout =>
+        {
+            var picture = PictureOf(layout);
+            var letters = picture.Key.Select(entry => entry.Letter).ToHashSet();
+            // A letter stands even where a piece is too small to be clear of its cuts.
+            Assert.All(picture.Labels.Where(label => !letters.Contains(label.Lines[0])), label => Assert.All(picture.Numbers, number => Assert.Equal(0, Overlap.Of(label.Place, number))));
+            Assert.Equal(layout.Cuts.Count, picture.Numbers.Count);
         },
         iter: 100);
 

@@ -33,13 +33,7 @@ internal sealed class BoardPicture
         above = Ruler.RoomFor(Along, format) + BoardOutline.Wave;
         scale = BoardFrame.LargestScale(layout.Board, width - left - 8, tallest);
         Frame = FrameAt(default);
-        foreach (var placed in layout.Blanks)
-        {
-            if (Fitted(placed, Frame) is null)
-            {
-                key.Add((placed.Blank, LetterOf(key.Count)));
-            }
-        }
+        (Labels, Numbers) = Settled();
     }
 
     /// <summary>Its height in all, in points.</summary>
@@ -50,6 +44,12 @@ internal sealed class BoardPicture
 
     /// <summary>Where the board lies when the picture stands in the upper left corner.</summary>
     internal BoardFrame Frame { get; }
+
+    /// <summary>What is written on the pieces when the picture stands in the upper left corner.</summary>
+    internal IReadOnlyList<PieceLabel> Labels { get; }
+
+    /// <summary>Where the number of each cut stands then.</summary>
+    internal IReadOnlyList<Box> Numbers { get; }
 
     private IReadOnlyList<Length> Along => Marks(CutKind.Crosscut, layout.Board.Length);
 
@@ -81,13 +81,12 @@ internal sealed class BoardPicture
 
         page.Polygon(shape, Pen.Strong);
 
-        List<PieceLabel> labels = [.. layout.Blanks.Select(placed => LabelOf(placed, frame)), .. KeepLabels(frame)];
-        foreach (var label in labels)
+        foreach (var label in Labels)
         {
-            label.Draw(page);
+            label.Shifted(place.X, place.Y).Draw(page);
         }
 
-        CutLines.Draw(page, frame, layout.Cuts, kerf, labels.Select(label => label.Place.Grown(1.5)));
+        CutLines.Draw(page, frame, layout.Cuts, kerf, [.. Numbers.Select(number => number with { X = number.X + place.X, Y = number.Y + place.Y })]);
         Ruler.Above(page, frame, Along, format);
         Ruler.Beside(page, frame, Across, format);
         DrawCorner(page, frame);
@@ -95,17 +94,46 @@ internal sealed class BoardPicture
 
     private BoardFrame FrameAt(Spot corner) => BoardFrame.At(layout.Board, new(corner.X + left, corner.Y + above), scale);
 
-    private PieceLabel LabelOf(PlacedBlank placed, BoardFrame frame) =>
-        Fitted(placed, frame) ?? PieceLabel.Letter(key.First(entry => ReferenceEquals(entry.Blank, placed.Blank)).Letter, frame.Of(placed.Region));
+    // Numbers go where they hide least of the labels; a label that is hidden even so makes way, or a letter stands for it.
+    private (IReadOnlyList<PieceLabel> Labels, IReadOnlyList<Box> Numbers) Settled()
+    {
+        var first = layout.Blanks.Select(placed => (Placed: placed, Label: Fitted(placed, Frame))).ToList();
+        var keeps = KeepLabels(Frame).ToList();
+        var written = first.Select(one => one.Label?.Place).OfType<Box>().Concat(keeps.Select(keep => keep.Label.Place));
+        var numbers = CutLines.NumbersOf(Frame, layout.Cuts, kerf, written.Select(place => place.Grown(1.5)));
+        List<PieceLabel> labels = [];
+        foreach (var (placed, label) in first)
+        {
+            var piece = Frame.Of(placed.Region);
+            var clear = label is null ? null : label.Moved(piece, numbers) ?? PieceLabel.Clear(placed.Blank.Label, Sides(placed.Region), piece, numbers);
+            if (clear is null)
+            {
+                key.Add((placed.Blank, LetterOf(key.Count)));
+                var letter = PieceLabel.Letter(key[^1].Letter, piece);
+                clear = letter.Moved(piece, numbers) ?? letter;
+            }
+
+            labels.Add(clear);
+        }
+
+        // Words on what is left over can be done without.
+        labels.AddRange(keeps.Select(keep => keep.Label.Moved(keep.Piece, numbers)).OfType<PieceLabel>());
+        return (labels, numbers);
+    }
 
     private PieceLabel? Fitted(PlacedBlank placed, BoardFrame frame) =>
         PieceLabel.Fitted(placed.Blank.Label, Sides(placed.Region), frame.Of(placed.Region));
 
-    private IEnumerable<PieceLabel> KeepLabels(BoardFrame frame) => layout.Offcuts
-        .Where(offcut => offcut.IsUseful)
-        .Select(offcut => PieceLabel.Fitted("keep", Sides(offcut.Region), frame.Of(offcut.Region)))
-        .OfType<PieceLabel>()
-        .Select(label => label with { Style = label.Style.In(Weight.Regular), HasGround = true });
+    private IEnumerable<(PieceLabel Label, Box Piece)> KeepLabels(BoardFrame frame)
+    {
+        foreach (var piece in layout.Offcuts.Where(offcut => offcut.IsUseful).Select(offcut => offcut.Region))
+        {
+            if (PieceLabel.Fitted("keep", Sides(piece), frame.Of(piece)) is { } label)
+            {
+                yield return (label with { Style = label.Style.In(Weight.Regular), HasGround = true }, frame.Of(piece));
+            }
+        }
+    }
 
     private string Sides(Region region) => Wording.Sides(format, region.Length, region.Width);
 

@@ -12,13 +12,32 @@ internal static class CutLines
 
     private static readonly TextStyle Figure = new(7, Weight.SemiBold);
 
-    /// <summary>Draws the lines, then each number where it hides least.</summary>
-    /// <param name="page">Where they are drawn.</param>
+    /// <summary>Where the number of each cut hides least, in the order of the cuts.</summary>
     /// <param name="frame">Where the board lies.</param>
     /// <param name="cuts">The cuts.</param>
     /// <param name="kerf">Width of the slot the saw leaves.</param>
     /// <param name="taken">What is written on the board already.</param>
-    public static void Draw(Surface page, BoardFrame frame, IReadOnlyList<Cut> cuts, Length kerf, IEnumerable<Box> taken)
+    public static IReadOnlyList<Box> NumbersOf(BoardFrame frame, IReadOnlyList<Cut> cuts, Length kerf, IEnumerable<Box> taken)
+    {
+        List<Box> full = [.. taken];
+        List<Box> numbers = [];
+        foreach (var cut in cuts)
+        {
+            var place = PlaceOf(Line(frame, cut, kerf), full, frame.Outline);
+            full.Add(place);
+            numbers.Add(place);
+        }
+
+        return numbers;
+    }
+
+    /// <summary>Draws the lines, then the numbers over them.</summary>
+    /// <param name="page">Where they are drawn.</param>
+    /// <param name="frame">Where the board lies.</param>
+    /// <param name="cuts">The cuts.</param>
+    /// <param name="kerf">Width of the slot the saw leaves.</param>
+    /// <param name="numbers">Where the number of each cut stands.</param>
+    public static void Draw(Surface page, BoardFrame frame, IReadOnlyList<Cut> cuts, Length kerf, IReadOnlyList<Box> numbers)
     {
         var width = Math.Max(0.9, kerf.Millimetres * frame.PointsPerMillimetre);
         foreach (var cut in cuts.Where(cut => cut.Kind != CutKind.Resaw))
@@ -27,11 +46,8 @@ internal static class CutLines
             page.Line(from.X, from.Y, to.X, to.Y, new Pen(width, 0.25));
         }
 
-        List<Box> full = [.. taken];
-        foreach (var cut in cuts)
+        foreach (var (cut, place) in cuts.Zip(numbers))
         {
-            var place = PlaceOf(Line(frame, cut, kerf), full, frame.Outline);
-            full.Add(place);
             page.Disc(place, Pen.Fine, Fill.Shade(1));
             page.Text(CountWords.Number(cut.Order), place.Middle.X, place.Middle.Y + (Figure.CapHeight / 2), Figure, Align.Centre);
         }
@@ -64,7 +80,7 @@ internal static class CutLines
             // Half of a number may stand over the board's side, but not more.
             var at = new Spot(Math.Clamp(x, board.X, board.Right), Math.Clamp(y, board.Y, board.Bottom));
             var place = new Box(at.X - Radius, at.Y - Radius, 2 * Radius, 2 * Radius);
-            var hidden = taken.Sum(other => Common(place, other)) + (0.01 * step);
+            var hidden = taken.Sum(other => Overlap.Of(place, other)) + 0.01 * step;
             if (hidden < least)
             {
                 (best, least) = (place, hidden);
@@ -73,8 +89,4 @@ internal static class CutLines
 
         return best;
     }
-
-    private static double Common(Box one, Box other) =>
-        Math.Max(0, Math.Min(one.Right, other.Right) - Math.Max(one.X, other.X)) *
-        Math.Max(0, Math.Min(one.Bottom, other.Bottom) - Math.Max(one.Y, other.Y));
 }

@@ -41,6 +41,46 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
         return null;
     }
 
+    /// <summary>The label moved along its piece, and made smaller if it must be, so that it is clear of the numbers of cuts; null if there is no such place.</summary>
+    /// <param name="name">The first line.</param>
+    /// <param name="size">The second line.</param>
+    /// <param name="piece">Where the piece lies on the page.</param>
+    /// <param name="numbers">Where the numbers stand.</param>
+    public static PieceLabel? Clear(string name, string size, Box piece, IReadOnlyList<Box> numbers)
+    {
+        for (var points = Largest; points >= Smallest; points -= 0.5)
+        {
+            var style = new TextStyle(points, Weight.Medium);
+            foreach (var lines in (IReadOnlyList<string>[])[[name, size], [$"{name}  {size}"]])
+            {
+                foreach (var turned in (bool[])[false, true])
+                {
+                    if (In(lines, style, turned, piece)?.Moved(piece, numbers) is { } label)
+                    {
+                        return label;
+                    }
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>This label at the clear place nearest to its own; null if there is none.</summary>
+    public PieceLabel? Moved(Box piece, IReadOnlyList<Box> numbers)
+    {
+        const int Steps = 12;
+        var (across, down) = (Math.Max(0, piece.Width - Place.Width - 2 * White) / 2, Math.Max(0, piece.Height - Place.Height - White) / 2);
+        return Enumerable.Range(-Steps, 2 * Steps + 1)
+            .SelectMany(x => Enumerable.Range(-Steps, 2 * Steps + 1).Select(y => (X: across * x / Steps, Y: down * y / Steps)))
+            .OrderBy(shift => Math.Abs(shift.X) + Math.Abs(shift.Y))
+            .Select(shift => Shifted(shift.X, shift.Y))
+            .FirstOrDefault(label => !numbers.Any(number => Overlap.Of(label.Place, number) > 0));
+    }
+
+    /// <summary>This label somewhere else.</summary>
+    public PieceLabel Shifted(double right, double down) => this with { Place = Place with { X = Place.X + right, Y = Place.Y + down } };
+
     /// <summary>A single letter in the middle of a piece, whether it fits or not: the key says what it stands for.</summary>
     public static PieceLabel Letter(string letter, Box piece)
     {
