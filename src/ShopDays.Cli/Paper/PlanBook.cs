@@ -18,16 +18,15 @@ internal static class PlanBook
         var paper = plan.Shop.Paper;
         var margins = Margins.Usual;
         var upright = RoomOf(paper, margins);
-        var turned = RoomOf(paper.Turned(), margins);
         Dress Dressed(string section) => new($"{plan.Job.Name}, {plan.Shop.Name}", section, $"Made {DateWords.Long(plan.Made.InZone(plan.Plan.Finish.Zone).Date)}");
 
         var sheet = new Sheet(book, paper, margins, Dressed("Summary"));
-        Set(SummaryPage.Of(plan));
+        Set(SummaryPage.Of(plan, upright));
         Section("Calendar", paper, CalendarPages.Of(plan, upright));
         Section("Waits", paper, WaitPages.Of(plan));
-        Section("Cautions", paper, CautionPages.Of(plan));
+        Section("Cautions", paper, CautionPages.Of(plan, upright));
         Section("Stock", paper, StockPages.Of(plan));
-        Section("Boards", paper.Turned(), BoardPages.Of(plan, turned));
+        Section("Boards", paper, BoardPages.Of(plan, upright));
         Section("Cut list", paper.Turned(), CutListPages.Of(plan));
         var days = PaperDay.Of(plan.Plan);
         foreach (var day in days)

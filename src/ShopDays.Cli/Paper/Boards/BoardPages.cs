@@ -7,8 +7,8 @@ namespace ShopDays.Cli.Paper.Boards;
 /// <summary>Every board that is cut: its picture, and its cuts in order.</summary>
 internal static class BoardPages
 {
-    // So that a board, its dimensions and half a dozen cuts still share a page turned on its side.
-    private const double Tallest = 230;
+    // So that two boards with a dozen cuts each share a page.
+    private const double Tallest = 130;
 
     // The heading of the section and its legend, above the first board.
     private const double Above = 55;

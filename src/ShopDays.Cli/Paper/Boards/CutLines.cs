@@ -80,7 +80,7 @@ internal static class CutLines
             // Half of a number may stand over the board's side, but not more.
             var at = new Spot(Math.Clamp(x, board.X, board.Right), Math.Clamp(y, board.Y, board.Bottom));
             var place = new Box(at.X - Radius, at.Y - Radius, 2 * Radius, 2 * Radius);
-            var hidden = taken.Sum(other => Overlap.Of(place, other)) + 0.01 * step;
+            var hidden = taken.Sum(other => Overlap.Of(place, other)) + (0.01 * step);
             if (hidden < least)
             {
                 (best, least) = (place, hidden);

@@ -9,18 +9,18 @@ internal static class CutTable
 {
     private static readonly Column[] Columns =
     [
-        Column.Fixed("", 11),
-        Column.Fixed("Cut", 22, Align.Right),
-        Column.Fixed("", 52),
-        Column.Shared("On the board", 1.15),
-        Column.Shared("On the piece in hand", 1.2),
-        Column.Fixed("Long", 58, Align.Right),
-        Column.Shared("Comes free", 1.6),
+        Column.Fixed("", 9),
+        Column.Fixed("Cut", 16, Align.Right),
+        Column.Fixed("", 46),
+        Column.Shared("On the board", 1.22),
+        Column.Shared("On the piece in hand", 1.6),
+        Column.Fixed("Long", 50, Align.Right),
+        Column.Shared("Comes free", 1.3),
     ];
 
     /// <summary>The table.</summary>
     public static Table Of(BoardLayout layout, Wording wording) =>
-        new(Columns, [.. layout.Cuts.OrderBy(cut => cut.Order).Select(cut => RowOf(cut, layout, wording))], TypeScale.Body with { Size = 9.5 });
+        new(Columns, [.. layout.Cuts.OrderBy(cut => cut.Order).Select(cut => RowOf(cut, layout, wording))], TypeScale.Body with { Size = 8.5 }) { Distance = 7, Padding = 1.3 };
 
     private static Row RowOf(Cut cut, BoardLayout layout, Wording wording) => Row.Of(
         new TickCell(),

@@ -25,53 +25,47 @@ internal sealed record PaperDay(LocalDate Date, int Number, IReadOnlyList<Planne
 /// <summary>The sheet for one day, to be pinned above the bench and written on.</summary>
 internal static class DayPages
 {
-    /// <summary>Sizes of the rows and lines for notes, the roomiest first: a day takes the first that lets it stand on one side of a sheet.</summary>
-    private static readonly (double Size, int Lines)[] Densities = [(TypeScale.Bench.Size, 3), (TypeScale.Bench.Size, 2), (11.5, 2), (10.5, 2)];
+    // The roomiest first: a day takes the first that lets it stand on one side of a sheet.
+    private static readonly Way[] Ways = [new(12.5, 10, 2.75, 2), new(11.5, 9, 2.5, 2), new(11, 9, 1.4, 2), new(10.5, 9, 1.4, 2), new(10.5, 8.5, 0.7, 1)];
 
     /// <summary>The blocks of one day.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="days">All days of the plan.</param>
     /// <param name="day">The day.</param>
     /// <param name="room">The space between the margins of a page.</param>
-    public static IReadOnlyList<Block> Of(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, Room room)
-    {
-        List<Block> blocks = [];
-        foreach (var (size, lines) in Densities)
-        {
-            blocks = [.. At(plan, days, day, TypeScale.Bench with { Size = size }, lines)];
-            if (blocks.Sum(block => block.Pieces(room).Sum(piece => piece.Height)) <= room.Height)
-            {
-                return blocks;
-            }
-        }
+    public static IReadOnlyList<Block> Of(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, Room room) =>
+        Densities.First(Ways, way => [.. At(plan, days, day, way, room)], room)
+            // More than one side of a sheet holds even so: then the letters may as well be larger again.
+            ?? [.. At(plan, days, day, Ways[1], room)];
 
-        // More than one side of a sheet holds even so: then both may as well be read with ease.
-        return [.. At(plan, days, day, TypeScale.Bench, 3)];
-    }
-
-    private static IEnumerable<Block> At(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, TextStyle style, int lines)
+    private static IEnumerable<Block> At(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, Way way, Room room)
     {
-        var aside = TypeScale.Body with { Size = Math.Min(TypeScale.Body.Size, style.Size - 1) };
-        yield return new Heading(DateWords.Long(day.Date), TypeScale.Title) { BookmarkLevel = 1 };
-        yield return new Paragraph($"Shop day {CountWords.Number(day.Number)} of {CountWords.Number(days.Count)}", aside) { After = 2 };
-        foreach (var wait in DayWaits.Of(plan, day, aside))
+        var style = TypeScale.Bench with { Size = way.Size };
+        var aside = TypeScale.Body with { Size = way.Aside };
+        yield return new Drawing(26, (page, box) =>
         {
-            yield return wait;
+            var count = $"Shop day {CountWords.Number(day.Number)} of {CountWords.Number(days.Count)}";
+            page.Text(DateWords.Long(day.Date), box.X, box.Y + 18, TypeScale.Title with { Size = 20 });
+            page.Text(count, box.Right, box.Y + 18, TypeScale.Body, Align.Right);
+        }) { Bookmark = (DateWords.Long(day.Date), 1) };
+        if (DayWaits.Of(plan, day, aside, room.Width) is { } waits)
+        {
+            yield return waits;
         }
 
         foreach (var session in day.Sessions)
         {
-            yield return new Heading(SessionTable.HoursOf(session, nameWorker: plan.Shop.Workers.Count > 1), TypeScale.Subheading with { Size = 13 });
-            yield return SessionTable.Of(plan, session, style);
+            yield return new Heading(SessionTable.HoursOf(session, nameWorker: plan.Shop.Workers.Count > 1), TypeScale.Subheading with { Size = Math.Min(13, style.Size + 1) }) { Above = 4 };
+            yield return SessionTable.Of(plan, session, style, way.Padding);
         }
 
-        yield return WhereStopped(lines, aside);
+        yield return WhereStopped(way.Lines, aside);
         if (NextOf(days, day) is { } next)
         {
             yield return new Paragraph(next, aside);
         }
 
-        if (DayCautions(plan, day, aside) is { } cautions)
+        if (DayCautions(plan, day, room) is { } cautions)
         {
             yield return cautions;
         }
@@ -79,14 +73,14 @@ internal static class DayPages
 
     private static Together WhereStopped(int lines, TextStyle aside) => new(
         new Paragraph("Where I stopped, and what comes first next time", aside.In(Weight.SemiBold)) { After = 0 },
-        new Drawing(lines * 24, (page, box) =>
+        new Drawing(lines * 22, (page, box) =>
         {
             for (var line = 1; line <= lines; line++)
             {
-                page.Line(box.X, box.Y + (24 * line) - 4, box.Right, box.Y + (24 * line) - 4, new Pen(0.6, 0.5, Dash.Dotted));
+                page.Line(box.X, box.Y + (22 * line) - 3, box.Right, box.Y + (22 * line) - 3, new Pen(0.6, 0.5, Dash.Dotted));
             }
         }),
-        new Gap(8));
+        new Gap(5));
 
     private static string? NextOf(IReadOnlyList<PaperDay> days, PaperDay day)
     {
@@ -100,10 +94,18 @@ internal static class DayPages
         return $"Next: {DateWords.Long(next.Date)}, {DateWords.At(next.Sessions[0].Session.Start)}: {CountWords.Names(work, 3)}.";
     }
 
-    private static NoteBox? DayCautions(PlanPaper plan, PaperDay day, TextStyle aside)
+    private static SideBySide? DayCautions(PlanPaper plan, PaperDay day, Room room)
     {
         var kinds = day.Sessions.SelectMany(session => session.Work).SelectMany(work => work.Task.Cautions).ToHashSet(StringComparer.Ordinal);
-        string[] lines = [.. plan.Cautions.Where(caution => kinds.Contains(caution.Kind)).Select(caution => $"{Wording.Capital(caution.Kind)}: {caution.Text}")];
-        return lines.Length == 0 ? null : new NoteBox("With today's work", lines, aside with { Size = aside.Size - 1 }) { Caution = true };
+        Block[] notes =
+        [
+            .. plan.Cautions
+                .Where(caution => kinds.Contains(caution.Kind))
+                .Select(caution => new NoteBox("", [$"{Wording.Capital(caution.Kind)}: {caution.Text}"], TypeScale.Body with { Size = 8.5 }) { Caution = true, Padding = 1.5 }),
+        ];
+        return notes.Length == 0 ? null : SideBySide.Balanced(14, notes, room);
     }
+
+    // Sizes of the rows and of what stands about them, the white above and below each row, in points, and the lines for notes.
+    private readonly record struct Way(double Size, double Aside, double Padding, int Lines);
 }

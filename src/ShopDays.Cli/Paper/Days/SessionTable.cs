@@ -9,15 +9,18 @@ namespace ShopDays.Cli.Paper.Days;
 /// <summary>The work of one session as rows to be ticked, with room for the times that it took.</summary>
 internal static class SessionTable
 {
-    private static readonly Column[] Columns =
+    private const double Expected = 7.6;
+
+    // Times of day and expected times need more room in larger letters; what a pencil writes does not.
+    private static Column[] ColumnsOf(TextStyle style) =>
     [
-        Column.Fixed("", 14),
-        Column.Fixed("At", 36),
+        Column.Fixed("", 13),
+        Column.Fixed("At", 3.1 * style.Size),
         Column.Shared("Work"),
-        Column.Fixed("Expect", 88),
-        Column.Fixed("Start", 38),
-        Column.Fixed("Stop", 38),
-        Column.Fixed("Took", 38),
+        Column.Fixed("Expect", Expected * style.Size),
+        Column.Fixed("Start", 32),
+        Column.Fixed("Stop", 32),
+        Column.Fixed("Took", 32),
     ];
 
     /// <summary>The hours of a session, whose they are where more than one works, and what of them goes to opening and sweeping up.</summary>
@@ -47,10 +50,11 @@ internal static class SessionTable
     /// <param name="plan">The plan.</param>
     /// <param name="session">The session.</param>
     /// <param name="style">How the rows are set: as large as the day's work lets them be.</param>
-    public static Table Of(PlanPaper plan, PlannedSession session, TextStyle style)
+    /// <param name="padding">White above and below the text of a row, in points.</param>
+    public static Table Of(PlanPaper plan, PlannedSession session, TextStyle style, double padding)
     {
         Row[] rows = [.. session.Work.OrderBy(work => work.Start.ToInstant()).Select(work => RowOf(plan, work, style))];
-        return new Table(Columns, rows, style) { Padding = 0.22 * style.Size };
+        return new Table(ColumnsOf(style), rows, style) { Distance = 7, Padding = padding, After = 6 };
     }
 
     private static string Minutes(NodaTime.ZonedDateTime from, NodaTime.ZonedDateTime to) =>
@@ -62,12 +66,12 @@ internal static class SessionTable
         // A piece of a task that is split has its share of the task's range.
         var whole = work.IsFirstPiece && work.IsLastPiece;
         // Read at arm's length too, but after the name of the work.
-        var remark = (style with { Size = Math.Max(9, style.Size - 2) }).In(0.15);
+        var remark = (style with { Size = Math.Max(8.5, style.Size - 2) }).In(0.15);
         var share = whole || range.P50 <= WorkTime.Zero ? 1 : Math.Min(1, work.HandsOn / range.P50);
         return Row.Of(
             new TickCell(),
             DateWords.At(work.Start),
-            new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark },
+            new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark, NoteRunsOn = true },
             ExpectationOf(work.HandsOn, range, share, style, remark),
             new PencilCell(),
             new PencilCell(),
@@ -79,7 +83,7 @@ internal static class SessionTable
     {
         var (likely, span) = (WorkTimeText.Write(time), Wording.Span(range, share));
         var inOneLine = $"{likely} ({span.Replace(" min", "", StringComparison.Ordinal).Replace(" to ", "–", StringComparison.Ordinal)})";
-        return style.WidthOf(inOneLine) <= Columns[3].Points
+        return style.WidthOf(inOneLine) <= Expected * style.Size
             ? new TextCell(inOneLine)
             : new TextCell(likely) { Note = span, NoteStyle = remark };
     }

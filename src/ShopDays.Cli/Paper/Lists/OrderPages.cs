@@ -10,10 +10,10 @@ internal static class OrderPages
 {
     private static readonly Column[] Columns =
     [
-        Column.Fixed("", 22, Align.Right),
+        Column.Fixed("", 17, Align.Right),
         Column.Shared("Task", 1),
-        Column.Fixed("Begins", 84),
-        Column.Shared("Comes after", 2.1),
+        Column.Fixed("Begins", 74),
+        Column.Shared("Comes after", 2.3),
     ];
 
     /// <summary>The blocks.</summary>
@@ -30,7 +30,7 @@ internal static class OrderPages
                 task.Name,
                 begins.TryGetValue(task.Id, out var at) ? DateWords.When(at) : "",
                 Reasons(plan.Graph, before[task.Id])))],
-            TypeScale.Body with { Size = 9 });
+            TypeScale.Body with { Size = 8 }) { Distance = 7, Padding = 1.2 };
     }
 
     private static string Reasons(TaskGraph graph, IEnumerable<Precedence> precedences) => string.Join('\n', precedences

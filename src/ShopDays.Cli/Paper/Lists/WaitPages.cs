@@ -11,9 +11,9 @@ internal static class WaitPages
     private static readonly Column[] Columns =
     [
         Column.Fixed("", 18, Align.Right),
-        Column.Fixed("From", 84),
-        Column.Fixed("Until", 84),
-        Column.Fixed("How long", 48),
+        Column.Fixed("From", 78),
+        Column.Fixed("Until", 78),
+        Column.Fixed("How long", 44),
         Column.Shared("Why", 1.9),
         Column.Shared("After"),
     ];
@@ -30,7 +30,7 @@ internal static class WaitPages
         }
 
         yield return new Paragraph("In clock time, nights and closed days included.", TypeScale.Small);
-        yield return new Table(Columns, [.. waits.Select((wait, order) => RowOf(wait, order + 1))], TypeScale.Body with { Size = 9.5 });
+        yield return new Table(Columns, [.. waits.Select((wait, order) => RowOf(wait, order + 1))], TypeScale.Body with { Size = 8.5 }) { Distance = 7, Padding = 1.8 };
     }
 
     private static Row RowOf(PlannedWait wait, int number) => Row.Of(

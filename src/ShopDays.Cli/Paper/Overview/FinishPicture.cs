@@ -7,14 +7,15 @@ namespace ShopDays.Cli.Paper.Overview;
 /// <summary>On which dates the trials of the plan were finished: a bar for each date, or each week where there are many.</summary>
 internal static class FinishPicture
 {
-    private const double Bars = 58;
     private const double Foot = 26;
     private const int MostBars = 75;
 
     /// <summary>The picture.</summary>
-    public static Drawing Of(PlanPaper plan) => new(Bars + Foot + 20, (page, box) => Draw(page, box, plan));
+    /// <param name="plan">The plan.</param>
+    /// <param name="tallest">Height of the tallest bar, in points.</param>
+    public static Drawing Of(PlanPaper plan, double tallest) => new(tallest + Foot + 20, (page, box) => Draw(page, box, plan, tallest));
 
-    private static void Draw(Surface page, Box box, PlanPaper plan)
+    private static void Draw(Surface page, Box box, PlanPaper plan, double tallest)
     {
         var zone = plan.Plan.Finish.Zone;
         var dates = plan.Forecast.Finishes.Select(finish => finish.InZone(zone).Date).ToList();
@@ -28,13 +29,13 @@ internal static class FinishPicture
         }
 
         var top = box.Y + 14;
-        var ground = top + Bars;
+        var ground = top + tallest;
         var width = Math.Min(16, box.Width / counts.Length);
         var words = step == 1 ? "Finish of the trials, by date" : $"Finish of the trials, by {CountWords.Number(step)} days";
         page.Text(words, box.X, box.Y + 8, TypeScale.Label);
         for (var order = 0; order < counts.Length; order++)
         {
-            var height = Bars * counts[order] / counts.Max();
+            var height = tallest * counts[order] / counts.Max();
             var promised = plan.Forecast.P80 is { } p80 && first.PlusDays(order * step) <= p80.Date;
             if (height > 0)
             {

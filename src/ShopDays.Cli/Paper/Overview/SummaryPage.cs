@@ -9,12 +9,20 @@ namespace ShopDays.Cli.Paper.Overview;
 /// <summary>The first page: the piece, when it can be promised, and what it takes.</summary>
 internal static class SummaryPage
 {
-    /// <summary>The blocks.</summary>
-    public static IEnumerable<Block> Of(PlanPaper plan)
+    // Size of the text and height of the bars in the picture of the finish.
+    private static readonly (double Size, double Bars)[] Ways = [(10.5, 58), (10, 44), (9, 34), (8.5, 26)];
+
+    /// <summary>The blocks: on one page where they can, in the largest letters that let them.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="room">The space of a page.</param>
+    public static IReadOnlyList<Block> Of(PlanPaper plan, Room room) =>
+        Densities.First(Ways, way => [.. Set(plan, TypeScale.Body with { Size = way.Size }, way.Bars)], room) ?? [.. Set(plan, TypeScale.Body, Ways[0].Bars)];
+
+    private static IEnumerable<Block> Set(PlanPaper plan, TextStyle body, double bars)
     {
         var wording = new Wording(plan);
         yield return new Heading(plan.Job.Name, TypeScale.Title) { BookmarkLevel = 0 };
-        yield return new Paragraph($"{plan.Shop.Name}. Work begins on {DateWords.Long(plan.Job.Start)}.", TypeScale.Body);
+        yield return new Paragraph($"{plan.Shop.Name}. Work begins on {DateWords.Long(plan.Job.Start)}.", body);
         yield return new SideBySide(
             16,
             Date("As likely as not", "half of the trials are done by then", plan.Forecast.P50, big: false),
@@ -27,32 +35,33 @@ internal static class SummaryPage
 
         if (plan.Forecast.Finishes.Count > 0)
         {
-            yield return FinishPicture.Of(plan);
+            yield return FinishPicture.Of(plan, bars);
         }
 
         yield return new SideBySide(
             22,
-            Facts("Time", [.. Times(plan)]),
-            Facts("Timber", [.. Timber(plan, wording)]));
+            Facts("Time", [.. Times(plan)], body),
+            Facts("Timber", [.. Timber(plan, wording)], body));
         yield return new Paragraph(
             $"Nothing can finish before {DateWords.When(plan.Plan.LowerBound.At)}: {plan.Plan.LowerBound.Reason}. This plan finishes on {DateWords.When(plan.Plan.Finish)}.",
-            TypeScale.Body);
+            body);
         if (plan.Forecast.Deciding.Count > 0)
         {
             yield return new Together(
                 new Heading("What decides the finish", TypeScale.Subheading),
-                new Bullets([.. plan.Forecast.Deciding.Select(one => $"{one.Task.Name}, {Wording.Span(plan.TaskTimes[one.Task.Id])}")], TypeScale.Body));
+                new Bullets([.. plan.Forecast.Deciding.Select(one => $"{one.Task.Name}, {Wording.Span(plan.TaskTimes[one.Task.Id])}")], body));
         }
 
-        yield return new Paragraph(SmallPrint(plan), TypeScale.Small);
+        yield return new Paragraph(SmallPrint(plan), TypeScale.Small with { Size = Math.Min(TypeScale.Small.Size, body.Size - 0.5) });
         string[] remarks =
         [
             .. RemarkGroups.Said(plan.Remarks).Select(Wording.Capital),
             .. plan.Layout.NotHonoured.Select(matched => $"The parts matched as '{matched}' do not come from one board."),
+            .. (string[])(PaperNames.Remark(PaperNames.Of(plan)) is { } unprintable ? [unprintable] : []),
         ];
         if (remarks.Length > 0)
         {
-            yield return new NoteBox("Before you begin", remarks, TypeScale.Body) { Caution = true };
+            yield return new NoteBox("Before you begin", remarks, body) { Caution = true };
         }
     }
 
@@ -102,10 +111,10 @@ internal static class SummaryPage
         _ => $"done by then in {Wording.Share(share)} of the trials",
     };
 
-    private static Table Facts(string title, IReadOnlyList<(string Name, string Figure)> facts) => new(
+    private static Table Facts(string title, IReadOnlyList<(string Name, string Figure)> facts, TextStyle body) => new(
         [Column.Shared(title), Column.Fixed("", 76, Align.Right)],
-        [.. facts.Select(fact => Row.Of(fact.Name, new TextCell(fact.Figure) { Style = TypeScale.Body.In(Weight.SemiBold) }))],
-        TypeScale.Body);
+        [.. facts.Select(fact => Row.Of(fact.Name, new TextCell(fact.Figure) { Style = body.In(Weight.SemiBold) }))],
+        body) { Padding = 0.22 * body.Size };
 
     private static string SmallPrint(PlanPaper plan)
     {

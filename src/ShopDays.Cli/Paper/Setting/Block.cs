@@ -65,7 +65,10 @@ public sealed record Rule(Pen Pen) : Block
 /// <param name="Draw">Draws it in the place it was given.</param>
 public sealed record Drawing(double Height, Action<Surface, Box> Draw) : Block
 {
-    internal override IReadOnlyList<Piece> Pieces(Room room) => [new(Math.Min(Height, room.Height), Draw)];
+    /// <summary>Where it hangs in the list of bookmarks, with its words.</summary>
+    internal (string Title, int Level)? Bookmark { get; init; }
+
+    internal override IReadOnlyList<Piece> Pieces(Room room) => [new(Math.Min(Height, room.Height), Draw) { Bookmark = Bookmark }];
 }
 
 /// <summary>Blocks that stay on one page, if one page can hold them.</summary>
@@ -80,6 +83,15 @@ public sealed record Together(params IReadOnlyList<Block> Blocks) : Block
 /// <param name="Blocks">From the left.</param>
 public sealed record SideBySide(double Distance, params IReadOnlyList<Block> Blocks) : Block
 {
+    /// <summary>Blocks in two columns of heights as even as their order lets them be, read down the left one first.</summary>
+    internal static SideBySide Balanced(double distance, IReadOnlyList<Block> blocks, Room room)
+    {
+        var column = room with { Width = (room.Width - distance) / 2 };
+        double[] heights = [.. blocks.Select(block => block.Pieces(column).Sum(piece => piece.Height))];
+        var left = Enumerable.Range(0, blocks.Count + 1).Reverse().MinBy(count => Math.Max(heights.Take(count).Sum(), heights.Skip(count).Sum()));
+        return new(distance, new Together([.. blocks.Take(left)]), new Together([.. blocks.Skip(left)]));
+    }
+
     internal override IReadOnlyList<Piece> Pieces(Room room)
     {
         var width = (room.Width - (Distance * (Blocks.Count - 1))) / Blocks.Count;

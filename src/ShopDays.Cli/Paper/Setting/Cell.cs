@@ -21,6 +21,9 @@ public sealed record TextCell(string Text) : Cell
     /// <summary>How it is set, if not as the rest of the table.</summary>
     public TextStyle? Style { get; init; }
 
+    /// <summary>Whether the remark goes on behind the text where one line holds both.</summary>
+    public bool NoteRunsOn { get; init; }
+
     /// <summary>A remark below, set small.</summary>
     public string? Note { get; init; }
 
@@ -29,7 +32,24 @@ public sealed record TextCell(string Text) : Cell
 
     internal override IReadOnlyList<Piece> Strips(TextStyle style, Align align, double width)
     {
-        var lines = Paragraph.Lines(Text, Style ?? style, align, width);
+        var own = Style ?? style;
+        var lines = Paragraph.Lines(Text, own, align, width);
+        var behind = own.WidthOf(Text) + (0.6 * own.Size);
+        if (NoteRunsOn && Note is { } note && align == Align.Left && lines.Count == 1 && behind + NoteStyle.WidthOf(note) <= width)
+        {
+            return
+            [
+                lines[0] with
+                {
+                    Draw = (page, box) =>
+                    {
+                        lines[0].Draw(page, box);
+                        page.Text(note, box.X + behind, box.Y + own.Baseline, NoteStyle);
+                    },
+                },
+            ];
+        }
+
         return Note is null ? lines : [.. lines, .. Paragraph.Lines(Note, NoteStyle, align, width)];
     }
 }

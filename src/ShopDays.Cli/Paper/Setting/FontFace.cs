@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace ShopDays.Cli.Paper.Setting;
 
 /// <summary>
@@ -8,6 +10,9 @@ internal sealed class FontFace
 {
     private static readonly Lazy<FontFace>[] Faces =
         [.. Enum.GetValues<Weight>().Select(weight => new Lazy<FontFace>(() => new FontFace(weight)))];
+
+    /// <summary>What stands for a character that the font does not hold: a question mark, which is drawn in a frame.</summary>
+    public const char Substitute = '?';
 
     private readonly Dictionary<int, ushort> glyphs;
     private readonly int[] advances;
@@ -33,8 +38,11 @@ internal sealed class FontFace
     /// <summary>The face of a weight.</summary>
     public static FontFace Of(Weight weight) => Faces[(int)weight].Value;
 
-    /// <summary>The glyph drawn for a character; 0, an empty frame, for one that the font does not hold.</summary>
-    public ushort GlyphOf(int character) => glyphs.GetValueOrDefault(character);
+    /// <summary>Whether the font has a character; any space and any control character is drawn as the plain space.</summary>
+    public bool Holds(int character) => glyphs.ContainsKey(Plain(character));
+
+    /// <summary>The glyph drawn for a character; that of the <see cref="Substitute"/> for one that the font does not hold.</summary>
+    public ushort GlyphOf(int character) => glyphs.TryGetValue(Plain(character), out var glyph) ? glyph : glyphs[Substitute];
 
     /// <summary>How far a text advances, in ems.</summary>
     public double Advance(ReadOnlySpan<char> text)
@@ -47,4 +55,7 @@ internal sealed class FontFace
 
         return units / unitsPerEm;
     }
+
+    private static int Plain(int character) =>
+        Rune.TryCreate(character, out var rune) && (Rune.IsControl(rune) || Rune.IsWhiteSpace(rune)) ? ' ' : character;
 }

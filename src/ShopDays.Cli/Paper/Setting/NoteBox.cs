@@ -4,12 +4,13 @@ namespace ShopDays.Cli.Paper.Setting;
 /// A note that stands out by a bar at its left. A caution has a thick black bar and a triangle; another note a thin
 /// grey bar. It stays on one page, if one page can hold it.
 /// </summary>
-/// <param name="Title">Set heavier, above the text.</param>
+/// <param name="Title">Set heavier, above the text; nothing stands there if it is empty.</param>
 /// <param name="Paragraphs">The text.</param>
 /// <param name="Style">How the text is set.</param>
 public sealed record NoteBox(string Title, IReadOnlyList<string> Paragraphs, TextStyle Style) : Block
 {
-    private const double Padding = 6;
+    /// <summary>White above and below the text, in points.</summary>
+    public double Padding { get; init; } = 6;
 
     /// <summary>Whether it warns of harm.</summary>
     public bool Caution { get; init; }
@@ -20,10 +21,14 @@ public sealed record NoteBox(string Title, IReadOnlyList<string> Paragraphs, Tex
         var left = (Caution ? 5 : 2) + 9 + (Caution ? sign + 8 : 0);
         var width = room.Width - left - Padding;
         List<Piece> inside = [Piece.Space(Padding)];
-        inside.AddRange(Paragraph.Lines(Title, Style.In(Weight.SemiBold), Align.Left, width));
+        if (Title.Length > 0)
+        {
+            inside.AddRange(Paragraph.Lines(Title, Style.In(Weight.SemiBold), Align.Left, width));
+        }
+
         foreach (var paragraph in Paragraphs)
         {
-            inside.Add(Piece.Space(0.25 * Style.Size));
+            inside.Add(Piece.Space(inside.Count > 1 ? 0.25 * Style.Size : 0));
             inside.AddRange(Paragraph.Lines(paragraph, Style, Align.Left, width));
         }
 

@@ -29,10 +29,11 @@ public sealed class Surface
 
     internal PdfPage Page { get; }
 
-    /// <summary>Sets a text in one line, its baseline at a height. Control characters are set as spaces.</summary>
+    /// <summary>Sets a text in one line, its baseline at a height. Control characters are set as spaces,
+    /// characters that the font does not hold as <see cref="FontFace.Substitute"/> in a frame.</summary>
     public void Text(string text, double x, double baseline, TextStyle style, Align align = Align.Left)
     {
-        var plain = Plain(text);
+        var plain = Plain(text, FontFace.Of(style.Weight));
         var left = align switch
         {
             Align.Left => x,
@@ -41,6 +42,7 @@ public sealed class Surface
             _ => throw new ArgumentOutOfRangeException(nameof(align), align, null),
         };
         graphics.DrawString(plain, fontOf(style), BrushOf(style.Grey), left, baseline);
+        FrameSubstitutes(text, left, baseline, style);
     }
 
     /// <summary>Sets a text turned around its place, anticlockwise; 90 reads upwards.</summary>
@@ -135,6 +137,23 @@ public sealed class Surface
         }
     }
 
+    private void FrameSubstitutes(string text, double left, double baseline, TextStyle style)
+    {
+        var face = FontFace.Of(style.Weight);
+        var x = left;
+        foreach (var rune in text.EnumerateRunes())
+        {
+            var advance = style.WidthOf(rune.ToString());
+            if (!face.Holds(rune.Value))
+            {
+                var above = 0.12 * style.Size;
+                Rectangle(new Box(x, baseline - style.CapHeight - above, advance, style.CapHeight + (2 * above)).Inset(0.2, 0), new Pen(0.05 * style.Size, style.Grey));
+            }
+
+            x += advance;
+        }
+    }
+
     private void Set(Action draw)
     {
         var state = graphics.Save();
@@ -143,12 +162,12 @@ public sealed class Surface
     }
 
     // Spaces that do not break share the plain space's glyph; set as they are, reading back would confuse the two.
-    private static string Plain(string text)
+    private static string Plain(string text, FontFace face)
     {
         var plain = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {
-            plain.Append(Rune.IsControl(rune) || Rune.IsWhiteSpace(rune) ? " " : rune.ToString());
+            plain.Append(Rune.IsControl(rune) || Rune.IsWhiteSpace(rune) ? " " : face.Holds(rune.Value) ? rune.ToString() : $"{FontFace.Substitute}");
         }
 
         return plain.ToString();

@@ -31,7 +31,11 @@ public sealed record Row(RowKind Kind, params IReadOnlyList<Cell> Cells)
 /// <param name="Style">How its text is set.</param>
 public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows, TextStyle Style) : Block
 {
-    private const double Distance = 10;
+    /// <summary>White between two columns, in points.</summary>
+    public double Distance { get; init; } = 10;
+
+    /// <summary>Distance below, in points.</summary>
+    public double After { get; init; } = Style.Size;
 
     /// <summary>White above and below the text of a row, in points.</summary>
     public double Padding { get; init; } = 0.28 * Style.Size;
@@ -49,7 +53,7 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
                 part with { Head = head, KeepWithNext = totalFollows || Rows[order].Kind == RowKind.Group }));
         }
 
-        pieces.Add(Piece.Space(Style.Size));
+        pieces.Add(Piece.Space(After));
         return pieces;
     }
 

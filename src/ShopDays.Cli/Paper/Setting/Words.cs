@@ -8,9 +8,12 @@ public sealed record Heading(string Text, TextStyle Style) : Block
     /// <summary>Its level in the list of bookmarks, 0 at the outermost; none if it is not listed.</summary>
     public int? BookmarkLevel { get; init; }
 
+    /// <summary>Distance above, in points.</summary>
+    public double Above { get; init; } = 0.9 * Style.Size;
+
     internal override IReadOnlyList<Piece> Pieces(Room room)
     {
-        List<Piece> pieces = [Piece.Space(Style.Size * 0.9, keep: true)];
+        List<Piece> pieces = [Piece.Space(Above, keep: true)];
         pieces.AddRange(Paragraph.Lines(Text, Style, Align.Left, room.Width).Select(line => line with { KeepWithNext = true }));
         pieces.Add(Piece.Space(Style.Size * 0.3, keep: true));
         if (BookmarkLevel is { } level)
