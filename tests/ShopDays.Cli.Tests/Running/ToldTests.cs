@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Cli.Tests.Running;
 
 /// <summary>What is told beside the answer: hours without use, spares that are missing, clamps, dates that cannot be kept.</summary>
-public class ToldTests
+public sealed class ToldTests
 {
     [Fact]
     public async Task Hours_that_cannot_be_used_are_told_with_their_dates_and_the_reason()

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Days;
 
-public class UnusedSpanTests
+public sealed class UnusedSpanTests
 {
     private static readonly LocalDate NewYear = new(2027, 1, 1);
     private static readonly LocalDate YearEnd = new(2027, 12, 31);

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Plans;
 
-public class RisingOrderTests
+public sealed class RisingOrderTests
 {
     private static readonly CompiledCalendar Always = new([new(0, 100_000, 0)], []);
 
