@@ -13,7 +13,7 @@ public sealed class ExecutableTests
 {
     private static readonly Dictionary<string, string[]> MayKnow = new()
     {
-        ["Phrases"] = [],
+        ["Phrases"] = ["Files"],
         ["Paper.Setting"] = [],
         ["Files"] = ["Paper.Setting"],
         ["Paper"] = ["Files", "Phrases", "Paper.Setting"],
