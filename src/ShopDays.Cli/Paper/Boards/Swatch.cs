@@ -19,7 +19,7 @@ internal static class Swatch
     {
         var x = box.X;
         List<(Fill, string)> meanings =
-            [(Fill.Shade(1), "a piece"), (Kept, "an offcut to keep"), (Lost, "lost"), (Flawed, "a flaw, which no piece touches")];
+            [(Fill.Shade(1), "a piece"), (Kept, "an offcut to keep"), (Lost, "lost"), (Flawed, "a flaw, left out")];
         foreach (var (fill, words) in meanings)
         {
             page.Rectangle(new Box(x, box.Y + 2, 20, 9), Pen.Fine, fill);
@@ -27,6 +27,6 @@ internal static class Swatch
             x += 25 + TypeScale.Small.WidthOf(words) + 18;
         }
 
-        page.Text("numbers: the order of cutting", x, box.Y + 10, TypeScale.Small);
+        page.Text("numbers: order of cutting", x, box.Y + 10, TypeScale.Small);
     });
 }

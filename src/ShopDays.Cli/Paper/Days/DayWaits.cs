@@ -14,7 +14,7 @@ internal static class DayWaits
     /// <param name="plan">The plan.</param>
     /// <param name="day">The day.</param>
     /// <param name="style">How it is set.</param>
-    /// <param name="width">The width of the page between its margins: what a line does not hold stands on the list of waits.</param>
+    /// <param name="width">The width of the page between its margins: what one line does not hold of a reason stands on the list of waits.</param>
     public static NoteBox? Of(PlanPaper plan, PaperDay day, TextStyle style, double width)
     {
         var previous = plan.Plan.Sessions.Where(one => one.Work.Count > 0 && one.Session.Date < day.Date).Select(one => one.Session.Date).DefaultIfEmpty(day.Date.PlusDays(-1)).Max();
@@ -23,15 +23,17 @@ internal static class DayWaits
         var running = plan.Plan.Waits.Where(wait => wait.Start.Date <= day.Date && wait.End.Date > day.Date).OrderBy(wait => wait.End.ToInstant()).ToList();
         string[] lines =
         [
-            .. Lines("Wait over", over, end => end.Date == day.Date ? "at " + DateWords.At(end) : "since " + DateWords.When(end)),
-            .. Lines("Wait until", running, DateWords.When),
+            .. Lines("Wait over", over, Fitted, end => end.Date == day.Date ? "at " + DateWords.At(end) : "since " + DateWords.When(end)),
+            .. Lines("Wait until", running, Fitted, DateWords.When),
         ];
-        return lines.Length == 0 ? null : new NoteBox("", [.. lines.Select(line => style.Shortened(line, width - 20))], style) { Padding = 1.5 };
+        return lines.Length == 0 ? null : new NoteBox("", lines, style) { Padding = 1.5 };
+
+        string Fitted(string line) => style.Shortened(line, width - 20);
     }
 
     // A line each; where they are many, those for one reason share a line, the boards that rest after sawing, say.
-    private static IEnumerable<string> Lines(string head, List<PlannedWait> waits, Func<ZonedDateTime, string> words) => waits.Count <= Many
-        ? waits.Select(wait => $"{head} {words(wait.End)}{After(wait)}: {wait.Reason}")
+    private static IEnumerable<string> Lines(string head, List<PlannedWait> waits, Func<string, string> fitted, Func<ZonedDateTime, string> words) => waits.Count <= Many
+        ? waits.Select(wait => fitted($"{head} {words(wait.End)}{After(wait)}: {wait.Reason}"))
         : waits.GroupBy(wait => wait.Reason, StringComparer.Ordinal).Select(group => $"{head} {string.Join(", ", group.Select(wait => words(wait.End)))}: {group.Key}");
 
     // A reason that names the thing itself needs no task to say what it is about.
