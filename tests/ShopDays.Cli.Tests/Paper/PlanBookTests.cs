@@ -165,6 +165,14 @@ public sealed class PlanBookTests
     }
 
     [Fact]
+    public void Hours_without_use_are_told_before_the_work_begins()
+    {
+        var text = TextOf(PlanBook.Set(OfNine with { UnusedHours = ["The last quarter of an hour on Tuesdays is dark."] }), "Summary");
+
+        Assert.Contains(Squeezed("The last quarter of an hour on Tuesdays is dark."), text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_reader_can_jump_to_every_section_and_every_day()
     {
         using var document = PdfDocument.Open(NineFile);

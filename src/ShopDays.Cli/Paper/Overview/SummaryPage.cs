@@ -57,6 +57,7 @@ internal static class SummaryPage
         [
             .. RemarkGroups.Said(plan.Remarks).Select(Wording.Capital),
             .. plan.Layout.NotHonoured.Select(matched => $"The parts matched as '{matched}' do not come from one board."),
+            .. plan.UnusedHours,
             .. (string[])(PaperNames.Remark(PaperNames.Of(plan)) is { } unprintable ? [unprintable] : []),
         ];
         if (remarks.Length > 0)
