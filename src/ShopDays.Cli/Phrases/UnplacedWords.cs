@@ -22,5 +22,5 @@ internal static class UnplacedWords
 
     /// <summary>The stock that would do, in one line a kind.</summary>
     public static string Wanted(StockWanted wanted, LengthFormat format) => FormattableString.Invariant(
-        $"{wanted.Count} more of {wanted.Species}, {format.Write(wanted.Length)} x {format.Write(wanted.Width)} x {format.Write(wanted.Thickness)} ({SawnWords.Of(wanted.Volume, format)})");
+        $"{wanted.Count} more of {wanted.Species}, {format.Write(wanted.Length)} x {format.Write(wanted.Width)} x {format.Write(wanted.Thickness)} ({SawnWords.Of(wanted.Volume, format)}){(wanted.ClearOfFlaws ? ", clear of flaws" : "")}");
 }

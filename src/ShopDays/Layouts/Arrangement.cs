@@ -8,12 +8,14 @@ internal sealed class Arrangement
     private readonly bool[] own;
     private readonly int[] ways;
     private List<WantedBlank> left;
+    private int boards;
 
     /// <summary>Nothing cut, everything still to be placed, each want in its plainest way.</summary>
     public Arrangement(LayoutProblem problem)
     {
         this.problem = problem;
-        cuttings = new BoardCutting?[problem.Stock.Count];
+        boards = problem.Stock.Count;
+        cuttings = new BoardCutting?[boards];
         own = new bool[cuttings.Length];
         ways = new int[problem.Wants.Count];
         left = [.. problem.Wants.SelectMany(want => want.Ways[0].Blanks)];
@@ -22,6 +24,7 @@ internal sealed class Arrangement
     private Arrangement(Arrangement other)
     {
         problem = other.problem;
+        boards = other.boards;
         cuttings = [.. other.cuttings];
         own = new bool[cuttings.Length];
         ways = [.. other.ways];
@@ -34,7 +37,23 @@ internal sealed class Arrangement
     /// <summary>What has no place.</summary>
     public IReadOnlyList<WantedBlank> Left => left;
 
+    /// <summary>How many boards may be cut, of the first ones.</summary>
+    public int Boards => boards;
+
+    /// <summary>Numbers of the boards that are cut and not on hand.</summary>
+    public IEnumerable<int> Bought => Enumerable.Range(problem.OnHand, cuttings.Length - problem.OnHand).Where(board => cuttings[board] is not null);
+
     public Arrangement Copy() => new(this);
+
+    /// <summary>Does without the boards that are not on hand; what they held is to be placed anew, or left out.</summary>
+    public void GiveUpBought()
+    {
+        boards = problem.OnHand;
+        for (var board = boards; board < cuttings.Length; board++)
+        {
+            Clear(board);
+        }
+    }
 
     /// <summary>Gives a board back uncut; its blanks are to be placed anew.</summary>
     public void Clear(int board)
@@ -143,7 +162,18 @@ internal sealed class Arrangement
             money += problem.CostOf(want.Ways[ways[want.Index]]);
         }
 
-        return new LayoutScore(leftOut, problem.Groups.Count(group => !Honours(group)), money);
+        return new LayoutScore(leftOut, Bought.Sum(CostOfBuying), problem.Groups.Count(group => !Honours(group)), money);
+    }
+
+    /// <summary>
+    /// A board's value, a tenth of it reckoned by how full it is, so that a board which is nearly given up counts less. The
+    /// root makes one full and one nearly empty board better than two that are half full.
+    /// </summary>
+    private double CostOfBuying(int board)
+    {
+        var cutting = cuttings[board]!;
+        var filled = cutting.Blanks.Sum(placed => placed.Blank.Area) / cutting.Stock.Usable.Area.SquareMillimetres;
+        return cutting.Stock.Value * (0.9 + (0.1 * Math.Sqrt(filled)));
     }
 
     /// <summary>Whether a matched group comes whole from one board.</summary>
@@ -157,11 +187,12 @@ internal sealed class Arrangement
 
 /// <summary>How good a layout is; less is better, the first figure that differs decides.</summary>
 /// <param name="LeftOut">Volume of the parts without a place, spares counted less.</param>
+/// <param name="Bought">Value of the boards cut that are not on hand, a little less for those hardly used.</param>
 /// <param name="NotHonoured">Matched groups that are spread over boards.</param>
 /// <param name="Money">Timber used less offcuts kept, sawing, planing down, glue edges.</param>
-internal readonly record struct LayoutScore(double LeftOut, int NotHonoured, double Money)
+internal readonly record struct LayoutScore(double LeftOut, double Bought, int NotHonoured, double Money)
 {
-    /// <summary>Whether it is better than another, or worse in money by less than a leeway.</summary>
+    /// <summary>Whether it is better than another, or worse in money by less than a leeway, a share of that.</summary>
     public bool Beats(LayoutScore other, double leeway = 0)
     {
         if (LeftOut != other.LeftOut)
@@ -169,6 +200,11 @@ internal readonly record struct LayoutScore(double LeftOut, int NotHonoured, dou
             return LeftOut < other.LeftOut;
         }
 
-        return NotHonoured != other.NotHonoured ? NotHonoured < other.NotHonoured : Money < other.Money + leeway;
+        if (Bought != other.Bought)
+        {
+            return Bought < other.Bought * (1 + leeway);
+        }
+
+        return NotHonoured != other.NotHonoured ? NotHonoured < other.NotHonoured : Money < other.Money + (Math.Abs(other.Money) * leeway);
     }
 }

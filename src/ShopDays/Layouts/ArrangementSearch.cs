@@ -29,20 +29,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             Keep(Start(isPlain ? PlacingRules.Plain[start] : PlacingRules.Draw(random), isPlain));
         }
 
-        var (current, currentScore) = (best, bestScore);
-        for (var round = 0; round < rounds && enough?.Invoke(best) != true; round++)
-        {
-            var next = Rearrange(current);
-            var score = next.Score();
-            var leeway = bestScore.Money * FirstLeeway * (1 - ((round + 1.0) / rounds));
-            if (score.Beats(currentScore, leeway * random.NextDouble()))
-            {
-                (current, currentScore) = (next, score);
-                Keep(next);
-            }
-        }
-
-        return best;
+        return Improve(best, rounds, enough);
 
         void Keep(Arrangement next)
         {
@@ -52,6 +39,32 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
                 (best, bestScore) = (next, score);
             }
         }
+    }
+
+    /// <summary>The best arrangement found from one that is there.</summary>
+    /// <param name="from">Where to begin.</param>
+    /// <param name="rounds">How often a few boards are placed anew.</param>
+    /// <param name="enough">When to stop at once; null to go on to the end.</param>
+    public Arrangement Improve(Arrangement from, int rounds, Predicate<Arrangement>? enough = null)
+    {
+        var (best, bestScore) = (from, from.Score());
+        var (current, currentScore) = (best, bestScore);
+        for (var round = 0; round < rounds && enough?.Invoke(best) != true; round++)
+        {
+            var next = Rearrange(current);
+            var score = next.Score();
+            var leeway = FirstLeeway * (1 - ((round + 1.0) / rounds));
+            if (score.Beats(currentScore, leeway * random.NextDouble()))
+            {
+                (current, currentScore) = (next, score);
+                if (score.Beats(bestScore))
+                {
+                    (best, bestScore) = (next, score);
+                }
+            }
+        }
+
+        return best;
     }
 
     private Arrangement Start(PlacingRules rules, bool plainly)
@@ -110,7 +123,8 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             return;
         }
 
-        var first = cut[random.Next(cut.Count)];
+        var bought = random.Next(2) == 0 ? cut.FindIndex(board => board >= problem.OnHand) : -1;
+        var first = bought < 0 ? cut[random.Next(cut.Count)] : cut[random.Next(bought, cut.Count)];
         var species = problem.Stock[first].Board.Species;
         var others = cut.Where(board => board != first && problem.Stock[board].Board.Species == species).ToArray();
         random.Shuffle(others);

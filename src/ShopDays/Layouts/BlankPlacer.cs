@@ -48,12 +48,16 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
         return true;
     }
 
-    private (int Board, int Piece, Region Place)? Best(WantedBlank blank)
+    /// <summary>The best place on the boards on hand; when there is none, on those that could be bought.</summary>
+    private (int Board, int Piece, Region Place)? Best(WantedBlank blank) =>
+        Best(blank, 0, problem.OnHand) ?? Best(blank, problem.OnHand, arrangement.Boards);
+
+    private (int Board, int Piece, Region Place)? Best(WantedBlank blank, int from, int to)
     {
         (int, int, Region)? best = null;
         var least = double.PositiveInfinity;
         Array.Clear(tried);
-        for (var board = 0; board < problem.Stock.Count; board++)
+        for (var board = from; board < to; board++)
         {
             var cost = blank.CostOn(board);
             if (double.IsPositiveInfinity(cost))
@@ -115,7 +119,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
     private HashSet<WantedBlank> PlaceGroups(List<WantedBlank> blanks, HashSet<WantedBlank>? without)
     {
         var taken = new HashSet<WantedBlank>();
-        if (problem.Groups.Count == 0 || without is not null)
+        if (problem.Groups.Count == 0 || without is not null || (rules.Whim > 0 && random.Next(4) == 0))
         {
             return taken;
         }
@@ -136,10 +140,11 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
     /// <summary>Places all on one board, side by side or end to end where a piece is large enough, else anywhere in it.</summary>
     private bool PlaceTogether(List<WantedBlank> members)
     {
-        var candidates = Enumerable.Range(0, problem.Stock.Count)
+        var candidates = Enumerable.Range(0, arrangement.Boards)
             .Where(board => members.TrueForAll(blank => double.IsFinite(blank.CostOn(board))))
             .Select(board => (Board: board, Cost: CostTogether(board)))
-            .OrderBy(candidate => candidate.Cost)
+            .OrderBy(candidate => candidate.Board >= problem.OnHand)
+            .ThenBy(candidate => candidate.Cost)
             .Select(candidate => candidate.Board);
         foreach (var board in candidates)
         {

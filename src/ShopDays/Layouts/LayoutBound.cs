@@ -51,7 +51,7 @@ internal sealed class LayoutBound(LayoutProblem problem, Allowances allowances)
         var step = Math.Max(most, least) / Steps;
         var leastBoards = new double[Steps + 1];
         Array.Fill(leastBoards, double.PositiveInfinity, 1, Steps);
-        foreach (var board in problem.Stock.Where(board => board.Board.Species == species).OrderByDescending(board => board.Depth))
+        foreach (var board in problem.Stock.Take(problem.OnHand).Where(board => board.Board.Species == species).OrderByDescending(board => board.Depth))
         {
             // What is too thick for this board and all that follow must have its area by now.
             var tooThick = needs.Where(need => need.Thickness > board.Depth).Sum(need => need.Least);

@@ -11,18 +11,24 @@ internal sealed class LayoutProblem
     /// </summary>
     private const double MinutesPerJoint = 20;
 
+    private readonly WaysToSaw onHandOnly;
+
     /// <param name="boards">The boards on hand.</param>
     /// <param name="demands">The parts that are wanted.</param>
     /// <param name="allowances">What blanks and the saw take.</param>
     /// <param name="rates">What time and timber are worth.</param>
-    /// <param name="mayBeStrips">Panels that are glued up although some board would give them in one piece.</param>
+    /// <param name="strips">How freely panels are split.</param>
+    /// <param name="more">Boards that are not there but could be bought; none unless given.</param>
     public LayoutProblem(
-        IReadOnlyList<Board> boards, IReadOnlyList<Demand> demands, Allowances allowances, SawingRates rates, IReadOnlySet<(string Part, int Number)> mayBeStrips)
+        IReadOnlyList<Board> boards, IReadOnlyList<Demand> demands, Allowances allowances, SawingRates rates, PanelStrips strips, IReadOnlyList<Board>? more = null)
     {
         MoneyPerMinute = (double)rates.HourlyRate / 60;
-        Stock = [.. boards.Select(board => new StockBoard(board, allowances, rates))];
-        Like = [.. boards.Select(board => FirstLike(boards, board, demands))];
-        var ways = new WaysToSaw(Stock, allowances, mayBeStrips);
+        OnHand = boards.Count;
+        List<Board> all = [.. boards, .. more ?? []];
+        Stock = [.. all.Select(board => new StockBoard(board, allowances, rates))];
+        Like = [.. all.Select(board => FirstLike(all, board, demands))];
+        var ways = new WaysToSaw(Stock, allowances, strips);
+        onHandOnly = more is null ? ways : new WaysToSaw([.. Stock.Take(OnHand)], allowances, strips);
         var wants = new List<Want>();
         var impossible = new List<Unplaced>();
         foreach (var demand in demands)
@@ -45,7 +51,11 @@ internal sealed class LayoutProblem
             .Select(group => new MatchedGroup(group.Key, [.. group]))];
     }
 
+    /// <summary>The boards on hand, then those that could be bought.</summary>
     public IReadOnlyList<StockBoard> Stock { get; }
+
+    /// <summary>How many boards are on hand.</summary>
+    public int OnHand { get; }
 
     /// <summary>For each board the first that is just like it.</summary>
     public IReadOnlyList<int> Like { get; }
@@ -59,10 +69,13 @@ internal sealed class LayoutProblem
 
     public double MoneyPerMinute { get; }
 
+    /// <summary>Why a part has no place on the boards on hand.</summary>
+    public UnplacedReason WhyUnplaced(Part part) => onHandOnly.WhyNever(part) ?? new UnplacedReason.NoRoom();
+
     /// <summary>What a way costs beyond sawing and planing: its glue edges.</summary>
     public double CostOf(Way way) => way.Joints * MinutesPerJoint * MoneyPerMinute;
 
-    private static int FirstLike(IReadOnlyList<Board> boards, Board board, IReadOnlyList<Demand> demands)
+    private static int FirstLike(List<Board> boards, Board board, IReadOnlyList<Demand> demands)
     {
         var first = 0;
         while (!IsLike(boards[first], board))

@@ -29,9 +29,8 @@ public static class LayoutSearch
         IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances allowances, SawingRates rates, LayoutEffort effort, int seed)
     {
         List<Demand> demands = [.. parts.Select(Demand.For)];
-        var (problem, arrangement) = Arrange(boards, demands, allowances, rates, effort, seed);
-        var layout = new LayoutWriter(problem, arrangement, allowances, rates).Write(
-            unplaced => MissingStock.For(unplaced, boards, allowances, rates, seed));
+        var found = new ShortOfStock(boards, demands, allowances, rates, effort, seed).Better(Arrange(boards, demands, allowances, rates, effort, seed));
+        var layout = new LayoutWriter(found.Problem, found.Arrangement, allowances, rates).Write(found.Wanted);
         var faults = LayoutCheck.Faults(boards, parts, allowances, layout);
         return faults.Count == 0
             ? layout
@@ -51,7 +50,7 @@ public static class LayoutSearch
         int seed,
         Predicate<Arrangement>? enough = null)
     {
-        var strips = new HashSet<(string Part, int Number)>();
+        var strips = PanelStrips.Usual();
         while (true)
         {
             var problem = new LayoutProblem(boards, demands, allowances, rates, strips);
@@ -59,7 +58,7 @@ public static class LayoutSearch
             var whole = arrangement.Left
                 .Where(blank => blank.Blank.Part.IsPanel)
                 .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part.Name, number)))
-                .Where(strips.Add)
+                .Where(one => strips.Let(one.Name, one.number))
                 .ToList();
             if (whole.Count == 0)
             {

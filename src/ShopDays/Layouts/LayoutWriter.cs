@@ -6,23 +6,23 @@ namespace ShopDays.Layouts;
 /// <summary>Writes an arrangement down as a layout that can be followed with a saw.</summary>
 internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangement, Allowances allowances, SawingRates rates)
 {
-    /// <param name="missing">Finds the stock that would do for what is unplaced.</param>
-    public Layout Write(Func<IReadOnlyList<Unplaced>, IReadOnlyList<StockWanted>> missing)
+    /// <param name="wanted">The stock that would do for what is unplaced.</param>
+    public Layout Write(IReadOnlyList<StockWanted> wanted)
     {
         List<BoardLayout> boards = [.. arrangement.Cuttings.OfType<BoardCutting>().Select(Write)];
         List<Unplaced> unplaced =
         [
-            .. problem.Impossible,
+            .. problem.Impossible.Select(one => one with { Reason = problem.WhyUnplaced(one.Part) }),
             .. arrangement.Left
                 .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, Number: number)))
                 .Distinct()
-                .Select(one => new Unplaced(one.Part, one.Number, new UnplacedReason.NoRoom())),
+                .Select(one => new Unplaced(one.Part, one.Number, problem.WhyUnplaced(one.Part))),
         ];
         return new Layout
         {
             Boards = boards,
             Unplaced = unplaced,
-            Wanted = missing(unplaced),
+            Wanted = wanted,
             NotHonoured = NotHonoured(),
             BestPossibleYield = new LayoutBound(problem, allowances).BestYield(boards),
             SawingTime = boards.SelectMany(

@@ -8,11 +8,11 @@ namespace ShopDays.Layouts;
 /// </summary>
 internal static class MissingStock
 {
-    /// <summary>The stock that would do; nothing for parts that no kind on hand could ever yield.</summary>
-    public static IReadOnlyList<StockWanted> For(
+    /// <summary>Boards that would do; none for parts that no kind on hand could ever yield.</summary>
+    public static IReadOnlyList<Board> For(
         IReadOnlyList<Unplaced> unplaced, IReadOnlyList<Board> boards, Allowances allowances, SawingRates rates, int seed)
     {
-        var wanted = new List<StockWanted>();
+        var wanted = new List<Board>();
         List<Board> kinds = [.. boards
             .Select(board => board with { Flaws = [], Line = board.Line })
             .DistinctBy(board => board with { Name = "", Line = board.Line })];
@@ -34,7 +34,7 @@ internal static class MissingStock
             var (cheapest, count, takes) = takers
                 .Select(taker => (taker.Kind, Count: CountOf(taker.Kind, taker.Takes), taker.Takes))
                 .MinBy(choice => new StockBoard(choice.Kind, allowances, rates).Value * choice.Count);
-            wanted.Add(new StockWanted(cheapest.Species, cheapest.Length, cheapest.Width, cheapest.Thickness, count));
+            wanted.AddRange(More(cheapest, count));
             remaining = [.. remaining.Except(takes)];
         }
 
@@ -44,11 +44,11 @@ internal static class MissingStock
             boards.FirstOrDefault(board => string.Equals(board.Name, part.From, StringComparison.Ordinal))?.Line ?? part.From;
 
         bool CouldTake(Board kind, Part part) =>
-            new WaysToSaw([new StockBoard(kind, allowances, rates)], allowances, new HashSet<(string, int)>()).WhyNever(part) is null;
+            new WaysToSaw([new StockBoard(kind, allowances, rates)], allowances, PanelStrips.Usual()).WhyNever(part) is null;
 
         int CountOf(Board kind, List<Demand> takes)
         {
-            var oneBoard = new LayoutProblem([kind], takes, allowances, rates, new HashSet<(string, int)>());
+            var oneBoard = new LayoutProblem([kind], takes, allowances, rates, PanelStrips.Usual());
             var area = oneBoard.Wants.Sum(want => want.Ways.Min(way => way.Blanks.Sum(blank => blank.Area)));
             var least = (int)(area / oneBoard.Stock[0].Usable.Area.SquareMillimetres);
             var plenty = oneBoard.Wants.Sum(want => want.Ways[0].Blanks.Count);
@@ -64,9 +64,12 @@ internal static class MissingStock
         // How many of so many boards are cut when everything is placed; null when it is not.
         int? Used(Board kind, List<Demand> takes, int count, Predicate<Arrangement> enough)
         {
-            List<Board> more = [.. Enumerable.Range(1, count).Select(number => kind with { Name = FormattableString.Invariant($"{kind.Name} more {number}"), Line = kind.Line })];
-            var (_, arrangement) = LayoutSearch.Arrange(more, takes, allowances, rates, LayoutEffort.Quick, seed, enough);
+            var (_, arrangement) = LayoutSearch.Arrange(More(kind, count), takes, allowances, rates, LayoutEffort.Quick, seed, enough);
             return arrangement.Left.Count == 0 ? arrangement.Cuttings.Count(cutting => cutting is not null) : null;
         }
     }
+
+    /// <summary>So many boards of a kind, by names that no board on hand has.</summary>
+    public static IReadOnlyList<Board> More(Board kind, int count) =>
+        [.. Enumerable.Range(1, count).Select(number => kind with { Name = FormattableString.Invariant($"{kind.Name} more {number}"), Line = kind.Line })];
 }

@@ -11,6 +11,9 @@ namespace ShopDays.Layouts;
 /// <param name="Count">How many boards.</param>
 public sealed record StockWanted(Species Species, Length Length, Length Width, Length Thickness, int Count)
 {
+    /// <summary>Whether boards on hand of these sizes have flaws: then those wanted are to be clear of them, as others might not do.</summary>
+    public bool ClearOfFlaws { get; init; }
+
     /// <summary>The volume of them all.</summary>
     public Volume Volume => Length * Width * Thickness * Count;
 }

@@ -4,13 +4,10 @@ using ShopDays.Parts;
 namespace ShopDays.Layouts;
 
 /// <summary>In which ways parts can be sawn out of the boards on hand: whole, in strips, resawn; or why in none.</summary>
-internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allowances, IReadOnlySet<(string Part, int Number)> mayBeStrips)
+internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allowances, PanelStrips panels)
 {
     /// <summary>More strips than this are matchwood.</summary>
     private const int MostStrips = 60;
-
-    /// <summary>How many more strips than the fewest are tried.</summary>
-    private const int MoreStrips = 3;
 
     /// <summary>Into how many parts a piece is resawn at most.</summary>
     private const int MostResawn = 4;
@@ -110,8 +107,7 @@ internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allo
             return [];
         }
 
-        var more = !want.Part.IsPanel || (fewest == 1 && !want.Numbers.Any(number => mayBeStrips.Contains((want.Part.Name, number)))) ? 0 : MoreStrips;
-        return Enumerable.Range(fewest, more + 1).Select(strips => new Way(
+        return Enumerable.Range(fewest, panels.MoreThanFewest(want, fewest) + 1).Select(strips => new Way(
             [.. want.Numbers.Chunk(parts).SelectMany(numbers => BlanksOf(want, numbers, strips))],
             (strips - 1) * want.Numbers.Count));
     }

@@ -51,4 +51,49 @@ public sealed class MissingStockTests
         var pine = Timber.ABoard("A", 96, 8) with { Species = Timber.Pine };
         Assert.IsType<UnplacedReason.NoSpecies>(Assert.Single(Timber.LayOut([pine], [Timber.APart("rail", 30, 4)]).Unplaced).Reason);
     }
+
+    [Fact]
+    public void More_stock_never_yields_fewer_parts_and_the_stock_wanted_is_what_is_lacking()
+    {
+        // A chest: three panels of 17 in and one of 21 in out of live-edged boards with a flaw in each.
+        Part[] parts =
+        [
+            Panel("front", 42, 17, 1) with { Spare = 1 },
+            Panel("back", 42, 17, 1),
+            Panel("end", 20, 17, 2),
+            Panel("lid", 44, 21, 1),
+        ];
+        var layouts = Enumerable.Range(5, 5).Select(count => (count, LayoutSearch.LayOut(Live(count), parts, Timber.ByHand, Timber.Rates, LayoutEffort.Normal, 1))).ToList();
+        var left = layouts.ConvertAll(one => one.Item2.Unplaced.Sum(lacking => lacking.Number > lacking.Part.Count ? 0 : lacking.Part.Volume.CubicMillimetres));
+        Assert.Equal(left.OrderDescending(), left);
+        Assert.All(layouts.Where(one => !one.Item2.Fits), one => Assert.True(one.count + Assert.Single(one.Item2.Wanted).Count <= 8));
+        Assert.All(layouts.Where(one => one.count >= 8), one => Assert.True(one.Item2.Fits));
+
+        static Part Panel(string name, decimal length, decimal width, int count) => Timber.APart(name, length, width, 0.875m, count) with { IsPanel = true };
+
+        static IReadOnlyList<Board> Live(int count) => Timber.Boards(count, name => Timber.ABoard(name, 96, 9.5m, 1.25m).Flawed(14, 19, 0, 3) with
+        {
+            Edges = BoardEdges.Live,
+            Faces = BoardFaces.Rough,
+            EndTrim = ShopDays.Measures.Length.FromInches(2m),
+        });
+    }
+
+    [Fact]
+    public void A_panel_in_narrow_strips_beside_the_rails_saves_a_board()
+    {
+        // Three boards hold two rails end to end each; what lies beside them gives six strips of the panel (worked out by hand).
+        var kind = Timber.ABoard("A", 118, 8.625m, 1.0625m) with { Edges = BoardEdges.RoughSawn, Faces = BoardFaces.Rough };
+        Part[] parts = [Timber.APart("rail", 43.875m, 5.4375m, 0.75m, 6), Timber.APart("top", 30.5625m, 12.875m, 0.75m) with { IsPanel = true }];
+        var layout = LayoutSearch.LayOut([kind], parts, Timber.ByHand, Timber.Rates, LayoutEffort.Normal, 1);
+        Assert.Equal(2, Assert.Single(layout.Wanted).Count);
+    }
+
+    [Fact]
+    public void Boards_wanted_like_flawed_ones_on_hand_are_to_be_clear_of_flaws()
+    {
+        var flawed = Timber.ABoard("A", 60, 8).Flawed(29, 31, 3, 5);
+        Assert.True(Assert.Single(Timber.LayOut([flawed], [Timber.APart("rail", 60, 6)]).Wanted).ClearOfFlaws);
+        Assert.False(Assert.Single(Timber.LayOut([Timber.ABoard("A", 60, 8)], [Timber.APart("rail", 60, 6, count: 2)]).Wanted).ClearOfFlaws);
+    }
 }
