@@ -26,7 +26,7 @@ internal sealed record PaperDay(LocalDate Date, int Number, IReadOnlyList<Planne
 internal static class DayPages
 {
     // The roomiest first: a day takes the first that lets it stand on one side of a sheet.
-    private static readonly Way[] Ways = [new(12.5, 10, 2.75, 2), new(11.5, 9, 2.5, 2), new(11, 9, 1.4, 2), new(10.5, 9, 1.4, 2), new(10.5, 8.5, 0.7, 1)];
+    private static readonly Way[] Ways = [new(12.5, 10, 2.75, 2), new(11.5, 9, 2.5, 2), new(11, 9, 1.4, 2), new(10.5, 9, 1.4, 2), new(10.5, 8.5, 0.7, 1), new(10.5, 8.5, 0.4, 1) { IsClose = true }];
 
     /// <summary>The blocks of one day.</summary>
     /// <param name="plan">The plan.</param>
@@ -56,13 +56,13 @@ internal static class DayPages
         foreach (var session in day.Sessions)
         {
             yield return new Heading(SessionTable.HoursOf(session, nameWorker: plan.Shop.Workers.Count > 1), TypeScale.Subheading with { Size = Math.Min(13, style.Size + 1) }) { Above = 4 };
-            yield return SessionTable.Of(plan, session, style, way.Padding);
+            yield return SessionTable.Of(plan, session, style, way.Padding, named: !way.IsClose || session == day.Sessions[0]);
         }
 
         yield return WhereStopped(way.Lines, aside);
         if (NextOf(days, day) is { } next)
         {
-            yield return new Paragraph(next, aside);
+            yield return new Paragraph(way.IsClose ? aside.Shortened(next, room.Width) : next, aside);
         }
 
         if (DayCautions(plan, day, room) is { } cautions)
@@ -107,5 +107,9 @@ internal static class DayPages
     }
 
     // Sizes of the rows and of what stands about them, the white above and below each row, in points, and the lines for notes.
-    private readonly record struct Way(double Size, double Aside, double Padding, int Lines);
+    private readonly record struct Way(double Size, double Aside, double Padding, int Lines)
+    {
+        /// <summary>Whether columns are named once, and what comes next has one line.</summary>
+        public bool IsClose { get; init; }
+    }
 }

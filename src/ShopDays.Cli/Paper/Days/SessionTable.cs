@@ -12,15 +12,15 @@ internal static class SessionTable
     private const double Expected = 7.6;
 
     // Times of day and expected times need more room in larger letters; what a pencil writes does not.
-    private static Column[] ColumnsOf(TextStyle style) =>
+    private static Column[] ColumnsOf(TextStyle style, bool named) =>
     [
         Column.Fixed("", 13),
-        Column.Fixed("At", 3.1 * style.Size),
-        Column.Shared("Work"),
-        Column.Fixed("Expect", Expected * style.Size),
-        Column.Fixed("Start", 32),
-        Column.Fixed("Stop", 32),
-        Column.Fixed("Took", 32),
+        Column.Fixed(named ? "At" : "", 3.1 * style.Size),
+        Column.Shared(named ? "Work" : ""),
+        Column.Fixed(named ? "Expect" : "", Expected * style.Size),
+        Column.Fixed(named ? "Start" : "", 32),
+        Column.Fixed(named ? "Stop" : "", 32),
+        Column.Fixed(named ? "Took" : "", 32),
     ];
 
     /// <summary>The hours of a session, whose they are where more than one works, and what of them goes to opening and sweeping up.</summary>
@@ -51,10 +51,11 @@ internal static class SessionTable
     /// <param name="session">The session.</param>
     /// <param name="style">How the rows are set: as large as the day's work lets them be.</param>
     /// <param name="padding">White above and below the text of a row, in points.</param>
-    public static Table Of(PlanPaper plan, PlannedSession session, TextStyle style, double padding)
+    /// <param name="named">Whether the names of the columns stand above it.</param>
+    public static Table Of(PlanPaper plan, PlannedSession session, TextStyle style, double padding, bool named)
     {
         Row[] rows = [.. session.Work.OrderBy(work => work.Start.ToInstant()).Select(work => RowOf(plan, work, style))];
-        return new Table(ColumnsOf(style), rows, style) { Distance = 7, Padding = padding, After = 6 };
+        return new Table(ColumnsOf(style, named), rows, style) { Distance = 7, Padding = padding, After = 6 };
     }
 
     private static string Minutes(NodaTime.ZonedDateTime from, NodaTime.ZonedDateTime to) =>
