@@ -17,7 +17,7 @@ internal static class BoardSketch
     /// <summary>A character is about twice as high as it is wide.</summary>
     private const double RowsPerColumn = 0.5;
 
-    private const int MostRows = 10;
+    private const int MostRows = 14;
 
     /// <summary>The lines of the sketch, its frame included.</summary>
     /// <param name="board">The board.</param>
@@ -35,6 +35,8 @@ internal static class BoardSketch
                 cells[row, column] = At(board, Middle(board.Board.Length, column, columns), Middle(board.Board.Width, row, rows));
             }
         }
+
+        ShowEvery(board, cells);
 
         // The reference edge is at the bottom, as a maker stands at the board.
         return
@@ -65,6 +67,34 @@ internal static class BoardSketch
 
         return board.Offcuts.Any(offcut => offcut.IsUseful && IsIn(offcut.Region, x, y)) ? Kept : Waste;
     }
+
+    /// <summary>A piece too narrow to be met by the middle of any cell gets the cell nearest to its own middle that it may take.</summary>
+    private static void ShowEvery(BoardLayout board, char[,] cells)
+    {
+        var (rows, columns) = (cells.GetLength(0), cells.GetLength(1));
+        var shown = cells.Cast<char>().CountBy(cell => cell).ToDictionary(count => count.Key, count => count.Value);
+        for (var blank = 0; blank < board.Blanks.Count; blank++)
+        {
+            var letter = LetterOf(blank);
+            if (shown.ContainsKey(letter))
+            {
+                continue;
+            }
+
+            var region = board.Blanks[blank].Region;
+            var (atRow, atColumn) = (CellOf(region.Y + (region.Width / 2), board.Board.Width, rows), CellOf(region.X + (region.Length / 2), board.Board.Length, columns));
+            var (row, column) = (from r in Enumerable.Range(0, rows)
+                                 from c in Enumerable.Range(0, columns)
+                                 where shown.GetValueOrDefault(cells[r, c]) != 1 || !char.IsAsciiLetterOrDigit(cells[r, c])
+                                 orderby Math.Abs(r - atRow), Math.Abs(c - atColumn)
+                                 select (r, c)).FirstOrDefault((atRow, atColumn));
+            shown[cells[row, column]] = shown.GetValueOrDefault(cells[row, column]) - 1;
+            cells[row, column] = letter;
+            shown[letter] = 1;
+        }
+    }
+
+    private static int CellOf(Length at, Length whole, int cells) => Math.Clamp((int)Math.Floor(at / whole * cells), 0, cells - 1);
 
     private static bool IsIn(Region region, Length x, Length y) =>
         region.X <= x && x < region.Right && region.Y <= y && y < region.Top;
