@@ -24,5 +24,8 @@ internal static class GlueUpCure
         };
     }
 
-    private static string Any(List<string> names) => names.Count == 1 ? names[0] : string.Join(", ", names.Take(names.Count - 1)) + " or " + names[^1];
+    private static string Any(List<string> names) => names.Count == 1 ? Quoted(names[0]) : string.Join(", ", names.Take(names.Count - 1).Select(Quoted)) + " or " + Quoted(names[^1]);
+
+    // Names of adhesives have commas in them.
+    private static string Quoted(string name) => $"'{name}'";
 }
