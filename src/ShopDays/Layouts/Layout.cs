@@ -17,7 +17,7 @@ public sealed record Layout
     /// <summary>Names that matched parts share which do not come whole from one board; empty when all are honoured.</summary>
     public required IReadOnlyList<string> NotHonoured { get; init; }
 
-    /// <summary>The best yield of any layout that places the same parts, 0 to 1: a proven upper bound; 0 when no board is cut.</summary>
+    /// <summary>The best yield of any layout of the same blanks, counted as in <see cref="Yield"/>, 0 to 1: a proven upper bound; 0 when no board is cut.</summary>
     public required double BestPossibleYield { get; init; }
 
     /// <summary>Hands-on time of all cuts at the rates given, with lining up and rest.</summary>
@@ -26,7 +26,7 @@ public sealed record Layout
     /// <summary>Whether every part is there.</summary>
     public bool Fits => Unplaced.Count == 0;
 
-    /// <summary>Area of the blanks over area of the boards cut, 0 to 1; 0 when no board is cut.</summary>
+    /// <summary>Area of the blanks over area of the boards cut, 0 to 1; a blank that is resawn counts once. 0 when no board is cut.</summary>
     public double Yield
     {
         get

@@ -101,4 +101,18 @@ public sealed class PanelAndResawTests
         var layout = LayoutSearch.LayOut(stock, [Timber.APart("side", 30, 4, 0.375m, 2)], Usual, rates, LayoutEffort.Quick, 1);
         Assert.Equal(boards, layout.Boards.Count);
     }
+
+    [Fact]
+    public void A_resawn_blank_counts_once_in_the_yield_and_in_the_best_possible()
+    {
+        // One blank of 31 x 4 1/4 in fills the only board; both figures are the whole of it.
+        var board = Timber.ABoard("A", 31, 4.25m, 1.25m) with { Faces = BoardFaces.Rough };
+        var other = board with { Name = "B", Line = "B" };
+        var layout = Timber.LayOut([board with { Price = new Money(300, Timber.Dollars) }, other with { Thickness = Length.FromInches(0.25m) }], [Timber.APart("side", 30, 4, 0.375m, 2)], Usual);
+        Assert.True(Assert.Single(Assert.Single(layout.Boards).Blanks).Blank.IsResawn);
+
+        // Sums of doubles, and the bound's hundredth of a percent.
+        Assert.Equal(1, layout.Yield, 1e-9);
+        Assert.Equal(layout.Yield, layout.BestPossibleYield, 1e-3);
+    }
 }
