@@ -192,8 +192,8 @@ internal sealed class Arrangement
 /// <param name="Money">Timber used less offcuts kept, sawing, planing down, glue edges.</param>
 internal readonly record struct LayoutScore(double LeftOut, double Bought, int NotHonoured, double Money)
 {
-    /// <summary>Whether it is better than another, or worse in money by less than a leeway, a share of that.</summary>
-    public bool Beats(LayoutScore other, double leeway = 0)
+    /// <summary>Whether it is better than another, or worse in money, or in the value of what is bought, by less than a leeway.</summary>
+    public bool Beats(LayoutScore other, double leeway = 0, double leewayBought = 0)
     {
         if (LeftOut != other.LeftOut)
         {
@@ -202,9 +202,9 @@ internal readonly record struct LayoutScore(double LeftOut, double Bought, int N
 
         if (Bought != other.Bought)
         {
-            return Bought < other.Bought * (1 + leeway);
+            return Bought < other.Bought + leewayBought;
         }
 
-        return NotHonoured != other.NotHonoured ? NotHonoured < other.NotHonoured : Money < other.Money + (Math.Abs(other.Money) * leeway);
+        return NotHonoured != other.NotHonoured ? NotHonoured < other.NotHonoured : Money < other.Money + leeway;
     }
 }

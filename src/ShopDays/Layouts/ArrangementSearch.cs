@@ -12,7 +12,8 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     /// <summary>The best arrangement found.</summary>
     /// <param name="effort">How many attempts are made.</param>
     /// <param name="enough">When to stop at once; null to go on to the end.</param>
-    public Arrangement Find(LayoutEffort effort, Predicate<Arrangement>? enough = null)
+    /// <param name="share">Which share of the rounds that go with the effort is made, 0 to 1.</param>
+    public Arrangement Find(LayoutEffort effort, Predicate<Arrangement>? enough = null, double share = 1)
     {
         var (starts, rounds) = effort switch
         {
@@ -29,7 +30,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             Keep(Start(isPlain ? PlacingRules.Plain[start] : PlacingRules.Draw(random), isPlain));
         }
 
-        return Improve(best, rounds, enough);
+        return Improve(best, (int)(rounds * share), enough);
 
         void Keep(Arrangement next)
         {
@@ -53,8 +54,8 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         {
             var next = Rearrange(current);
             var score = next.Score();
-            var leeway = FirstLeeway * (1 - ((round + 1.0) / rounds));
-            if (score.Beats(currentScore, leeway * random.NextDouble()))
+            var leeway = FirstLeeway * (1 - ((round + 1.0) / rounds)) * random.NextDouble();
+            if (score.Beats(currentScore, bestScore.Money * leeway, bestScore.Bought * leeway))
             {
                 (current, currentScore) = (next, score);
                 if (score.Beats(bestScore))
@@ -123,7 +124,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             return;
         }
 
-        var bought = random.Next(2) == 0 ? cut.FindIndex(board => board >= problem.OnHand) : -1;
+        var bought = cut[^1] >= problem.OnHand && random.Next(2) == 0 ? cut.FindIndex(board => board >= problem.OnHand) : -1;
         var first = bought < 0 ? cut[random.Next(cut.Count)] : cut[random.Next(bought, cut.Count)];
         var species = problem.Stock[first].Board.Species;
         var others = cut.Where(board => board != first && problem.Stock[board].Board.Species == species).ToArray();

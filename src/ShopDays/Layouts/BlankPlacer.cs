@@ -119,7 +119,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
     private HashSet<WantedBlank> PlaceGroups(List<WantedBlank> blanks, HashSet<WantedBlank>? without)
     {
         var taken = new HashSet<WantedBlank>();
-        if (problem.Groups.Count == 0 || without is not null || (rules.Whim > 0 && random.Next(4) == 0))
+        if (problem.Groups.Count == 0 || without is not null || (problem.Stock.Count > problem.OnHand && random.Next(4) == 0))
         {
             return taken;
         }

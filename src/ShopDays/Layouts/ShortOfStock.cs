@@ -19,6 +19,9 @@ internal sealed class ShortOfStock(
     /// <summary>How often the boards on hand are placed anew when the others are given up.</summary>
     private const int RoundsOnHand = 500;
 
+    /// <summary>Jobs of so many parts get all rounds.</summary>
+    private const double FullRoundsUpTo = 60;
+
     /// <summary>Sums of the same volumes in another order differ by less.</summary>
     private const double Hair = 1e-9;
 
@@ -42,7 +45,7 @@ internal sealed class ShortOfStock(
         {
             var larger = new LayoutProblem(boards, demands, allowances, rates, PanelStrips.WhenShort(), more);
             var random = new Random(seed + attempt);
-            var found = new ArrangementSearch(larger, random).Find(effort);
+            var found = new ArrangementSearch(larger, random).Find(effort, share: ShareOfRounds(larger));
             List<Board> bought = [.. found.Bought.Select(board => larger.Stock[board].Board)];
             var onlyOnHand = GiveUpBought(larger, found, random);
             if (Placed(larger, onlyOnHand) > Placed(best.Problem, best.Arrangement) * (1 + Hair))
@@ -80,8 +83,11 @@ internal sealed class ShortOfStock(
         onHand.GiveUpBought();
         onHand.ReleaseBroken();
         new BlankPlacer(problem, onHand, PlacingRules.Plain[0], random).PlaceLeft();
-        return new ArrangementSearch(problem, random).Improve(onHand, RoundsOnHand);
+        return new ArrangementSearch(problem, random).Improve(onHand, (int)(RoundsOnHand * ShareOfRounds(problem)));
     }
+
+    /// <summary>A round takes as long as the job is large: a large one gets fewer, so that the answer does not take many times as long.</summary>
+    private static double ShareOfRounds(LayoutProblem problem) => Math.Min(1, FullRoundsUpTo / problem.Wants.Sum(want => want.Numbers.Count));
 
     /// <summary>What has a place, spares counted less.</summary>
     private static double Placed(LayoutProblem problem, Arrangement arrangement) =>
