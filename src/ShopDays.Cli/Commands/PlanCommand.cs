@@ -88,18 +88,16 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         }
     }
 
-    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, ToldPlan told)
-    {
-        var draws = workings.DrawsOf(made.Graph);
-        return new()
+    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, ToldPlan told) =>
+        new()
         {
             Shop = workings.Read.Shop,
             Format = workings.Read.Located.Format,
             Job = workings.Read.Job,
             Layout = workings.Layout,
             Graph = made.Graph,
-            Estimate = JobEstimate.Of(made.Graph, draws),
-            TaskTimes = [.. made.Graph.Tasks.Select(task => draws.Of(task.Id))],
+            Estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph)),
+            TaskTimes = workings.TaskTimesOf(made.Graph),
             Plan = told.Answer.Plan,
             Forecast = told.Answer.Forecast,
             Cautions = told.Cautions,
@@ -107,7 +105,6 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             UnusedHours = told.UnusedHours,
             Made = clock.GetCurrentInstant(),
         };
-    }
 
     /// <summary>A misspelt folder is told before the work, not after it.</summary>
     private static void SeeThatItHasAPlace(string path)

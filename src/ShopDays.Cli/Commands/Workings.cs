@@ -23,6 +23,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
     private Layout? layout;
     private OrderOfWork? order;
     private TimeDraws? draws;
+    private IReadOnlyList<TimeRange>? taskTimes;
 
     /// <summary>The shop and the job.</summary>
     public ShopAndJob Read { get; } = read;
@@ -48,13 +49,16 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
         $"drawing {Draws} courses of {graph.Tasks.Count} tasks",
         () => rates.Value.Draw(graph.Tasks, Draws, Seed));
 
+    /// <summary>The range of each task, at its id.</summary>
+    public IReadOnlyList<TimeRange> TaskTimesOf(TaskGraph graph) => taskTimes ??= DrawsOf(graph).OfEach();
+
     /// <summary>A plan, or what stands against it.</summary>
     public PlanAnswer PlanOf(TaskGraph graph)
     {
         var request = new PlanRequest
         {
             Graph = graph,
-            Times = DrawsOf(graph).Medians(),
+            Times = [.. TaskTimesOf(graph).Select(range => range.P50)],
             Draws = DrawsOf(graph),
             Calendars = [.. Read.Shop.Workers.Select(Read.Shop.CalendarOf)],
             Limits = Read.Shop.Limits,

@@ -1,5 +1,3 @@
-using ShopDays.Measures;
-
 namespace ShopDays.Times;
 
 /// <summary>
@@ -23,7 +21,7 @@ public sealed record TimeDraws(IReadOnlyList<double[]> Minutes, int Seed)
     /// <summary>The range of the sum of all tasks.</summary>
     public TimeRange OfAll() => TimeRange.OfSample([.. Minutes.Select(trial => trial.Sum())]);
 
-    /// <summary>The median of each task, by its id: what a plan is made with.</summary>
-    public IReadOnlyList<WorkTime> Medians() =>
-        [.. Enumerable.Range(0, Minutes.Count == 0 ? 0 : Minutes[0].Length).Select(task => Of(task).P50)];
+    /// <summary>The range of each task, at its id: a plan is made with their medians.</summary>
+    public IReadOnlyList<TimeRange> OfEach() =>
+        [.. Enumerable.Range(0, Minutes.Count == 0 ? 0 : Minutes[0].Length).Select(Of)];
 }
