@@ -34,7 +34,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
     /// <summary>Where each part comes out of which board.</summary>
     public Layout Layout => layout ??= Step(
         $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {CountWords.Of(Read.Job.Boards.Count, "board")}",
-        () => LayoutSearch.LayOut(Read.Job, SawingRates, effort, Seed));
+        () => LayoutSearch.LayOut(LayoutRequest.For(Read.Job, SawingRates) with { Effort = effort, Seed = Seed }));
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>
     public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];

@@ -1,4 +1,4 @@
-using ShopDays.Parts;
+using ShopDays.Layouts.Search;
 
 namespace ShopDays.Layouts;
 
@@ -8,30 +8,14 @@ namespace ShopDays.Layouts;
 /// </summary>
 public static class LayoutSearch
 {
-    /// <summary>Lays the parts of a job out on its boards.</summary>
-    /// <param name="job">The job; of it the boards, the parts and the allowances count.</param>
-    /// <param name="rates">What sawing costs in the shop.</param>
-    /// <param name="effort">How hard to search.</param>
-    /// <param name="seed">One seed gives one answer.</param>
-    /// <exception cref="InvalidOperationException">The layout found breaks a rule of <see cref="LayoutCheck"/>: a bug.</exception>
-    public static Layout LayOut(Job job, SawingRates rates, LayoutEffort effort, int seed) =>
-        LayOut(job.Boards, job.Parts, job.Allowances, rates, effort, seed);
-
     /// <summary>Lays parts out on boards.</summary>
-    /// <param name="boards">The boards on hand; each name is there once.</param>
-    /// <param name="parts">The parts, spares among their numbers; each name is there once.</param>
-    /// <param name="allowances">What is left on blanks and what the saw takes.</param>
-    /// <param name="rates">What sawing costs in the shop.</param>
-    /// <param name="effort">How hard to search.</param>
-    /// <param name="seed">One seed gives one answer.</param>
     /// <exception cref="InvalidOperationException">The layout found breaks a rule of <see cref="LayoutCheck"/>: a bug.</exception>
-    public static Layout LayOut(
-        IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances allowances, SawingRates rates, LayoutEffort effort, int seed)
+    public static Layout LayOut(LayoutRequest request)
     {
-        List<Demand> demands = [.. parts.Select(Demand.For)];
-        var found = new ShortOfStock(boards, demands, allowances, rates, effort, seed).Better(Arrange(boards, demands, allowances, rates, effort, seed));
-        var layout = new LayoutWriter(found.Problem, found.Arrangement, allowances, rates).Write(found.Wanted);
-        var faults = LayoutCheck.Faults(boards, parts, allowances, layout);
+        List<Demand> demands = [.. request.Parts.Select(Demand.For)];
+        var found = new ShortOfStock(request, demands).Better(Arrange(request, demands));
+        var layout = new LayoutWriter(found.Problem, found.Arrangement, request).Write(found.Wanted);
+        var faults = LayoutCheck.Faults(request.Boards, request.Parts, request.Allowances, layout);
         return faults.Count == 0
             ? layout
             : throw new InvalidOperationException("the layout breaks a rule: " + string.Join("; ", faults));
@@ -42,19 +26,13 @@ public static class LayoutSearch
     /// again in strips.
     /// </summary>
     internal static (LayoutProblem Problem, Arrangement Arrangement) Arrange(
-        IReadOnlyList<Board> boards,
-        IReadOnlyList<Demand> demands,
-        Allowances allowances,
-        SawingRates rates,
-        LayoutEffort effort,
-        int seed,
-        Predicate<Arrangement>? enough = null)
+        LayoutRequest request, IReadOnlyList<Demand> demands, Predicate<Arrangement>? enough = null)
     {
         var strips = PanelStrips.Usual();
         while (true)
         {
-            var problem = new LayoutProblem(boards, demands, allowances, rates, strips);
-            var arrangement = new ArrangementSearch(problem, new Random(seed)).Find(effort, enough);
+            var problem = new LayoutProblem(request, demands, strips);
+            var arrangement = new ArrangementSearch(problem, new Random(request.Seed)).Find(request.Effort, enough);
             var whole = arrangement.Left
                 .Where(blank => blank.Blank.Part.IsPanel)
                 .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part.Name, number)))

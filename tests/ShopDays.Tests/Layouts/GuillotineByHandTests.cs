@@ -26,13 +26,10 @@ public sealed class GuillotineByHandTests
             missedAtOnce += fits && !found ? 1 : 0;
             Assert.True(fits == (found || Fits(LayoutEffort.Normal)), $"trial {trial}: {length} x {width}, kerf {kerf}: {string.Join(", ", sizes)}");
 
-            bool Fits(LayoutEffort effort) => (fits || effort == LayoutEffort.Quick) && LayoutSearch.LayOut(
+            bool Fits(LayoutEffort effort) => (fits || effort == LayoutEffort.Quick) && LayoutSearch.LayOut(Timber.Asked(
                 [Timber.ABoard("A", length, width)],
                 [.. sizes.Select((size, index) => Timber.APart($"part {index}", size.Length, size.Width))],
-                allowances,
-                Timber.Rates,
-                effort,
-                1).Fits;
+                allowances) with { Effort = effort }).Fits;
         }
 
         // The trials must hold both answers to mean anything; the quickest search may miss one in twenty.

@@ -63,7 +63,7 @@ public sealed class MissingStockTests
             Panel("end", 20, 17, 2),
             Panel("lid", 44, 21, 1),
         ];
-        var layouts = Enumerable.Range(5, 5).Select(count => (count, LayoutSearch.LayOut(Live(count), parts, Timber.ByHand, Timber.Rates, LayoutEffort.Normal, 1))).ToList();
+        var layouts = Enumerable.Range(5, 5).Select(count => (count, LayoutSearch.LayOut(Timber.Asked(Live(count), parts, Timber.ByHand) with { Effort = LayoutEffort.Normal }))).ToList();
         var left = layouts.ConvertAll(one => one.Item2.Unplaced.Sum(lacking => lacking.Number > lacking.Part.Count ? 0 : lacking.Part.Volume.CubicMillimetres));
         Assert.Equal(left.OrderDescending(), left);
         Assert.All(layouts.Where(one => !one.Item2.Fits), one => Assert.True(one.count + Assert.Single(one.Item2.Wanted).Count <= 8));
@@ -85,7 +85,7 @@ public sealed class MissingStockTests
         // Three boards hold two rails end to end each; what lies beside them gives six strips of the panel (worked out by hand).
         var kind = Timber.ABoard("A", 118, 8.625m, 1.0625m) with { Edges = BoardEdges.RoughSawn, Faces = BoardFaces.Rough };
         Part[] parts = [Timber.APart("rail", 43.875m, 5.4375m, 0.75m, 6), Timber.APart("top", 30.5625m, 12.875m, 0.75m) with { IsPanel = true }];
-        var layout = LayoutSearch.LayOut([kind], parts, Timber.ByHand, Timber.Rates, LayoutEffort.Normal, 1);
+        var layout = LayoutSearch.LayOut(Timber.Asked([kind], parts, Timber.ByHand) with { Effort = LayoutEffort.Normal });
         Assert.Equal(2, Assert.Single(layout.Wanted).Count);
     }
 

@@ -98,7 +98,7 @@ public sealed class PanelAndResawTests
 
         // Planing down is made all but free, so that resawing time stands against the price alone.
         var rates = Timber.Rates with { PlaneDown = new PlaneRate(WorkTime.FromMinutes(1), 0.8, 0.5) };
-        var layout = LayoutSearch.LayOut(stock, [Timber.APart("side", 30, 4, 0.375m, 2)], Usual, rates, LayoutEffort.Quick, 1);
+        var layout = LayoutSearch.LayOut(Timber.Asked(stock, [Timber.APart("side", 30, 4, 0.375m, 2)], Usual) with { Rates = rates });
         Assert.Equal(boards, layout.Boards.Count);
     }
 

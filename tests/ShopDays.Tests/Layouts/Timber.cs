@@ -86,7 +86,11 @@ internal static class Timber
     };
 
     public static Layout LayOut(IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances? allowances = null, int seed = 1) =>
-        LayoutSearch.LayOut(boards, parts, allowances ?? Bare, Rates, LayoutEffort.Quick, seed);
+        LayoutSearch.LayOut(Asked(boards, parts, allowances) with { Seed = seed });
+
+    /// <summary>Asked for at once, at these rates.</summary>
+    public static LayoutRequest Asked(IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances? allowances = null) =>
+        new() { Boards = boards, Parts = parts, Allowances = allowances ?? Bare, Rates = Rates, Effort = LayoutEffort.Quick };
 
     public static decimal Inches(Length length) => (decimal)length.EighthMicrometres / 203_200;
 

@@ -12,7 +12,7 @@ public sealed class SearchedLayoutTests
     public void Work_from_a_layout_that_was_searched_for_saws_just_its_feet_and_planes_just_its_faces()
     {
         var job = AJob.Chest();
-        var layout = LayoutSearch.LayOut(job, Timber.Rates, LayoutEffort.Quick, 1);
+        var layout = LayoutSearch.LayOut(LayoutRequest.For(job, Timber.Rates) with { Effort = LayoutEffort.Quick });
         Assert.True(layout.Fits);
         var graph = Assert.IsType<OrderOfWork.Made>(job.Ordered(layout: layout)).Graph;
         // Sums in double against sums of whole numbers: far below a thousandth.

@@ -1,7 +1,7 @@
 using ShopDays.Measures;
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>In which ways parts can be sawn out of the boards on hand: whole, in strips, resawn; or why in none.</summary>
 internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allowances, PanelStrips panels)

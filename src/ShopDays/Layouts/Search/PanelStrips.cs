@@ -1,4 +1,4 @@
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>How freely panels are split into strips: from the fewest that some board gives, up to a few more.</summary>
 /// <param name="More">How many more strips than the fewest are tried.</param>

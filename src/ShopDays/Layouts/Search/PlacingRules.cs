@@ -1,4 +1,4 @@
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>Which blanks are placed first.</summary>
 internal enum PlacingOrder

@@ -1,6 +1,6 @@
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>
 /// How many more boards of the kinds on hand would do for what is unplaced: laid out on plenty of such boards and then on
@@ -9,9 +9,9 @@ namespace ShopDays.Layouts;
 internal static class MissingStock
 {
     /// <summary>Boards that would do; none for parts that no kind on hand could ever yield.</summary>
-    public static IReadOnlyList<Board> For(
-        IReadOnlyList<Unplaced> unplaced, IReadOnlyList<Board> boards, Allowances allowances, SawingRates rates, int seed)
+    public static IReadOnlyList<Board> For(IReadOnlyList<Unplaced> unplaced, LayoutRequest request)
     {
+        var (boards, allowances, rates) = (request.Boards, request.Allowances, request.Rates);
         var wanted = new List<Board>();
         List<Board> kinds = [.. boards
             .Select(board => board with { Flaws = [], Line = board.Line })
@@ -48,7 +48,7 @@ internal static class MissingStock
 
         int CountOf(Board kind, List<Demand> takes)
         {
-            var oneBoard = new LayoutProblem([kind], takes, allowances, rates, PanelStrips.Usual());
+            var oneBoard = new LayoutProblem(request with { Boards = [kind] }, takes, PanelStrips.Usual());
             var area = oneBoard.Wants.Sum(want => want.Ways.Min(way => way.Blanks.Sum(blank => blank.Area)));
             var least = (int)(area / oneBoard.Stock[0].Usable.Area.SquareMillimetres);
             var plenty = oneBoard.Wants.Sum(want => want.Ways[0].Blanks.Count);
@@ -64,7 +64,7 @@ internal static class MissingStock
         // How many of so many boards are cut when everything is placed; null when it is not.
         int? Used(Board kind, List<Demand> takes, int count, Predicate<Arrangement> enough)
         {
-            var (_, arrangement) = LayoutSearch.Arrange(More(kind, count), takes, allowances, rates, LayoutEffort.Quick, seed, enough);
+            var (_, arrangement) = LayoutSearch.Arrange(request with { Boards = More(kind, count), Effort = LayoutEffort.Quick }, takes, enough);
             return arrangement.Left.Count == 0 ? arrangement.Cuttings.Count(cutting => cutting is not null) : null;
         }
     }

@@ -1,4 +1,4 @@
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>Places blanks one after the other by the rules of one attempt, matched groups first.</summary>
 internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement, PlacingRules rules, Random random)

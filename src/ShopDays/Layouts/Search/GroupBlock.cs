@@ -1,4 +1,4 @@
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>Matched blanks next to each other in one clear block, so that the grain runs on from one to the next.</summary>
 internal static class GroupBlock

@@ -1,6 +1,6 @@
 using ShopDays.Measures;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>
 /// The cuts of one board in the order in which a maker would saw them: to rough length while that goes right across the

@@ -1,6 +1,6 @@
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>What is to be laid out on what, with all that the search asks again and again worked out once.</summary>
 internal sealed class LayoutProblem
@@ -13,15 +13,13 @@ internal sealed class LayoutProblem
 
     private readonly WaysToSaw onHandOnly;
 
-    /// <param name="boards">The boards on hand.</param>
+    /// <param name="request">The boards on hand, and what time and timber are worth.</param>
     /// <param name="demands">The parts that are wanted.</param>
-    /// <param name="allowances">What blanks and the saw take.</param>
-    /// <param name="rates">What time and timber are worth.</param>
     /// <param name="strips">How freely panels are split.</param>
     /// <param name="more">Boards that are not there but could be bought; none unless given.</param>
-    public LayoutProblem(
-        IReadOnlyList<Board> boards, IReadOnlyList<Demand> demands, Allowances allowances, SawingRates rates, PanelStrips strips, IReadOnlyList<Board>? more = null)
+    public LayoutProblem(LayoutRequest request, IReadOnlyList<Demand> demands, PanelStrips strips, IReadOnlyList<Board>? more = null)
     {
+        var (boards, allowances, rates) = (request.Boards, request.Allowances, request.Rates);
         MoneyPerMinute = (double)rates.HourlyRate / 60;
         OnHand = boards.Count;
         List<Board> all = [.. boards, .. more ?? []];

@@ -1,4 +1,4 @@
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>How one board is cut so far, while a layout is being searched for.</summary>
 internal sealed class BoardCutting

@@ -1,4 +1,4 @@
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>
 /// Looks for a good arrangement: several attempts from nothing by different rules, then the best is bettered by giving a

@@ -1,7 +1,7 @@
 using ShopDays.Measures;
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>A board as the search sees it: its usable place, its flaws, and what timber and sawing are worth in it.</summary>
 internal sealed class StockBoard

@@ -1,6 +1,6 @@
 using ShopDays.Measures;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>
 /// A piece of the usable part of a board: whole and free, a blank, or cut right across into two. The tree of pieces is

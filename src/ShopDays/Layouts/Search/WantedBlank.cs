@@ -1,7 +1,7 @@
 using ShopDays.Measures;
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>Some numbers of one part that are wanted.</summary>
 /// <param name="Part">The part.</param>

@@ -1,11 +1,14 @@
 using ShopDays.Measures;
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>Writes an arrangement down as a layout that can be followed with a saw.</summary>
-internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangement, Allowances allowances, SawingRates rates)
+internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangement, LayoutRequest request)
 {
+    private readonly Allowances allowances = request.Allowances;
+    private readonly SawingRates rates = request.Rates;
+
     /// <param name="wanted">The stock that would do for what is unplaced.</param>
     public Layout Write(IReadOnlyList<StockWanted> wanted)
     {

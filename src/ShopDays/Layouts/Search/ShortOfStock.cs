@@ -1,6 +1,6 @@
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>
 /// What is done when something has no place: everything is laid out anew with more boards than there are, and those are then
@@ -10,8 +10,7 @@ namespace ShopDays.Layouts;
 /// A panel that lacks one strip is left out whole, so a search that only sees what is left out cannot tell that it is nearly
 /// there. With boards to spare every strip has a place, and each that comes back to a board on hand counts.
 /// </remarks>
-internal sealed class ShortOfStock(
-    IReadOnlyList<Board> boards, IReadOnlyList<Demand> demands, Allowances allowances, SawingRates rates, LayoutEffort effort, int seed)
+internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> demands)
 {
     /// <summary>Boards beyond those that are known to do, so that the first attempts have room.</summary>
     private const int Slack = 1;
@@ -38,14 +37,14 @@ internal sealed class ShortOfStock(
             .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, Number: number)))
             .Distinct()
             .Select(one => new Unplaced(one.Part, one.Number, problem.WhyUnplaced(one.Part)));
-        var wanted = MissingStock.For([.. problem.Impossible, .. unplaced], boards, allowances, rates, seed);
+        var wanted = MissingStock.For([.. problem.Impossible, .. unplaced], request);
         var best = (Problem: problem, Arrangement: arrangement);
         var more = WithSlack(wanted);
         for (var attempt = 0; wanted.Count > 0; attempt++)
         {
-            var larger = new LayoutProblem(boards, demands, allowances, rates, PanelStrips.WhenShort(), more);
-            var random = new Random(seed + attempt);
-            var found = new ArrangementSearch(larger, random).Find(effort, share: ShareOfRounds(larger));
+            var larger = new LayoutProblem(request, demands, PanelStrips.WhenShort(), more);
+            var random = new Random(request.Seed + attempt);
+            var found = new ArrangementSearch(larger, random).Find(request.Effort, share: ShareOfRounds(larger));
             List<Board> bought = [.. found.Bought.Select(board => larger.Stock[board].Board)];
             var onlyOnHand = GiveUpBought(larger, found, random);
             if (Placed(larger, onlyOnHand) > Placed(best.Problem, best.Arrangement) * (1 + Hair))
@@ -99,11 +98,11 @@ internal sealed class ShortOfStock(
     [
         .. wanted.GroupBy(KindOf).Select(kind => new StockWanted(kind.Key.Species, kind.Key.Length, kind.Key.Width, kind.Key.Thickness, kind.Count())
         {
-            ClearOfFlaws = boards.Any(board => board.Flaws.Count > 0 && KindOf(board) == kind.Key),
+            ClearOfFlaws = request.Boards.Any(board => board.Flaws.Count > 0 && KindOf(board) == kind.Key),
         }),
     ];
 
-    private double ValueOf(IReadOnlyList<Board> some) => some.Sum(board => new StockBoard(board, allowances, rates).Value);
+    private double ValueOf(IReadOnlyList<Board> some) => some.Sum(board => new StockBoard(board, request.Allowances, request.Rates).Value);
 }
 
 /// <summary>A layout and the stock that would do for what it leaves out.</summary>

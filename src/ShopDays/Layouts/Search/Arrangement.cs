@@ -1,4 +1,4 @@
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>A layout in the making: which board is cut how, which way each want is sawn, and what has no place yet.</summary>
 internal sealed class Arrangement

@@ -1,6 +1,6 @@
 using ShopDays.Parts;
 
-namespace ShopDays.Layouts;
+namespace ShopDays.Layouts.Search;
 
 /// <summary>
 /// How good the yield could be at best. Whole boards must be cut, so the least area of boards whose clear area holds the

@@ -1,0 +1,35 @@
+using ShopDays.Parts;
+
+namespace ShopDays.Layouts;
+
+/// <summary>What is to be laid out on what, and how.</summary>
+public sealed record LayoutRequest
+{
+    /// <summary>The boards on hand; each name is there once.</summary>
+    public required IReadOnlyList<Board> Boards { get; init; }
+
+    /// <summary>The parts, spares among their numbers; each name is there once.</summary>
+    public required IReadOnlyList<Part> Parts { get; init; }
+
+    /// <summary>What is left on blanks and what the saw takes.</summary>
+    public required Allowances Allowances { get; init; }
+
+    /// <summary>What sawing costs in the shop.</summary>
+    public required SawingRates Rates { get; init; }
+
+    /// <summary>How hard to search.</summary>
+    public LayoutEffort Effort { get; init; } = LayoutEffort.Normal;
+
+    /// <summary>What the maker would rather spend.</summary>
+    public LayoutPreference Preference { get; init; }
+
+    /// <summary>One seed gives one answer.</summary>
+    public int Seed { get; init; } = 1;
+
+    /// <summary>Told how far the search has come; null when nobody listens.</summary>
+    public IProgress<LayoutStep>? Progress { get; init; }
+
+    /// <summary>The boards and parts of a job.</summary>
+    public static LayoutRequest For(Job job, SawingRates rates) =>
+        new() { Boards = job.Boards, Parts = job.Parts, Allowances = job.Allowances, Rates = rates };
+}
