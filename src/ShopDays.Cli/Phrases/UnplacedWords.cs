@@ -12,6 +12,7 @@ internal static class UnplacedWords
     {
         UnplacedReason.NoSpecies none => $"there is no {none.Species} on hand",
         UnplacedReason.NoSuchStock none => $"it must come from {none.Line}, and no such board of its timber is on hand",
+        UnplacedReason.OnlyForbidden forbidden => $"only {CountWords.Names(forbidden.Boards, 3)} would do, and it must not come from there",
         UnplacedReason.TooThin thin => $"needs stock {format.Write(thin.Needed)} thick, the thickest is {format.Write(thin.Best)}",
         UnplacedReason.TooShort @short => $"needs {format.Write(@short.Needed)} of length, the longest board gives {format.Write(@short.Longest)}",
         UnplacedReason.TooNarrow narrow => $"needs {format.Write(narrow.Needed)} of width, the widest board gives {format.Write(narrow.Widest)}",

@@ -89,9 +89,14 @@ public static class LayoutCheck
             yield return $"{blank.Label} is thicker than the board yields";
         }
 
-        if (part.From is { } from && from != board.Line && from != board.Name)
+        if (part.From is { } from && from != board.Line && from != board.Name && from != board.CutFrom)
         {
             yield return $"{blank.Label} must come from {from}";
+        }
+
+        foreach (var name in part.NotFrom.Where(name => name == board.Line || name == board.Name || name == board.CutFrom))
+        {
+            yield return $"{blank.Label} must not come from {name}";
         }
 
         if (blank.Strips > 0 && !part.IsPanel)

@@ -24,6 +24,10 @@ public abstract record UnplacedReason
     /// <param name="Line">The stock line or board named.</param>
     public sealed record NoSuchStock(string Line) : UnplacedReason;
 
+    /// <summary>Only boards that it must not come from would do.</summary>
+    /// <param name="Boards">Their names.</param>
+    public sealed record OnlyForbidden(IReadOnlyList<string> Boards) : UnplacedReason;
+
     /// <summary>No board is thick enough once its faces are flat.</summary>
     /// <param name="Needed">The rough thickness that would do with faces such as the best board's.</param>
     /// <param name="Best">The rough thickness of the board that comes nearest.</param>

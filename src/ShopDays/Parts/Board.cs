@@ -41,6 +41,19 @@ public enum BoardGrain
     Interlocked,
 }
 
+/// <summary>How fine the better face of a board is, as its maker judges it.</summary>
+public enum BoardFigure
+{
+    /// <summary>Good enough where nobody looks: insides, undersides, frames that are covered.</summary>
+    Plain,
+
+    /// <summary>Fit to be seen.</summary>
+    Good,
+
+    /// <summary>Kept for what is looked at first.</summary>
+    Best,
+}
+
 /// <summary>
 /// One board or slab on hand. Its frame: x along the grain from the reference end, y across it from the reference edge.
 /// </summary>
@@ -51,6 +64,9 @@ public sealed record Board
 
     /// <summary>The stock line it comes from, which parts may be pinned to; its own name when the line is one board.</summary>
     public string Line { get => field ?? Name; init; }
+
+    /// <summary>The board of the stock that this is an offcut of; null when it is no offcut.</summary>
+    public string? CutFrom { get; init; }
 
     /// <summary>The timber.</summary>
     public required Species Species { get; init; }
@@ -72,6 +88,9 @@ public sealed record Board
 
     /// <summary>How its grain runs.</summary>
     public BoardGrain Grain { get; init; }
+
+    /// <summary>How fine its better face is.</summary>
+    public BoardFigure Figure { get; init; } = BoardFigure.Good;
 
     /// <summary>Depth to lose on the hollow face before it is flat, beyond the usual.</summary>
     public Length Cup { get; init; }
@@ -96,6 +115,10 @@ public sealed record Board
 
     /// <summary>What it weighs at its moisture.</summary>
     public Mass Weight => Species.Weigh(Volume, Moisture);
+
+    /// <summary>Whether a name means it: its own, that of its stock line, or that of the board which it is an offcut of.</summary>
+    public bool IsCalled(string name) =>
+        string.Equals(name, Name, StringComparison.Ordinal) || string.Equals(name, Line, StringComparison.Ordinal) || string.Equals(name, CutFrom, StringComparison.Ordinal);
 
     /// <summary>What planing time is multiplied with for the run of the grain: 1.0, 1.2 or 1.4 (common practice, no source).</summary>
     public double GrainFactor => Grain switch

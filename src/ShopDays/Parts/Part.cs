@@ -92,14 +92,26 @@ public sealed record Part
     /// <summary>Extra blanks to saw out for what may be spoiled, 0 or more.</summary>
     public int Spare { get; init; }
 
-    /// <summary>A name given to parts that should lie side by side in the same board; null when free.</summary>
+    /// <summary>
+    /// A name given to parts that should lie in sequence in the same board, as they are written and numbered, so that the
+    /// grain runs on from one to the next; null when free.
+    /// </summary>
     public string? Matched { get; init; }
 
     /// <summary>The stock line, or the one board, that it must come from; null when free.</summary>
     public string? From { get; init; }
 
+    /// <summary>The stock lines and boards that it must not come from.</summary>
+    public IReadOnlyList<string> NotFrom { get; init; } = [];
+
+    /// <summary>Whether it should come out of a board of the best figure among those that could give it, as far as there is room.</summary>
+    public bool IsForBestFace { get; init; }
+
     /// <summary>Volume of one of it, finished.</summary>
     public Volume Volume => Length * Width * Thickness;
+
+    /// <summary>Whether the maker lets it come from a board; its timber and size are not asked.</summary>
+    public bool MayComeFrom(Board board) => (From is not { } from || board.IsCalled(from)) && !NotFrom.Any(board.IsCalled);
 
     /// <summary>Area of one of its two faces.</summary>
     public Area FaceArea => Length * Width;

@@ -24,6 +24,7 @@ internal static class RandomJobs
         from line in Gen.Int[0, 2]
         from pine in Gen.Int[0, 5]
         from price in Gen.Int[0, 60]
+        from figure in Gen.Enum<BoardFigure>()
         from flaws in Flaws.Array[0, 2]
         select Timber.ABoard("", length, width, quarters / 4m) with
         {
@@ -32,6 +33,7 @@ internal static class RandomJobs
             Edges = edges,
             Faces = faces,
             EndTrim = In(trim),
+            Figure = figure,
             Price = price < 20 ? null : new Money(price, Timber.Dollars),
             Flaws = flaws,
         };
@@ -46,6 +48,8 @@ internal static class RandomJobs
         from pine in Gen.Int[0, 5]
         from pin in Gen.Int[0, 9]
         from matched in Gen.Int[0, 5]
+        from forbidden in Gen.Int[0, 9]
+        from bestFace in Gen.Int[0, 5]
         select Timber.APart("", length, isPanel ? width : Math.Min(width, 1 + (width / 4m)), eighths / 8m, count) with
         {
             IsPanel = isPanel,
@@ -53,6 +57,8 @@ internal static class RandomJobs
             Species = pine == 0 ? Timber.Pine : Timber.Oak,
             From = pin == 0 ? "A" : null,
             Matched = matched == 0 ? "pair" : null,
+            NotFrom = forbidden switch { 0 => ["B"], 1 => ["A0", "C"], _ => [] },
+            IsForBestFace = bestFace == 0,
         };
 
     public static Gen<(IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed)> Any { get; } =

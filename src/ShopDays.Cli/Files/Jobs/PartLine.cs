@@ -28,4 +28,8 @@ internal sealed record PartDetails
     public int Spare { get; init; }
 
     public string? Matched { get; init; }
+
+    public bool IsForBestFace { get; init; }
+
+    public IReadOnlyList<Field<string>> NotFrom { get; init; } = [];
 }

@@ -41,6 +41,8 @@ internal sealed class PartReader(SpeciesTable known, JobNames names)
             Surfaces = line.Inner("surface", "the surfaces", Surfaces) ?? [],
             Spare = line.Optional("spare", Values.Whole("a count of spare parts", 0, MostAlike), 0),
             Matched = line.Optional("matched", Values.Name("a name that the matched parts share")).Value,
+            IsForBestFace = line.Optional("best-face", Values.YesOrNo, false),
+            NotFrom = line.Optional("not-from", Values.OneOrMore(Values.Text("the letter of a board"))).Or([]),
         };
         var from = line.Optional("from", Values.Text("the letter of a board"));
         return new(name, size, species, from, line.Place, details);

@@ -14,10 +14,11 @@ internal sealed class PartSettling(IReadOnlyList<StockLine> stock, bool isWhole,
     /// <summary>The part with its timber; null when something of it is wrong, which has been reported.</summary>
     public Part? Settle(PartLine line)
     {
-        var from = FindBoard(line);
-        if (line.From.IsRead && from is null && isWhole)
+        var from = line.From.IsRead ? BoardsCalled(line.From.Value!) : [];
+        foreach (var name in line.Rest.NotFrom.Append(line.From).Where(name => isWhole && name.IsRead && BoardsCalled(name.Value!).Count == 0))
         {
-            reading.Findings.Add(StockMistakes.UnknownBoard(line.From.Place, line.From.Value!, [.. stock.Select(one => one.Name.Value!)]));
+            reading.Findings.Add(StockMistakes.UnknownBoard(
+                name.Place, name.Value!, [.. stock.Select(one => one.Name.Value!)], [.. stock.SelectMany(one => one.Boards).Select(board => board.Name)]));
         }
 
         if (!line.Name.IsRead || SpeciesOf(line, from) is not { } species || !line.Size.IsRead)
@@ -25,15 +26,14 @@ internal sealed class PartSettling(IReadOnlyList<StockLine> stock, bool isWhole,
             return null;
         }
 
-        if (from is not null && from.Board.Species != species)
+        if (from.Count > 0 && from[0].Species != species)
         {
-            reading.Findings.Add(StockMistakes.BoardOfAnotherSpecies(line.From.Place, from.Name.Value!, from.Board.Species.Name, species.Name));
+            reading.Findings.Add(StockMistakes.BoardOfAnotherSpecies(line.From.Place, line.From.Value!, from[0].Species.Name, species.Name));
             return null;
         }
 
-        CompareWithStock(line, species, from);
         var size = line.Size.Value;
-        return new Part
+        var part = new Part
         {
             Name = line.Name.Value!,
             Count = line.Rest.Count,
@@ -49,23 +49,25 @@ internal sealed class PartSettling(IReadOnlyList<StockLine> stock, bool isWhole,
             Spare = line.Rest.Spare,
             Matched = line.Rest.Matched,
             From = line.From.Value,
+            NotFrom = [.. line.Rest.NotFrom.Where(name => name.IsRead).Select(name => name.Value!)],
+            IsForBestFace = line.Rest.IsForBestFace,
         };
+        CompareWithStock(line, part);
+        return part;
     }
 
-    private StockLine? FindBoard(PartLine line) => line.From.IsRead
-        ? stock.FirstOrDefault(one => one.Name.Value == line.From.Value)
-        : null;
+    private List<Board> BoardsCalled(string name) => [.. stock.SelectMany(line => line.Boards).Where(board => board.IsCalled(name))];
 
-    private Species? SpeciesOf(PartLine line, StockLine? from)
+    private Species? SpeciesOf(PartLine line, List<Board> from)
     {
         if (line.Species.IsWritten)
         {
             return line.Species.Value;
         }
 
-        if (from is not null)
+        if (from.Count > 0)
         {
-            return from.Board.Species;
+            return from[0].Species;
         }
 
         if (there.Count > 1)
@@ -77,33 +79,45 @@ internal sealed class PartSettling(IReadOnlyList<StockLine> stock, bool isWhole,
         return there.SingleOrDefault();
     }
 
-    private void CompareWithStock(PartLine line, Species species, StockLine? from)
+    private void CompareWithStock(PartLine line, Part part)
     {
         if (!isWhole || stock.Count == 0)
         {
             return;
         }
 
-        List<StockLine> boards = from is null ? [.. stock.Where(one => one.Board.Species == species)] : [from];
+        var species = part.Species;
+        List<Board> boards = [.. stock.SelectMany(one => one.Boards).Where(board => board.Species == species)];
         if (boards.Count == 0)
         {
-            reading.Findings.Add(StockMistakes.NoStockOfSpecies(line.Species.Place, line.Name.Value!, species.Name, [.. there.Select(one => one.Name)]));
+            reading.Findings.Add(StockMistakes.NoStockOfSpecies(line.Species.Place, part.Name, species.Name, [.. there.Select(one => one.Name)]));
             return;
         }
 
-        var size = line.Size.Value;
-        Compare(size.Length, boards.Max(one => one.ClearLength), StockMistakes.LongerThanAnyBoard);
-        Compare(size.Thickness, boards.Max(one => one.Board.Thickness), StockMistakes.ThickerThanAnyBoard);
-        if (!line.Rest.IsPanel)
+        // An unknown name leaves nothing to compare with, and has been said.
+        boards = [.. boards.Where(part.MayComeFrom)];
+        if (boards.Count == 0)
         {
-            Compare(size.Width, boards.Max(one => one.Board.Width), StockMistakes.WiderThanAnyBoard);
+            if (part.NotFrom.Count > 0 && (part.From is not { } from || BoardsCalled(from).Count > 0))
+            {
+                reading.Findings.Add(StockMistakes.NoBoardAllowed(line.Rest.NotFrom[0].Place, part.Name, species.Name));
+            }
+
+            return;
+        }
+
+        Compare(part.Length, boards.Max(board => board.Length - (board.EndTrim * 2)), StockMistakes.LongerThanAnyBoard);
+        Compare(part.Thickness, boards.Max(board => board.Thickness), StockMistakes.ThickerThanAnyBoard);
+        if (!part.IsPanel)
+        {
+            Compare(part.Width, boards.Max(board => board.Width), StockMistakes.WiderThanAnyBoard);
         }
 
         void Compare(Length needs, Length gives, Func<Place, string, string, string, string, Finding> mistake)
         {
             if (needs > gives)
             {
-                reading.Findings.Add(mistake(line.Size.Place, line.Name.Value!, reading.Format.Write(needs), reading.Format.Write(gives), species.Name));
+                reading.Findings.Add(mistake(line.Size.Place, part.Name, reading.Format.Write(needs), reading.Format.Write(gives), species.Name));
             }
         }
     }

@@ -1,4 +1,3 @@
-using ShopDays.Measures;
 using ShopDays.Parts;
 
 namespace ShopDays.Cli.Files.Jobs;
@@ -13,7 +12,4 @@ internal sealed record StockLine(Field<string> Name, Board Board, int Count)
     public IEnumerable<Board> Boards => Count == 1
         ? [Board]
         : Enumerable.Range(1, Count).Select(number => Board with { Name = FormattableString.Invariant($"{Board.Name}{number}"), Line = Board.Name });
-
-    /// <summary>The longest clear piece that one of them could give.</summary>
-    public Length ClearLength => Board.Length - (Board.EndTrim * 2);
 }

@@ -11,8 +11,11 @@ internal static class StockMistakes
     public static Finding BoardTwice(Place place, string name, Place first) =>
         Finding.At(place, $"a board {QuotedText.Of(name)} is there already") with { Cure = FormattableString.Invariant($"it is in line {first.Line}; give this one another letter") };
 
-    public static Finding UnknownBoard(Place place, string name, IReadOnlyList<string> boards) =>
-        Finding.At(place, $"no board is called {QuotedText.Of(name)}") with { Expected = ValueMistakes.AnyOf(boards, "boards"), Nearest = NearestName.To(name, boards) };
+    public static Finding UnknownBoard(Place place, string name, IReadOnlyList<string> lines, IReadOnlyList<string> boards) =>
+        Finding.At(place, $"no board is called {QuotedText.Of(name)}") with { Expected = ValueMistakes.AnyOf(lines, "boards"), Nearest = NearestName.To(name, [.. lines, .. boards]) };
+
+    public static Finding NoBoardAllowed(Place place, string part, string species) =>
+        Finding.At(place, $"{QuotedText.Of(part)} has no board left: 'not-from' forbids all {species} that it may come from") with { Cure = "take a board out of 'not-from', or list another board" };
 
     public static Finding FlawEndsBeforeItBegins(Place place, string from, string to) =>
         Finding.At(place, $"the flaw goes from {from} to {to}") with { Expected = "an end beyond its beginning" };

@@ -20,6 +20,9 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places)
     private static readonly ValueReader<BoardGrain> Grain = Values.Choice(
         "how grain runs", ("straight", BoardGrain.Straight), ("wavy", BoardGrain.Wavy), ("interlocked", BoardGrain.Interlocked));
 
+    private static readonly ValueReader<BoardFigure> Figure = Values.Choice(
+        "the figure of a board", ("plain", BoardFigure.Plain), ("good", BoardFigure.Good), ("best", BoardFigure.Best));
+
     private static readonly ValueReader<MoistureContent> Moisture = (node, reading) => Values.Percentage(node, reading)
         .Unless(reading.Findings, percent => percent.Value > 250 ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the moisture of timber", "0% to 250%") : null)
         .Select(percent => MoistureContent.FromPercent(percent.Value));
@@ -46,6 +49,7 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places)
             Edges = line.Optional("edges", Edges, BoardEdges.RoughSawn),
             Faces = line.Optional("faces", Faces, BoardFaces.Rough),
             Grain = line.Optional("grain", Grain, BoardGrain.Straight),
+            Figure = line.Optional("figure", Figure, BoardFigure.Good),
             Cup = ReadCup(line, size),
             EndTrim = ReadEndTrim(line, size),
             Flaws = line.Lines("flaws", "a flaw", flaw => FlawReader.Read(flaw, size)),

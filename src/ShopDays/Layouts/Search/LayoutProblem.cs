@@ -87,7 +87,7 @@ internal sealed class LayoutProblem
             || (one with { Name = "", Line = one.Line } == other with { Name = "", Line = other.Line } && !IsPinned(one) && !IsPinned(other));
 
         bool IsPinned(Board one) => !string.Equals(one.Name, one.Line, StringComparison.Ordinal)
-            && demands.Any(demand => string.Equals(demand.Part.From, one.Name, StringComparison.Ordinal));
+            && demands.Any(demand => demand.Part.NotFrom.Append(demand.Part.From).Contains(one.Name, StringComparer.Ordinal));
     }
 }
 

@@ -18,7 +18,7 @@ internal static class MissingStock
             .DistinctBy(board => board with { Name = "", Line = board.Line })];
         List<Demand> remaining = [.. unplaced
             .GroupBy(one => one.Part)
-            .Select(part => new Demand(part.Key with { Matched = null, From = LineOf(part.Key) }, [.. part.Select(one => one.Number)]))];
+            .Select(part => new Demand(part.Key with { Matched = null, From = LineOf(part.Key), NotFrom = LinesAmong(part.Key.NotFrom) }, [.. part.Select(one => one.Number)]))];
         while (remaining.Count > 0)
         {
             var takers = kinds
@@ -42,6 +42,10 @@ internal static class MissingStock
 
         string? LineOf(Part part) =>
             boards.FirstOrDefault(board => string.Equals(board.Name, part.From, StringComparison.Ordinal))?.Line ?? part.From;
+
+        // Another board like one that is forbidden may do; another of a line that is forbidden may not.
+        IReadOnlyList<string> LinesAmong(IReadOnlyList<string> names) =>
+            [.. names.Where(name => boards.Any(board => string.Equals(board.Line, name, StringComparison.Ordinal)))];
 
         bool CouldTake(Board kind, Part part) =>
             new WaysToSaw([new StockBoard(kind, allowances, rates)], allowances, PanelStrips.Usual()).WhyNever(part) is null;

@@ -86,9 +86,8 @@ internal sealed class StockBoard
         return time.Hours * (double)rates.HourlyRate;
     }
 
-    /// <summary>Whether it is of the right timber and of the stock line that the part is pinned to.</summary>
-    public bool Suits(Part part) => Board.Species == part.Species
-        && (part.From is not { } from || string.Equals(from, Board.Line, StringComparison.Ordinal) || string.Equals(from, Board.Name, StringComparison.Ordinal));
+    /// <summary>Whether it is of the right timber, and the maker lets the part come from it.</summary>
+    public bool Suits(Part part) => Board.Species == part.Species && part.MayComeFrom(Board);
 
     /// <summary>Whether the uncut board has a clear place of this size.</summary>
     public bool CanTake(Length length, Length width) => ClearPlaces(Usable, length, width).Any();

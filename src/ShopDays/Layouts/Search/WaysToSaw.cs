@@ -17,6 +17,24 @@ internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allo
     /// <summary>Why a part cannot come out of any of the boards even if it had them all to itself; null when it can.</summary>
     public UnplacedReason? WhyNever(Part part)
     {
+        var reason = WhyNotFromThese(part);
+        if (reason is null || part.NotFrom.Count == 0)
+        {
+            return reason;
+        }
+
+        // A board that is forbidden is told of only where it would have done.
+        var free = part with { NotFrom = [] };
+        List<string> wouldDo = [.. stock
+            .Where(board => !board.Suits(part) && new WaysToSaw([board], allowances, panels).WhyNotFromThese(free) is null)
+            .Select(board => board.Board.Name)];
+        return wouldDo.Count > 0
+            ? new UnplacedReason.OnlyForbidden(wouldDo)
+            : stock.Any(board => board.Suits(part)) ? reason : WhyNotFromThese(free) ?? reason;
+    }
+
+    private UnplacedReason? WhyNotFromThese(Part part)
+    {
         var same = stock.Where(board => board.Board.Species == part.Species).ToList();
         if (same.Count == 0)
         {
