@@ -3,11 +3,13 @@ using ShopDays.Benchmarks;
 return args switch
 {
     ["cold", ..] => ColdRun.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 9),
+    ["layout"] => LayoutTimes.Print(),
+    ["triplets"] => TripletSticks.Print(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS]");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | layout | triplets");
     return 2;
 }

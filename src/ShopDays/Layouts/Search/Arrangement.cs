@@ -37,6 +37,9 @@ internal sealed class Arrangement
     /// <summary>What has no place.</summary>
     public IReadOnlyList<WantedBlank> Left => left;
 
+    /// <summary>How many parts have no place.</summary>
+    public int PartsLeft => left.SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Want, number))).Distinct().Count();
+
     /// <summary>How many boards may be cut, of the first ones.</summary>
     public int Boards => boards;
 

@@ -9,6 +9,9 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     /// <summary>How much worse, as a share of its money, an arrangement may be at first and still be gone on from.</summary>
     private const double FirstLeeway = 0.01;
 
+    /// <summary>After so many rounds without anything better it is told all the same how far the search has come.</summary>
+    private const int RoundsUntold = 250;
+
     /// <summary>The best arrangement found.</summary>
     /// <param name="effort">How many attempts are made.</param>
     /// <param name="enough">When to stop at once; null to go on to the end.</param>
@@ -24,6 +27,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         };
         var best = Start(PlacingRules.Plain[0], plainly: true);
         var bestScore = best.Score();
+        Tell(best, bestScore, 0, (int)(rounds * share));
         for (var start = 1; start < starts && enough?.Invoke(best) != true; start++)
         {
             var isPlain = start < PlacingRules.Plain.Count;
@@ -38,6 +42,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             if (score.Beats(bestScore))
             {
                 (best, bestScore) = (next, score);
+                Tell(best, bestScore, 0, (int)(rounds * share));
             }
         }
     }
@@ -50,6 +55,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     {
         var (best, bestScore) = (from, from.Score());
         var (current, currentScore) = (best, bestScore);
+        var told = 0;
         for (var round = 0; round < rounds && enough?.Invoke(best) != true; round++)
         {
             var next = Rearrange(current);
@@ -61,12 +67,25 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
                 if (score.Beats(bestScore))
                 {
                     (best, bestScore) = (next, score);
+                    told = round;
+                    Tell(best, bestScore, round, rounds);
                 }
+            }
+
+            if (round - told >= RoundsUntold)
+            {
+                told = round;
+                Tell(best, bestScore, round, rounds);
             }
         }
 
+        Tell(best, bestScore, rounds, rounds);
+
         return best;
     }
+
+    private void Tell(Arrangement best, LayoutScore score, int round, int rounds) =>
+        problem.Progress?.Report(new LayoutStep(round, rounds, best.PartsLeft, score.Money));
 
     private Arrangement Start(PlacingRules rules, bool plainly)
     {

@@ -21,6 +21,7 @@ internal sealed class LayoutProblem
     {
         var (boards, allowances, rates) = (request.Boards, request.Allowances, request.Rates);
         MoneyPerMinute = (double)rates.HourlyRate / 60;
+        Progress = request.Progress;
         OnHand = boards.Count;
         List<Board> all = [.. boards, .. more ?? []];
         Stock = [.. all.Select(board => new StockBoard(board, allowances, rates))];
@@ -66,6 +67,9 @@ internal sealed class LayoutProblem
     public IReadOnlyList<MatchedGroup> Groups { get; }
 
     public double MoneyPerMinute { get; }
+
+    /// <summary>Told how far the search has come; null when nobody listens.</summary>
+    public IProgress<LayoutStep>? Progress { get; }
 
     /// <summary>Why a part has no place on the boards on hand.</summary>
     public UnplacedReason WhyUnplaced(Part part) => onHandOnly.WhyNever(part) ?? new UnplacedReason.NoRoom();
