@@ -70,7 +70,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
         return Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
     }
 
-    private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount.Amount ?? 0);
+    private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount);
 
     /// <summary>Runs of like pieces are cut to the longest session of a year; without any session, to a usual one.</summary>
     private WorkTime LongestSession =>

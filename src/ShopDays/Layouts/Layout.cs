@@ -23,6 +23,9 @@ public sealed record Layout
     /// <summary>Hands-on time of all cuts at the rates given, with lining up and rest.</summary>
     public required WorkTime SawingTime { get; init; }
 
+    /// <summary>What it costs: timber, offcuts kept, and the hours that the layout decides.</summary>
+    public required LayoutCost Cost { get; init; }
+
     /// <summary>Whether every part is there.</summary>
     public bool Fits => Unplaced.Count == 0;
 

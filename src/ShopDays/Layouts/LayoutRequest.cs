@@ -1,3 +1,4 @@
+using ShopDays.Layouts.Search;
 using ShopDays.Parts;
 
 namespace ShopDays.Layouts;
@@ -28,6 +29,12 @@ public sealed record LayoutRequest
 
     /// <summary>Told how far the search has come; null when nobody listens.</summary>
     public IProgress<LayoutStep>? Progress { get; init; }
+
+    /// <summary>
+    /// What work and timber are worth. Settled once for all the boards, so that some of them looked at alone are not
+    /// worth anything else.
+    /// </summary>
+    internal Worth Worth { get => field ?? Worth.Of(this); init; }
 
     /// <summary>The boards and parts of a job.</summary>
     public static LayoutRequest For(Job job, SawingRates rates) =>

@@ -52,8 +52,8 @@ public sealed record SawingRates
     /// <summary>Bringing the second face to thickness: what planing down costs instead of resawing.</summary>
     public required PlaneRate PlaneDown { get; init; }
 
-    /// <summary>What an hour of the shop is worth, in the currency of the boards' prices.</summary>
-    public required decimal HourlyRate { get; init; }
+    /// <summary>What an hour of the shop is worth, in the currency of the boards' prices; null when the shop does not say.</summary>
+    public required Money? HourlyRate { get; init; }
 
     /// <summary>The rate of a kind of cut.</summary>
     public CutRate For(CutKind kind) => kind switch

@@ -14,8 +14,8 @@ public static class ShopRates
     /// <summary>Rates of sawing and of planing down, at the centre of what is believed.</summary>
     /// <param name="model">The model.</param>
     /// <param name="methodOf">The method used for an operation in this job.</param>
-    /// <param name="hourlyRate">What an hour of the shop is worth.</param>
-    public static SawingRates ForLayout(RateModel model, Func<Operation, Method> methodOf, decimal hourlyRate)
+    /// <param name="hourlyRate">What an hour of the shop is worth; null when the shop does not say.</param>
+    public static SawingRates ForLayout(RateModel model, Func<Operation, Method> methodOf, Money? hourlyRate)
     {
         return new()
         {

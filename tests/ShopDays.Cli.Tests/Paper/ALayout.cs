@@ -28,7 +28,7 @@ internal static class ALayout
         Edges = edges,
         EndTrim = In(2),
         Flaws = number % 3 == 1 ? [new Flaw(In(length - 20), In(length - 16), In(0), In(2.5))] : [],
-        Price = new Money(61.2m, new Currency("USD", 2)),
+        Price = Dollars(61.2m),
     };
 
     /// <summary>Lays out every blank of the parts, one after the other, on as many boards as it takes.</summary>
@@ -49,8 +49,21 @@ internal static class ALayout
             NotHonoured = [],
             BestPossibleYield = 0.83,
             SawingTime = WorkTime.FromMinutes(240),
+            Cost = new LayoutCost
+            {
+                Timber = Dollars(61.2m * boards.Count),
+                Offcuts = Dollars(12.35m),
+                Sawing = Dollars(200),
+                PlaningDown = Dollars(8.1m),
+                GlueEdges = Dollars(0),
+                Hour = Dollars(50),
+                HourIsAssumed = false,
+                AssumedBoardFoot = null,
+            },
         };
     }
+
+    private static Money Dollars(decimal amount) => new(amount, new Currency("USD", 2));
 
     private static IEnumerable<Blank> BlanksOf(Part part) => Enumerable.Range(1, part.Count).Select(number => new Blank
     {

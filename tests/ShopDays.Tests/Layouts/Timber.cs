@@ -21,7 +21,7 @@ internal static class Timber
         Crosscut = new CutRate(WorkTime.FromMinutes(2), WorkTime.FromMinutes(4), 1.1, 0.5),
         Resaw = new CutRate(WorkTime.FromMinutes(5), WorkTime.FromMinutes(4), 1.1, 0.5),
         PlaneDown = new PlaneRate(WorkTime.FromMinutes(60), 0.8, 0.5),
-        HourlyRate = 48,
+        HourlyRate = new Money(48, new Currency("USD", 2)),
     };
 
     /// <summary>Allowances for hand work, spelt out so that the tests' sums do not hang on the defaults.</summary>

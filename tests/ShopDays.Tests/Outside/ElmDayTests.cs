@@ -28,7 +28,7 @@ public sealed class ElmDayTests
     private static readonly Job Job = ElmJob();
     private static readonly RateModel Rates = RateModel.FromPrior(BuiltIn.Operations);
     private static readonly Layout Layout = LayoutSearch.LayOut(
-        LayoutRequest.For(Job, ShopRates.ForLayout(Rates, operation => operation.Methods[0], 40)) with { Effort = LayoutEffort.Quick });
+        LayoutRequest.For(Job, ShopRates.ForLayout(Rates, operation => operation.Methods[0], new Money(40, new Currency("USD", 2)))) with { Effort = LayoutEffort.Quick });
 
     [Fact]
     public void The_cuts_of_the_three_slabs_are_some_hundred_and_sixty_feet() =>

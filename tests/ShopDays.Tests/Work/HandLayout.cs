@@ -19,6 +19,7 @@ internal static class HandLayout
             laid.Add(Fill(boards.Dequeue(), blanks, job.Allowances));
         }
 
+        var nothing = new Money(0, new Currency("USD", 2));
         return new Layout
         {
             Boards = laid,
@@ -27,6 +28,17 @@ internal static class HandLayout
             NotHonoured = [],
             BestPossibleYield = 1,
             SawingTime = WorkTime.Zero,
+            Cost = new LayoutCost
+            {
+                Timber = nothing,
+                Offcuts = nothing,
+                Sawing = nothing,
+                PlaningDown = nothing,
+                GlueEdges = nothing,
+                Hour = nothing,
+                HourIsAssumed = false,
+                AssumedBoardFoot = null,
+            },
         };
     }
 

@@ -9,7 +9,7 @@ internal sealed class LayoutProblem
     /// Hands-on time of one glue edge of a panel: shooting both edges, glue, clamps and cleaning up, so that fewer strips
     /// are preferred (common practice, no source).
     /// </summary>
-    private const double MinutesPerJoint = 20;
+    public const double MinutesPerJoint = 20;
 
     private readonly WaysToSaw onHandOnly;
 
@@ -19,12 +19,12 @@ internal sealed class LayoutProblem
     /// <param name="more">Boards that are not there but could be bought; none unless given.</param>
     public LayoutProblem(LayoutRequest request, IReadOnlyList<Demand> demands, PanelStrips strips, IReadOnlyList<Board>? more = null)
     {
-        var (boards, allowances, rates) = (request.Boards, request.Allowances, request.Rates);
-        MoneyPerMinute = (double)rates.HourlyRate / 60;
+        var (boards, allowances) = (request.Boards, request.Allowances);
+        MoneyPerMinute = request.Worth.JudgedPerMinute;
         Progress = request.Progress;
         OnHand = boards.Count;
         List<Board> all = [.. boards, .. more ?? []];
-        Stock = [.. all.Select(board => new StockBoard(board, allowances, rates))];
+        Stock = [.. all.Select(board => new StockBoard(board, request))];
         Like = [.. all.Select(board => FirstLike(all, board, demands))];
         var ways = new WaysToSaw(Stock, allowances, strips);
         onHandOnly = more is null ? ways : new WaysToSaw([.. Stock.Take(OnHand)], allowances, strips);
@@ -66,6 +66,7 @@ internal sealed class LayoutProblem
 
     public IReadOnlyList<MatchedGroup> Groups { get; }
 
+    /// <summary>What a minute of work counts for while layouts are compared.</summary>
     public double MoneyPerMinute { get; }
 
     /// <summary>Told how far the search has come; null when nobody listens.</summary>

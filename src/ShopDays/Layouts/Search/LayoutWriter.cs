@@ -21,6 +21,9 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
                 .Distinct()
                 .Select(one => new Unplaced(one.Part, one.Number, problem.WhyUnplaced(one.Part))),
         ];
+        var sawing = boards
+            .SelectMany(board => board.Cuts, (board, cut) => rates.For(cut.Kind).TimeFor(cut.Length, cut.Thickness, board.Board.Species))
+            .Aggregate(WorkTime.Zero, (sum, time) => sum + time);
         return new Layout
         {
             Boards = boards,
@@ -28,9 +31,8 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
             Wanted = wanted,
             NotHonoured = NotHonoured(),
             BestPossibleYield = new LayoutBound(problem, allowances).BestYield(boards),
-            SawingTime = boards.SelectMany(
-                board => board.Cuts, (board, cut) => rates.For(cut.Kind).TimeFor(cut.Length, cut.Thickness, board.Board.Species))
-                .Aggregate(WorkTime.Zero, (sum, time) => sum + time),
+            SawingTime = sawing,
+            Cost = new CostSheet(request.Worth, [.. arrangement.Cuttings.OfType<BoardCutting>()]).For(sawing),
         };
     }
 

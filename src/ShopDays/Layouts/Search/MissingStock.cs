@@ -11,7 +11,7 @@ internal static class MissingStock
     /// <summary>Boards that would do; none for parts that no kind on hand could ever yield.</summary>
     public static IReadOnlyList<Board> For(IReadOnlyList<Unplaced> unplaced, LayoutRequest request)
     {
-        var (boards, allowances, rates) = (request.Boards, request.Allowances, request.Rates);
+        var (boards, allowances) = (request.Boards, request.Allowances);
         var wanted = new List<Board>();
         List<Board> kinds = [.. boards
             .Select(board => board with { Flaws = [], Line = board.Line })
@@ -33,7 +33,7 @@ internal static class MissingStock
 
             var (cheapest, count, takes) = takers
                 .Select(taker => (taker.Kind, Count: CountOf(taker.Kind, taker.Takes), taker.Takes))
-                .MinBy(choice => new StockBoard(choice.Kind, allowances, rates).Value * choice.Count);
+                .MinBy(choice => new StockBoard(choice.Kind, request).Value * choice.Count);
             wanted.AddRange(More(cheapest, count));
             remaining = [.. remaining.Except(takes)];
         }
@@ -48,7 +48,7 @@ internal static class MissingStock
             [.. names.Where(name => boards.Any(board => string.Equals(board.Line, name, StringComparison.Ordinal)))];
 
         bool CouldTake(Board kind, Part part) =>
-            new WaysToSaw([new StockBoard(kind, allowances, rates)], allowances, PanelStrips.Usual()).WhyNever(part) is null;
+            new WaysToSaw([new StockBoard(kind, request)], allowances, PanelStrips.Usual()).WhyNever(part) is null;
 
         int CountOf(Board kind, List<Demand> takes)
         {

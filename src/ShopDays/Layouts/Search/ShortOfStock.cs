@@ -102,7 +102,7 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
         }),
     ];
 
-    private double ValueOf(IReadOnlyList<Board> some) => some.Sum(board => new StockBoard(board, request.Allowances, request.Rates).Value);
+    private double ValueOf(IReadOnlyList<Board> some) => some.Sum(board => new StockBoard(board, request).Value);
 }
 
 /// <summary>A layout and the stock that would do for what it leaves out.</summary>

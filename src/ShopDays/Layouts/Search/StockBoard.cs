@@ -6,29 +6,23 @@ namespace ShopDays.Layouts.Search;
 /// <summary>A board as the search sees it: its usable place, its flaws, and what timber and sawing are worth in it.</summary>
 internal sealed class StockBoard
 {
-    /// <summary>
-    /// What a board foot of timber without a price counts for, in hours of the shop: enough that fewer and smaller
-    /// boards are preferred, too little to outweigh much sawing (common practice, no source).
-    /// </summary>
-    private const double HoursPerBoardFoot = 0.1;
-
     private readonly SawingRates rates;
+    private readonly double moneyPerHour;
     private readonly Allowances allowances;
     private readonly double[] setups;
     private readonly double[] perMetre;
 
-    public StockBoard(Board board, Allowances allowances, SawingRates rates)
+    public StockBoard(Board board, LayoutRequest request)
     {
         Board = board;
-        this.allowances = allowances;
-        this.rates = rates;
+        (allowances, rates) = (request.Allowances, request.Rates);
+        moneyPerHour = request.Worth.JudgedPerHour;
         Kerf = allowances.Kerf;
         Whole = Region.Whole(board);
         Usable = Region.Usable(board, allowances);
         Flaws = [.. board.Flaws.Select(Region.Of).Where(Usable.Overlaps)];
         Depth = board.Thickness - allowances.PlaningDepth(board);
-        var byVolume = Math.Max(1, (double)rates.HourlyRate) * HoursPerBoardFoot * board.Volume.BoardFeet;
-        Value = board.Price is { } price ? (double)price.Amount : byVolume;
+        Value = board.Price is { } price ? (double)price.Amount : (double)request.Worth.BoardFoot.Amount * board.Volume.BoardFeet;
         ValuePerArea = Usable.IsEmpty ? 0 : Value / Usable.Area.SquareMillimetres;
         setups = [.. Enum.GetValues<CutKind>().Select(kind => rates.For(kind).Setup.Minutes)];
         perMetre = [.. Enum.GetValues<CutKind>().Select(kind =>
@@ -49,7 +43,7 @@ internal sealed class StockBoard
     /// <summary>Thickness between flat and clean faces.</summary>
     public Length Depth { get; }
 
-    /// <summary>What the board is worth, in the currency of the rates.</summary>
+    /// <summary>What the board is worth, in money.</summary>
     public double Value { get; }
 
     /// <summary>What a square millimetre of its usable place is worth.</summary>
@@ -67,23 +61,23 @@ internal sealed class StockBoard
     /// </summary>
     public double CostOf(Blank blank)
     {
-        var part = blank.Part;
-        var spare = Depth - blank.DepthNeeded(allowances);
-        if (spare < Length.Zero || !Suits(part))
+        if (Depth < blank.DepthNeeded(allowances) || !Suits(blank.Part))
         {
             return double.PositiveInfinity;
         }
 
+        var resawing = rates.Resaw.TimeFor(blank.Length, blank.Width, blank.Part.Species) * (blank.Numbers.Count - 1);
+        return (PlaningTime(blank) + resawing).Hours * moneyPerHour;
+    }
+
+    /// <summary>The time of planing down a blank that the board may yield, and the faces that resawing it leaves.</summary>
+    public WorkTime PlaningTime(Blank blank)
+    {
         var parts = blank.Numbers.Count;
         var face = blank.Length * blank.Width;
-        var time = rates.PlaneDown.TimeFor(face, spare / parts, part.Species) * parts;
-        if (parts > 1)
-        {
-            var newFace = rates.PlaneDown.TimeFor(face, allowances.RoughFaces / 2, part.Species);
-            time += (rates.Resaw.TimeFor(blank.Length, blank.Width, part.Species) + (newFace * 2)) * (parts - 1);
-        }
-
-        return time.Hours * (double)rates.HourlyRate;
+        var spare = Depth - blank.DepthNeeded(allowances);
+        var newFace = rates.PlaneDown.TimeFor(face, allowances.RoughFaces / 2, blank.Part.Species);
+        return (rates.PlaneDown.TimeFor(face, spare / parts, blank.Part.Species) * parts) + (newFace * (2 * (parts - 1)));
     }
 
     /// <summary>Whether it is of the right timber, and the maker lets the part come from it.</summary>
