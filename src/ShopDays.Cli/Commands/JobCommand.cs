@@ -15,10 +15,17 @@ internal sealed class JobCommand
 {
     private static readonly string[] Efforts = ["quick", "normal", "long"];
 
+    private static readonly Dictionary<string, LayoutPreference> Preferences = new(StringComparer.Ordinal)
+    {
+        ["timber"] = LayoutPreference.Timber,
+        ["sawing"] = LayoutPreference.Sawing,
+    };
+
     private readonly Argument<string> job = new("JOB") { Description = "A job's file, or its name in the shop's jobs folder." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs." };
     private readonly Option<int> seed = new("--seed") { Description = "Where draws and searches begin: the same seed gives the same answer.", DefaultValueFactory = _ => 1, CustomParser = SeedOf, HelpName = "NUMBER" };
     private readonly Option<string> effort = new("--effort") { Description = "How hard to search for a layout.", DefaultValueFactory = _ => "normal" };
+    private readonly Option<string?> prefer = new("--prefer") { Description = "What to spare in the layout; as priced unless given." };
     private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };
     private readonly Option<bool> verbose = new("--verbose", "-v") { Description = "Say on the error stream what is being worked out." };
     private readonly Screen screen;
@@ -28,7 +35,8 @@ internal sealed class JobCommand
     {
         this.screen = screen;
         effort.AcceptOnlyFromAmong(Efforts);
-        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort, quiet, verbose };
+        prefer.AcceptOnlyFromAmong([.. Preferences.Keys]);
+        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort, prefer, quiet, verbose };
     }
 
     /// <summary>The command, for more options and its action.</summary>
@@ -56,10 +64,11 @@ internal sealed class JobCommand
         }
 
         var asked = (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort));
-        var progress = new Progress(screen.Error, parsed.GetValue(verbose), screen.ErrorIsTerminal);
+        var preference = parsed.GetValue(prefer) is { } preferred ? Preferences[preferred] : LayoutPreference.AsPriced;
+        var progress = new Progress(screen.Error, parsed.GetValue(verbose), screen.ErrorIsTerminal, screen.Width, screen.Time);
         return answer(new(
             parsed,
-            new(read, parsed.GetValue(seed), asked, progress),
+            new(read, parsed.GetValue(seed), asked, preference, progress),
             parsed.GetValue(json),
             parsed.GetValue(quiet) ? screen.Silent() : screen));
     });

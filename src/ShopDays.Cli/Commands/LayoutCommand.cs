@@ -20,7 +20,7 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
             }
             else
             {
-                LayoutPrint.Print(asked.Screen, workings.Read.Job.Name, workings.Layout, workings.Read.Located.Format);
+                LayoutPrint.Print(asked.Screen, workings.Read.Job.Name, workings.Layout, workings.Preference, workings.Read.Located.Format);
             }
 
             return workings.Layout.Fits ? ExitCode.Done : ExitCode.No;

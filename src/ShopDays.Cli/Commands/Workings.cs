@@ -13,8 +13,9 @@ namespace ShopDays.Cli.Commands;
 /// <param name="read">The shop and the job.</param>
 /// <param name="seed">Where layout, draws and plan draw from.</param>
 /// <param name="effort">How hard the layout is searched for.</param>
+/// <param name="preference">Which way the layout leans.</param>
 /// <param name="progress">Told of each step.</param>
-internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, Progress progress)
+internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, LayoutPreference preference, Progress progress)
 {
     /// <summary>Courses of the job that are drawn. The finish's quantiles are then good to about a hundredth of their range.</summary>
     public const int Draws = 2000;
@@ -31,10 +32,19 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
     /// <summary>The seed.</summary>
     public int Seed { get; } = seed;
 
+    /// <summary>Which way the layout leans.</summary>
+    public LayoutPreference Preference { get; } = preference;
+
     /// <summary>Where each part comes out of which board.</summary>
     public Layout Layout => layout ??= Step(
         $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {CountWords.Of(Read.Job.Boards.Count, "board")}",
-        () => LayoutSearch.LayOut(LayoutRequest.For(Read.Job, SawingRates) with { Effort = effort, Seed = Seed }));
+        () => LayoutSearch.LayOut(LayoutRequest.For(Read.Job, SawingRates) with
+        {
+            Effort = effort,
+            Seed = Seed,
+            Preference = Preference,
+            Progress = new LayoutSteps(progress.Now, CostsAreTold ? Read.Shop.Currency : null),
+        }));
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>
     public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];
@@ -69,6 +79,10 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, P
         };
         return Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
     }
+
+    /// <summary>While a layout leans to one side, the search compares by sums that are nobody's cost.</summary>
+    private bool CostsAreTold => Preference == LayoutPreference.AsPriced
+        && (Read.Shop.Money is not null || Read.Job.Boards.Any(board => board.Price is not null));
 
     private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount);
 

@@ -16,6 +16,8 @@ internal static class LayoutJson
         BoardsUsed = layout.Boards.Count,
         layout.Yield,
         Bound = layout.BestPossibleYield,
+        Proven = layout.HasBestYield,
+        Cost = CostJson.Of(layout.Cost),
         RipFeet = Math.Round(layout.RipLength.Feet, 4, MidpointRounding.AwayFromZero),
         CrosscutFeet = Math.Round(layout.CrosscutLength.Feet, 4, MidpointRounding.AwayFromZero),
         SawingMinutes = JsonAnswer.Minutes(layout.SawingTime),

@@ -9,13 +9,19 @@ namespace ShopDays.Cli.Terminal;
 internal static class LayoutPrint
 {
     /// <summary>Prints it.</summary>
-    public static void Print(Screen screen, string job, Layouts.Layout layout, LengthFormat format)
+    /// <param name="screen">Where to.</param>
+    /// <param name="job">Name of the job.</param>
+    /// <param name="layout">The layout.</param>
+    /// <param name="preference">Which way it leans.</param>
+    /// <param name="format">How lengths are written.</param>
+    public static void Print(Screen screen, string job, Layouts.Layout layout, LayoutPreference preference, LengthFormat format)
     {
         screen.Wrapped(layout.Fits ? $"{job}: every part comes out of the stock." : $"{job}: the stock does not yield every part.");
         screen.Wrapped(FormattableString.Invariant(
-            $"{CountWords.Of(layout.Boards.Count, "board")} cut, {layout.Yield:P0} of their area in blanks (at best {layout.BestPossibleYield:P0} is possible)."));
+            $"{CountWords.Of(layout.Boards.Count, "board")} cut: {YieldWords.Of(layout)}."));
         screen.Wrapped(FormattableString.Invariant(
             $"{SawnWords.Of(layout.RipLength, format)} of rip and straightening, {SawnWords.Of(layout.CrosscutLength, format)} of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
+        PrintCost(screen, layout.Cost, preference, format);
         PrintMissing(screen.Out, screen, layout, format);
         foreach (var group in layout.NotHonoured)
         {
@@ -54,6 +60,26 @@ internal static class LayoutPrint
         foreach (var one in layout.Wanted)
         {
             screen.Wrapped(output, "- " + UnplacedWords.Wanted(one, format), indent: 2);
+        }
+    }
+
+    private static void PrintCost(Screen screen, LayoutCost cost, LayoutPreference preference, LengthFormat format)
+    {
+        List<(string Name, string Amount)> lines = [.. CostWords.Lines(cost).Where(line => line.Amount.Amount != 0).Select(line => (line.Name, line.Amount.ToString()))];
+        if (lines.Count > 0)
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine("What the layout decides, in money:");
+            var (names, amounts) = (lines.Max(line => line.Name.Length), lines.Max(line => line.Amount.Length));
+            foreach (var (name, amount) in lines)
+            {
+                screen.Out.WriteLine($"  {name.PadRight(names)}  {amount.PadLeft(amounts)}");
+            }
+        }
+
+        foreach (var remark in CostWords.Assumptions(cost, format).Append(CostWords.Leaning(preference)).OfType<string>())
+        {
+            screen.Wrapped(remark);
         }
     }
 

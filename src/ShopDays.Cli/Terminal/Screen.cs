@@ -42,6 +42,9 @@ public sealed class Screen
     /// <summary>Whether complaints go to a terminal.</summary>
     public bool ErrorIsTerminal { get; }
 
+    /// <summary>Tells how long work takes, for a passing line about it.</summary>
+    public TimeProvider Time { get; init; } = TimeProvider.System;
+
     /// <summary>Where tables and coloured answers go; the same place as <see cref="Out"/>.</summary>
     public IAnsiConsole Console { get; }
 
@@ -49,7 +52,7 @@ public sealed class Screen
     public int Width { get; }
 
     /// <summary>A screen that prints no answers, and complaints as before.</summary>
-    public Screen Silent() => new(TextWriter.Null, Error, Width, hasColour: false, ErrorIsTerminal);
+    public Screen Silent() => new(TextWriter.Null, Error, Width, hasColour: false, ErrorIsTerminal) { Time = Time };
 
     /// <summary>Writes a text in lines that fit, broken between words; words held together by no-break spaces stay together.</summary>
     /// <param name="text">The text.</param>

@@ -39,6 +39,12 @@ public sealed record Layout
         }
     }
 
+    /// <summary>
+    /// Whether no layout of the same blanks can have a better yield. Sums of areas in another order differ by less than the billionth
+    /// that is allowed for.
+    /// </summary>
+    public bool HasBestYield => BestPossibleYield <= Yield * (1 + 1e-9);
+
     /// <summary>Length of all rips and straightening cuts.</summary>
     public Length RipLength => Total(CutKind.Rip, CutKind.Straighten);
 
