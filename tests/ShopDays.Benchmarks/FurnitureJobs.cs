@@ -17,7 +17,7 @@ internal static class FurnitureJobs
         Crosscut = new CutRate(WorkTime.FromMinutes(2), WorkTime.FromMinutes(4), 1.1, 0.5),
         Resaw = new CutRate(WorkTime.FromMinutes(5), WorkTime.FromMinutes(4), 1.1, 0.5),
         PlaneDown = new PlaneRate(WorkTime.FromMinutes(60), 0.8, 0.5),
-        HourlyRate = 48,
+        HourlyRate = new Money(48, Dollars),
     };
 
     public static Species Oak { get; } = new()
