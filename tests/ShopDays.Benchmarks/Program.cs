@@ -3,6 +3,7 @@ using ShopDays.Benchmarks;
 return args switch
 {
     ["cold", ..] => ColdRun.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 9),
+    ["guillotine"] => Guillotine.Print(),
     ["layout"] => LayoutTimes.Print(),
     ["triplets"] => TripletSticks.Print(),
     _ => Usage(),
@@ -10,6 +11,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | layout | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | guillotine | layout | triplets");
     return 2;
 }
