@@ -17,6 +17,8 @@ public sealed class GuillotineTests
     [InlineData("gcut8")]
     [InlineData("gcut9")]
     [InlineData("gcut10")]
+    [InlineData("gcut11")]
+    [InlineData("gcut12")]
     public void Without_limits_the_published_best_value_is_found_and_cut(string name)
     {
         var problem = GuillotineInstance.Read(name);

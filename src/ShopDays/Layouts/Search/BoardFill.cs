@@ -35,6 +35,7 @@ internal sealed class BoardFill
     private readonly FillingStore store;
     private readonly PriorityQueue<int, Promise> open = new();
     private readonly List<int> done = [];
+    private double hope = 1;
     private double best;
     private int bestFilling = -1;
     private int trials;
@@ -54,9 +55,13 @@ internal sealed class BoardFill
     /// <summary>The best that is found.</summary>
     /// <param name="most">How many pairs of fillings are tried at most.</param>
     /// <param name="atLeast">A value that is known to be within reach; only what is better is looked for.</param>
-    public FilledBoard Find(int most, double atLeast = 0)
+    /// <param name="hope">
+    /// What share of what could lie around a filling counts when the next is chosen, 0 to 1: 1 proves soonest, less finds
+    /// something good sooner.
+    /// </param>
+    public FilledBoard Find(int most, double atLeast = 0, double hope = 1)
     {
-        best = atLeast;
+        (best, this.hope) = (atLeast, hope);
         for (var kind = 0; kind < candidates.Count; kind++)
         {
             var one = candidates[kind];
@@ -67,8 +72,13 @@ internal sealed class BoardFill
         }
 
         var isProven = true;
-        while (open.TryDequeue(out var next, out var promise) && promise.Most > best)
+        while (open.TryDequeue(out var next, out var promise))
         {
+            if (promise.Most <= best)
+            {
+                continue;
+            }
+
             done.Add(next);
             if (trials >= most)
             {
@@ -133,7 +143,9 @@ internal sealed class BoardFill
         var (along, across) = store.Size(filling);
         var value = store.Value(filling);
         var promise = value + Math.Min(around.Most(along, across), around.MostOfRest((long)along * across, store.Counts(filling)));
-        var alone = value - (along < length ? cuts.CrosscutOf(width) : 0) - (across < width ? cuts.RipOf(along) : 0);
+        var alone = value - Math.Min(
+            (along < length ? cuts.CrosscutOf(width) : 0) + (across < width ? cuts.RipOf(along) : 0),
+            (across < width ? cuts.RipOf(length) : 0) + (along < length ? cuts.CrosscutOf(across) : 0));
         if (alone > best)
         {
             (best, bestFilling) = (alone, filling);
@@ -141,23 +153,17 @@ internal sealed class BoardFill
 
         if (promise > best)
         {
-            open.Enqueue(filling, new Promise(promise, value, filling));
+            open.Enqueue(filling, new Promise(value + (hope * (promise - value)), promise, filling));
         }
     }
 
-    /// <summary>The order in which fillings are gone on from: who promises most, then who holds most, then who came first.</summary>
-    private readonly record struct Promise(double Most, double Value, int Order) : IComparable<Promise>
+    /// <summary>The order in which fillings are gone on from: who promises most, then who came first.</summary>
+    private readonly record struct Promise(double Hoped, double Most, int Order) : IComparable<Promise>
     {
         public int CompareTo(Promise other)
         {
-            var byMost = other.Most.CompareTo(Most);
-            if (byMost != 0)
-            {
-                return byMost;
-            }
-
-            var byValue = other.Value.CompareTo(Value);
-            return byValue != 0 ? byValue : Order.CompareTo(other.Order);
+            var byHope = other.Hoped.CompareTo(Hoped);
+            return byHope != 0 ? byHope : Order.CompareTo(other.Order);
         }
 
         public static bool operator <(Promise left, Promise right) => left.CompareTo(right) < 0;
