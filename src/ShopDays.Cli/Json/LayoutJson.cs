@@ -21,7 +21,8 @@ internal static class LayoutJson
         RipFeet = Math.Round(layout.RipLength.Feet, 4, MidpointRounding.AwayFromZero),
         CrosscutFeet = Math.Round(layout.CrosscutLength.Feet, 4, MidpointRounding.AwayFromZero),
         SawingMinutes = JsonAnswer.Minutes(layout.SawingTime),
-        MatchesNotKept = layout.NotHonoured,
+        MatchesNotKept = MatchesNotKept(layout),
+        NotHonoured = NotHonoured(layout),
         Boards = layout.Boards.Select(BoardOf),
     };
 
@@ -45,6 +46,24 @@ internal static class LayoutJson
         BoardFeet = Math.Round(one.Volume.BoardFeet, 2, MidpointRounding.AwayFromZero),
     });
 
+    /// <summary>The names of matched parts that do not come from one board in sequence.</summary>
+    public static IEnumerable<string> MatchesNotKept(Layout layout) =>
+        layout.NotHonoured.Where(wish => wish is not UnmetWish.NotBestFace).Select(wish => wish.Name);
+
+    /// <summary>What the maker wished and does not get.</summary>
+    public static IEnumerable<object> NotHonoured(Layout layout) => layout.NotHonoured.Select(wish => new
+    {
+        wish.Name,
+        Wish = wish is UnmetWish.NotBestFace ? "best face" : "matched",
+        Kept = wish switch
+        {
+            UnmetWish.NotInOneBoard => "not in one board",
+            UnmetWish.NotInSequence => "in one board, not in sequence",
+            _ => "not the best face",
+        },
+        Numbers = wish is UnmetWish.NotBestFace not ? not.Numbers : [],
+    });
+
     private static object BoardOf(BoardLayout board) => new
     {
         Board = board.Board.Name,
@@ -53,6 +72,7 @@ internal static class LayoutJson
         WidthMm = JsonAnswer.Millimetres(board.Board.Width),
         ThicknessMm = JsonAnswer.Millimetres(board.Board.Thickness),
         WeightKg = Math.Round(board.Board.Weight.Kilograms, 2, MidpointRounding.AwayFromZero),
+        BestFaceUp = board.IsBestFaceUp,
         Pieces = board.Blanks.SelectMany(PiecesOf),
         Cuts = board.Cuts.Select(cut => new
         {

@@ -8,12 +8,12 @@ namespace ShopDays.Cli.Phrases;
 /// <summary>What a maker should hear beside the dates of a plan: wishes that the stock does not fulfil, dates that cannot be kept.</summary>
 internal static class PlanWords
 {
-    /// <summary>Spares that no board yields, and matched parts that do not share one.</summary>
+    /// <summary>Spares that no board yields, matched parts out of sequence, show parts without the best face.</summary>
     public static IReadOnlyList<string> OfLayout(Layout layout, LengthFormat format) =>
     [
         .. layout.Unplaced.Where(one => one.Number > one.Part.Count).Select(one =>
             FormattableString.Invariant($"No board yields {one.Part.Name} {one.Number}: {UnplacedWords.Why(one, format)}. It is only the spare; the plan goes on without it.")),
-        .. layout.NotHonoured.Select(group => $"The parts matched as '{group}' do not all come from one board."),
+        .. layout.NotHonoured.Select(WishWords.Of),
     ];
 
     /// <summary>A due date that is over before any plan could end, and a start that is past.</summary>

@@ -23,9 +23,9 @@ internal static class LayoutPrint
             $"{SawnWords.Of(layout.RipLength, format)} of rip and straightening, {SawnWords.Of(layout.CrosscutLength, format)} of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
         PrintCost(screen, layout.Cost, preference, format);
         PrintMissing(screen.Out, screen, layout, format);
-        foreach (var group in layout.NotHonoured)
+        foreach (var wish in layout.NotHonoured)
         {
-            screen.Wrapped($"The parts matched as '{group}' do not all come from one board.");
+            screen.Wrapped(WishWords.Of(wish));
         }
 
         foreach (var board in layout.Boards)
@@ -88,7 +88,7 @@ internal static class LayoutPrint
         var stock = board.Board;
         screen.Out.WriteLine();
         screen.Wrapped(FormattableString.Invariant(
-            $"{stock.Name}  {stock.Species}, {format.Write(stock.Length)} x {format.Write(stock.Width)} x {format.Write(stock.Thickness)}, {MassText.Write(stock.Weight, pounds: format != LengthFormat.Millimetres)}"));
+            $"{stock.Name}  {stock.Species}, {format.Write(stock.Length)} x {format.Write(stock.Width)} x {format.Write(stock.Thickness)}, {MassText.Write(stock.Weight, pounds: format != LengthFormat.Millimetres)}{(board.IsBestFaceUp ? ", best face up" : "")}"));
         foreach (var line in BoardSketch.Lines(board, screen.Width))
         {
             screen.Out.WriteLine(line);

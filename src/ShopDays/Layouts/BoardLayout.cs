@@ -17,6 +17,9 @@ public sealed record BoardLayout
     /// <summary>The cuts; each finds its piece already freed by those before it.</summary>
     public required IReadOnlyList<Cut> Cuts { get; init; }
 
+    /// <summary>Whether a part for the best face comes out of it: its better face is then chosen, and marked, before parts are chalked out on it.</summary>
+    public bool IsBestFaceUp => Blanks.Any(placed => placed.Blank.Part.IsForBestFace);
+
     /// <summary>What is left.</summary>
     public required IReadOnlyList<Offcut> Offcuts { get; init; }
 }

@@ -14,8 +14,8 @@ public sealed record Layout
     /// <summary>The stock that would do for what is unplaced; empty when everything fits or when no kind on hand could.</summary>
     public required IReadOnlyList<StockWanted> Wanted { get; init; }
 
-    /// <summary>Names that matched parts share which do not come whole from one board; empty when all are honoured.</summary>
-    public required IReadOnlyList<string> NotHonoured { get; init; }
+    /// <summary>Matched parts and parts for the best face that do not come as the maker wished; empty when all do.</summary>
+    public required IReadOnlyList<UnmetWish> NotHonoured { get; init; }
 
     /// <summary>The best yield of any layout of the same blanks, counted as in <see cref="Yield"/>, 0 to 1: a proven upper bound; 0 when no board is cut.</summary>
     public required double BestPossibleYield { get; init; }

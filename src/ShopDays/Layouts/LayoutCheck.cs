@@ -12,7 +12,8 @@ public static class LayoutCheck
     /// <summary>
     /// Everything that is wrong: a part number that is not there just once, a blank of the wrong size, one that overlaps
     /// another, touches a flaw or leaves the usable place, timber or thickness that do not suit, a cut that does not go
-    /// right across a piece in hand, pieces that the cuts do not yield, area that vanishes. Empty when all is well.
+    /// right across a piece in hand, pieces that the cuts do not yield, area that vanishes, matched parts or parts for the best
+    /// face that are not as is said. Empty when all is well.
     /// </summary>
     public static IReadOnlyList<string> Faults(IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances allowances, Layout layout)
     {
@@ -41,6 +42,7 @@ public static class LayoutCheck
         }
 
         faults.AddRange(parts.SelectMany(part => CountFaults(part, layout)));
+        faults.AddRange(WishCheck.Faults(boards, parts, allowances, layout));
         var known = parts.Select(part => part.Name).ToHashSet(StringComparer.Ordinal);
         faults.AddRange(layout.Boards
             .SelectMany(board => board.Blanks)

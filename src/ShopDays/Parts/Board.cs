@@ -80,6 +80,9 @@ public sealed record Board
     /// <summary>Thickness as it lies there.</summary>
     public required Length Thickness { get; init; }
 
+    /// <summary>The board of the stock that its timber was: itself, or the one that it is an offcut of.</summary>
+    public string Origin => CutFrom ?? Name;
+
     /// <summary>How its edges come.</summary>
     public BoardEdges Edges { get; init; }
 

@@ -79,8 +79,12 @@ internal static class FetchAndChalk
         Name = Chalk,
         Quantity = Math.Max(parts, 1),
         Each = Math.Max(parts, 1),
-        Note = "best face to what shows; boards " + string.Join(", ", boards.Select(board => board.Board.Name)),
+        Note = "best face to what shows; boards " + string.Join(", ", boards.Select(board => board.Board.Name)) + BestFaceUp(boards),
     };
+
+    private static string BestFaceUp(IReadOnlyList<BoardLayout> boards) => boards.Where(board => board.IsBestFaceUp).ToList() is { Count: > 0 } some
+        ? "; best face up on " + string.Join(", ", some.Select(board => board.Board.Name))
+        : "";
 
     private static void Warn(Draft draft, List<Board> heavy)
     {

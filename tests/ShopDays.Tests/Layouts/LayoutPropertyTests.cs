@@ -29,7 +29,11 @@ public sealed class LayoutPropertyTests
     {
         Assert.Contains(Layouts.Value, layout => layout.Fits);
         Assert.Contains(Layouts.Value, layout => !layout.Fits);
-        Assert.Contains(Layouts.Value, layout => layout.NotHonoured.Count > 0);
+        Assert.Contains(Layouts.Value, layout => layout.NotHonoured.OfType<UnmetWish.NotInOneBoard>().Any());
+        Assert.Contains(Layouts.Value, layout => layout.NotHonoured.OfType<UnmetWish.NotInSequence>().Any());
+        Assert.Contains(Layouts.Value, layout => layout.NotHonoured.OfType<UnmetWish.NotBestFace>().Any());
+        Assert.Contains(Layouts.Value, layout => layout.Unplaced.Any(one => one.Reason is UnplacedReason.OnlyForbidden));
+        Assert.Contains(Boards, board => board.IsBestFaceUp);
         Assert.Contains(Boards, board => board.Blanks.Any(placed => placed.Blank.Strips > 1));
         Assert.Contains(Boards, board => board.Blanks.Any(placed => placed.Blank.IsResawn));
         Assert.Contains(Boards, board => board.Board.Flaws.Count > 0);

@@ -207,7 +207,7 @@ public sealed class LayoutRuleTests
         Board[] boards = [Timber.ABoard("A", 30, 4), Timber.ABoard("B", 30, 4)];
         var layout = Timber.LayOut(boards, [Timber.APart("door", 30, 4, count: 2) with { Matched = "doors" }]);
         Assert.True(layout.Fits);
-        Assert.Equal(["doors"], layout.NotHonoured);
+        Assert.Equal([new UnmetWish.NotInOneBoard("doors")], layout.NotHonoured);
     }
 
     [Fact]

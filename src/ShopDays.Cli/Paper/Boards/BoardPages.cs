@@ -26,7 +26,7 @@ internal static class BoardPages
             var picture = new BoardPicture(layout, plan.Format, plan.Job.Allowances.Kerf, room.Width, Tallest);
             List<Block> board =
             [
-                new Heading(wording.Board(layout.Board), TypeScale.Subheading) { BookmarkLevel = 1 },
+                new Heading(wording.Board(layout.Board) + (layout.IsBestFaceUp ? ", best face up" : ""), TypeScale.Subheading) { BookmarkLevel = 1 },
                 new Drawing(picture.Height, picture.Draw),
             ];
             if (picture.Key.Count > 0)

@@ -56,7 +56,7 @@ internal static class SummaryPage
         string[] remarks =
         [
             .. RemarkGroups.Said(plan.Remarks).Select(Wording.Capital),
-            .. plan.Layout.NotHonoured.Select(matched => $"The parts matched as '{matched}' do not come from one board."),
+            .. plan.Layout.NotHonoured.Select(WishWords.Of),
             .. plan.UnusedHours,
             .. (string[])(PaperNames.Remark(PaperNames.Of(plan)) is { } unprintable ? [unprintable] : []),
         ];

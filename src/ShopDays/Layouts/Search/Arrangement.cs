@@ -165,7 +165,7 @@ internal sealed class Arrangement
             money += problem.CostOf(want.Ways[ways[want.Index]]);
         }
 
-        return new LayoutScore(leftOut, Bought.Sum(CostOfBuying), problem.Groups.Count(group => !Honours(group)), money);
+        return new LayoutScore(leftOut, Bought.Sum(CostOfBuying), NotHonoured(), money);
     }
 
     /// <summary>
@@ -179,19 +179,34 @@ internal sealed class Arrangement
         return cutting.Stock.Value * (0.9 + (0.1 * Math.Sqrt(filled)));
     }
 
-    /// <summary>Whether a matched group comes whole from one board.</summary>
-    public bool Honours(MatchedGroup group)
+    /// <summary>Whether a matched group comes from one board and in sequence.</summary>
+    public bool Honours(MatchedGroup group) => KeptOf(group) == MatchKept.InSequence;
+
+    private int NotHonoured() => problem.Groups.Sum(group => (int)KeptOf(group)) + (problem.HasBestFace ? StepsBelowBest() : 0);
+
+    private int StepsBelowBest() => Enumerable.Range(0, boards).Sum(board => cuttings[board]?.Blanks.Sum(placed => problem.StepsBelowBest(placed.Blank, board)) ?? 0);
+
+    private MatchKept KeptOf(MatchedGroup group)
     {
-        var blanks = BlanksOf(group).ToHashSet();
-        return Array.Exists(cuttings, cutting => cutting is not null
-            && cutting.Blanks.Count(placed => blanks.Contains(placed.Blank)) == blanks.Count);
+        var places = new Dictionary<WantedBlank, (string Origin, string Board, Region Region)>();
+        var blanks = BlanksOf(group).ToList();
+        var members = blanks.ToHashSet();
+        foreach (var cutting in cuttings.OfType<BoardCutting>())
+        {
+            foreach (var (blank, region) in cutting.Blanks.Where(placed => members.Contains(placed.Blank)))
+            {
+                places.Add(blank, (cutting.Stock.Board.Origin, cutting.Stock.Board.Name, region));
+            }
+        }
+
+        return places.Count < blanks.Count ? MatchKept.Spread : MatchedSequence.Of([.. blanks.Select(blank => places[blank])], problem.Stock[0].Kerf);
     }
 }
 
 /// <summary>How good a layout is; less is better, the first figure that differs decides.</summary>
 /// <param name="LeftOut">Volume of the parts without a place, spares counted less.</param>
 /// <param name="Bought">Value of the boards cut that are not on hand, a little less for those hardly used.</param>
-/// <param name="NotHonoured">Matched groups that are spread over boards.</param>
+/// <param name="NotHonoured">Matched groups that are out of sequence, twice those spread over boards, and the steps of figure that show parts miss.</param>
 /// <param name="Money">Timber used less offcuts kept, sawing, planing down, glue edges.</param>
 internal readonly record struct LayoutScore(double LeftOut, double Bought, int NotHonoured, double Money)
 {

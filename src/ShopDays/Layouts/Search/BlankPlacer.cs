@@ -22,10 +22,12 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
     {
         var blanks = arrangement.TakeLeft();
         var taken = PlaceGroups(blanks, without);
+        var bestFaceFirst = problem.HasBestFace && random.Next(4) > 0;
         foreach (var blank in blanks
             .Where(blank => !taken.Contains(blank))
             .Select(blank => (Blank: blank, Rank: rules.Rank(blank, random)))
-            .OrderByDescending(ranked => ranked.Rank)
+            .OrderByDescending(ranked => bestFaceFirst && ranked.Blank.Blank.Part.IsForBestFace)
+            .ThenByDescending(ranked => ranked.Rank)
             .Select(ranked => ranked.Blank))
         {
             if (without?.Contains(blank) == true || !Place(blank))
@@ -59,7 +61,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
         Array.Clear(tried);
         for (var board = from; board < to; board++)
         {
-            var cost = blank.CostOn(board);
+            var cost = blank.CostOn(board) + problem.CostOfSteps(blank, board);
             if (double.IsPositiveInfinity(cost))
             {
                 continue;
@@ -127,7 +129,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
         var here = blanks.ToHashSet();
         foreach (var group in problem.Groups)
         {
-            var members = arrangement.BlanksOf(group).OrderByDescending(blank => blank.Length).ThenByDescending(blank => blank.Width).ToList();
+            var members = arrangement.BlanksOf(group).ToList();
             if (members.TrueForAll(here.Contains) && PlaceTogether(members))
             {
                 taken.UnionWith(members);
@@ -137,32 +139,39 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
         return taken;
     }
 
-    /// <summary>Places all on one board, side by side or end to end where a piece is large enough, else anywhere in it.</summary>
+    /// <summary>Places all on one board: in sequence where any has room for that, else anywhere in one.</summary>
     private bool PlaceTogether(List<WantedBlank> members)
     {
-        var candidates = Enumerable.Range(0, arrangement.Boards)
-            .Where(board => members.TrueForAll(blank => double.IsFinite(blank.CostOn(board))))
-            .Select(board => (Board: board, Cost: CostTogether(board)))
-            .OrderBy(candidate => candidate.Board >= problem.OnHand)
-            .ThenBy(candidate => candidate.Cost)
-            .Select(candidate => candidate.Board);
-        foreach (var board in candidates)
+        List<int> candidates =
+        [
+            .. Enumerable.Range(0, arrangement.Boards)
+                .Where(board => members.TrueForAll(blank => double.IsFinite(blank.CostOn(board))))
+                .Select(board => (Board: board, Cost: CostTogether(board)))
+                .OrderBy(candidate => candidate.Board >= problem.OnHand)
+                .ThenBy(candidate => candidate.Cost)
+                .Select(candidate => candidate.Board),
+        ];
+        var beside = random.Next(2) == 0;
+        List<WantedBlank> largestFirst = [.. members.OrderByDescending(blank => blank.Length).ThenByDescending(blank => blank.Width)];
+        return candidates.Exists(board => PlaceOn(board, cutting => GroupBlock.TryPlace(cutting, members, beside) || GroupBlock.TryPlace(cutting, members, !beside)))
+            || candidates.Exists(board => PlaceOn(board, cutting => ScatterOn(cutting, largestFirst)));
+
+        bool PlaceOn(int board, Predicate<BoardCutting> place)
         {
             var cutting = arrangement.Cuttings[board]?.Copy() ?? new BoardCutting(problem.Stock[board]);
-            var beside = random.Next(2) == 0;
-            if (GroupBlock.TryPlace(cutting, members, beside) || GroupBlock.TryPlace(cutting, members, !beside) || ScatterOn(cutting, members))
+            var isPlaced = place(cutting);
+            if (isPlaced)
             {
                 arrangement.Replace(board, cutting);
-                return true;
             }
-        }
 
-        return false;
+            return isPlaced;
+        }
 
         double CostTogether(int board)
         {
             var opening = arrangement.Cuttings[board] is null ? problem.Stock[board].Value : 0;
-            return rules.Sway(members.Sum(blank => blank.CostOn(board)) + opening, random);
+            return rules.Sway(members.Sum(blank => blank.CostOn(board) + problem.CostOfSteps(blank, board)) + opening, random);
         }
     }
 

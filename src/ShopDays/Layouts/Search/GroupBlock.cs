@@ -1,6 +1,6 @@
 namespace ShopDays.Layouts.Search;
 
-/// <summary>Matched blanks next to each other in one clear block, so that the grain runs on from one to the next.</summary>
+/// <summary>Matched blanks next to each other in one clear block and in their order, so that the grain runs on from one to the next.</summary>
 internal static class GroupBlock
 {
     /// <summary>Places them side by side or end to end in the first free piece that has room; changes nothing when none has.</summary>

@@ -12,6 +12,8 @@ internal sealed class LayoutProblem
     public const double MinutesPerJoint = 20;
 
     private readonly WaysToSaw onHandOnly;
+    private readonly Dictionary<WantedBlank, BoardFigure> bestFigures = [];
+    private readonly double worthOfAStep;
 
     /// <param name="request">The boards on hand, and what time and timber are worth.</param>
     /// <param name="demands">The parts that are wanted.</param>
@@ -43,6 +45,16 @@ internal sealed class LayoutProblem
         }
 
         Wants = wants;
+        foreach (var blank in wants.Where(want => want.Part.IsForBestFace).SelectMany(want => want.Ways).SelectMany(way => way.Blanks))
+        {
+            bestFigures[blank] = Enumerable.Range(0, OnHand)
+                .Where(board => double.IsFinite(blank.CostOn(board)))
+                .Select(board => Stock[board].Board.Figure)
+                .DefaultIfEmpty()
+                .Max();
+        }
+
+        worthOfAStep = Stock.Select(board => board.Value).DefaultIfEmpty().Max();
         Impossible = impossible;
         Groups = [.. wants
             .Where(want => want.Part.Matched is not null)
@@ -71,6 +83,16 @@ internal sealed class LayoutProblem
 
     /// <summary>Told how far the search has come; null when nobody listens.</summary>
     public IProgress<LayoutStep>? Progress { get; }
+
+    /// <summary>Whether any part is for the best face.</summary>
+    public bool HasBestFace => bestFigures.Count > 0;
+
+    /// <summary>How many steps the figure of a board is below the best on hand that could give a blank; 0 unless it is for the best face.</summary>
+    public int StepsBelowBest(WantedBlank blank, int board) =>
+        bestFigures.TryGetValue(blank, out var best) ? Math.Max(0, best - Stock[board].Board.Figure) : 0;
+
+    /// <summary>What such steps count for where a place is chosen, in money: each as much as the dearest board.</summary>
+    public double CostOfSteps(WantedBlank blank, int board) => HasBestFace ? StepsBelowBest(blank, board) * worthOfAStep : 0;
 
     /// <summary>Why a part has no place on the boards on hand.</summary>
     public UnplacedReason WhyUnplaced(Part part) => onHandOnly.WhyNever(part) ?? new UnplacedReason.NoRoom();

@@ -29,18 +29,11 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
             Boards = boards,
             Unplaced = unplaced,
             Wanted = wanted,
-            NotHonoured = NotHonoured(),
+            NotHonoured = new UnmetWishes(problem, arrangement, request).In(boards),
             BestPossibleYield = new LayoutBound(problem, allowances).BestYield(boards),
             SawingTime = sawing,
             Cost = new CostSheet(request.Worth, [.. arrangement.Cuttings.OfType<BoardCutting>()]).For(sawing),
         };
-    }
-
-    private List<string> NotHonoured()
-    {
-        var incomplete = problem.Impossible.Select(one => one.Part.Matched).OfType<string>();
-        var spread = problem.Groups.Where(group => !arrangement.Honours(group)).Select(group => group.Name);
-        return [.. spread.Concat(incomplete).Distinct(StringComparer.Ordinal)];
     }
 
     private BoardLayout Write(BoardCutting cutting)
