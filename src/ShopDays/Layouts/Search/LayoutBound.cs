@@ -3,84 +3,50 @@ using ShopDays.Parts;
 namespace ShopDays.Layouts.Search;
 
 /// <summary>
-/// How good the yield could be at best. Whole boards must be cut, so the least area of boards whose clear area holds the
-/// same blanks is found board by board, thickest first, each thickness of blank from boards that are thick enough.
+/// How good any layout of the same blanks on the same boards could be: in yield and in money. Proven: by area, and by prices
+/// of the blanks at which the boards earn no more than they cost (<see cref="PricedBound"/>), whichever says more.
 /// </summary>
-/// <remarks>
-/// The blanks are those of the layout, as they are sawn out: a blank that is resawn counts once, as it does in
-/// <see cref="Layout.Yield"/>, and needs a board for all of its parts. Blanks and clear places are both counted a kerf longer
-/// and wider, since two blanks always have a kerf between them. Areas are counted in steps, rounded so that the bound stays
-/// a bound; it lies above the exact one by less than one step a board, a hundredth of a percent of the blanks' area each.
-/// </remarks>
-internal sealed class LayoutBound(LayoutProblem problem, Allowances allowances)
+internal sealed class LayoutBound
 {
-    private const int Steps = 10_000;
-
     /// <summary>Sums in another order differ by less: a layout that reaches the bound must not seem to pass it.</summary>
     private const double Hair = 1 + 1e-12;
 
+    private readonly LayoutProblem problem;
+    private readonly AreaBound byArea;
+    private readonly IReadOnlyList<TimberShare> timbers;
+    private readonly int joints;
+
+    /// <param name="problem">The boards and what work is worth on them.</param>
+    /// <param name="allowances">The allowances.</param>
+    /// <param name="boards">The boards of a layout, as they are cut.</param>
+    public LayoutBound(LayoutProblem problem, Allowances allowances, IReadOnlyList<BoardLayout> boards)
+    {
+        this.problem = problem;
+        byArea = new AreaBound(problem, allowances);
+        timbers = [.. boards.GroupBy(board => board.Board.Species).Select(timber => new TimberShare(problem, byArea, timber.Key, [.. timber]))];
+        joints = boards.SelectMany(board => board.Blanks).Select(placed => placed.Blank).Where(blank => blank.Strip == 1).Sum(blank => (blank.Strips - 1) * blank.Numbers.Count);
+    }
+
     /// <summary>The best yield of any layout of the blanks which these boards yield; 0 when there are none.</summary>
-    public double BestYield(IReadOnlyList<BoardLayout> boards)
+    public double BestYield()
     {
-        var blanks = boards.SelectMany(board => board.Blanks).Select(placed => placed.Blank).ToList();
-        if (blanks.Count == 0)
-        {
-            return 0;
-        }
-
-        var least = blanks.GroupBy(blank => blank.Part.Species).Sum(timber => LeastBoards(timber.Key, [.. timber]));
-        return Math.Min(1, Hair * blanks.Sum(blank => (blank.Length * blank.Width).SquareMillimetres) / least);
+        var blanks = timbers.Sum(timber => timber.Blanks.Sum(blank => (blank.Length * blank.Width).SquareMillimetres));
+        return blanks == 0 ? 0 : Math.Min(1, Hair * blanks / timbers.Sum(LeastArea));
     }
 
-    /// <summary>The least area of boards of a timber that holds the blanks.</summary>
-    private double LeastBoards(Species species, List<Blank> blanks)
+    /// <summary>
+    /// The least that any layout of the blanks costs: timber less offcuts, sawing, planing down, resawing and glue edges, in
+    /// money, before anything is rounded.
+    /// </summary>
+    /// <param name="moneyPerMinute">What a minute of work costs.</param>
+    public double LeastMoney(double moneyPerMinute) =>
+        timbers.Sum(timber => timber.LeastMoney(moneyPerMinute)) + (joints * LayoutProblem.MinutesPerJoint * moneyPerMinute);
+
+    /// <summary>The least area of whole boards of a timber, in square millimetres.</summary>
+    private double LeastArea(TimberShare timber)
     {
-        var needs = blanks.ConvertAll(blank => (
-            Depth: blank.DepthNeeded(allowances),
-            Area: ((blank.Length + allowances.Kerf) * (blank.Width + allowances.Kerf)).SquareMillimetres));
-        var step = needs.Sum(need => need.Area) / Steps;
-        var leastBoards = new double[Steps + 1];
-        Array.Fill(leastBoards, double.PositiveInfinity, 1, Steps);
-        foreach (var board in problem.Stock.Take(problem.OnHand).Where(board => board.Board.Species == species).OrderByDescending(board => board.Depth))
-        {
-            // What is too thick for this board and all that follow must have its area by now.
-            var tooThick = needs.Where(need => need.Depth > board.Depth).Sum(need => need.Area);
-            Array.Fill(leastBoards, double.PositiveInfinity, 0, StepsFor(tooThick, step));
-            var clear = (int)Math.Min(Steps, Math.Ceiling(ClearArea(board) / step));
-            var whole = board.Whole.Area.SquareMillimetres;
-            for (var covered = Steps; covered >= 0; covered--)
-            {
-                var after = Math.Min(Steps, covered + clear);
-                leastBoards[after] = Math.Min(leastBoards[after], leastBoards[covered] + whole);
-            }
-        }
-
-        return leastBoards[Steps];
-    }
-
-    /// <summary>How many steps an area needs at least; a hair less, so that rounding never rules out what is there.</summary>
-    private static int StepsFor(double area, double step) => (int)Math.Clamp(Math.Ceiling((area / step) - 1e-6), 0, Steps);
-
-    private double ClearArea(StockBoard board)
-    {
-        var kerf = allowances.Kerf;
-        var usable = board.Usable;
-        if (usable.IsEmpty)
-        {
-            return 0;
-        }
-
-        // A kerf may run into a flaw, so a flaw counts a kerf less; flaws that overlap are not counted twice.
-        var apart = new List<Region>();
-        foreach (var flaw in board.Flaws.Select(usable.Common).OrderByDescending(flaw => flaw.Area.SquareMillimetres))
-        {
-            if (!apart.Exists(flaw.Overlaps))
-            {
-                apart.Add(flaw);
-            }
-        }
-
-        var lost = apart.Where(flaw => flaw.Length > kerf && flaw.Width > kerf).Sum(flaw => ((flaw.Length - kerf) * (flaw.Width - kerf)).SquareMillimetres);
-        return ((usable.Length + kerf) * (usable.Width + kerf)).SquareMillimetres - lost;
+        var known = timber.AreaCut;
+        var least = byArea.LeastBoards(timber.Species, timber.Blanks);
+        return least >= known * (1 - 1e-9) ? least : Math.Max(least, timber.WholeBoards(timber.LeastArea()));
     }
 }

@@ -30,7 +30,7 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
             Unplaced = unplaced,
             Wanted = wanted,
             NotHonoured = new UnmetWishes(problem, arrangement, request).In(boards),
-            BestPossibleYield = new LayoutBound(problem, allowances).BestYield(boards),
+            BestPossibleYield = new LayoutBound(problem, allowances, boards).BestYield(),
             SawingTime = sawing,
             Cost = new CostSheet(request.Worth, [.. arrangement.Cuttings.OfType<BoardCutting>()]).For(sawing),
         };

@@ -34,15 +34,26 @@ internal sealed class PieceValues
     /// <param name="mostAlong">How many steps of length there may be.</param>
     /// <param name="mostAcross">How many steps of width there may be.</param>
     public PieceValues(int length, int width, IReadOnlyList<Candidate> candidates, int mostAlong = int.MaxValue, int mostAcross = int.MaxValue)
+        : this(
+            (length, width),
+            candidates,
+            CutSteps.For(length, [.. candidates.Select(candidate => candidate.Length)], mostAlong),
+            CutSteps.For(width, [.. candidates.Select(candidate => candidate.Width)], mostAcross))
     {
-        whole = candidates;
-        stepAlong = Step(length, mostAlong, candidates.Select(candidate => candidate.Length));
-        stepAcross = Step(width, mostAcross, candidates.Select(candidate => candidate.Width));
+    }
+
+    /// <param name="most">Length and width of the largest piece that will be asked for.</param>
+    /// <param name="candidates">What pieces are cut into.</param>
+    /// <param name="stepAlong">Steps of length; none may be longer than a candidate.</param>
+    /// <param name="stepAcross">Steps of width; none may be wider than a candidate.</param>
+    public PieceValues((int Length, int Width) most, IReadOnlyList<Candidate> candidates, int stepAlong, int stepAcross)
+    {
+        (whole, this.stepAlong, this.stepAcross) = (candidates, stepAlong, stepAcross);
         this.candidates = [.. candidates.Select(candidate => candidate with { Length = candidate.Length / stepAlong, Width = candidate.Width / stepAcross })];
         IsExact = candidates.All(candidate => candidate.Length % stepAlong == 0 && candidate.Width % stepAcross == 0);
-        rowOf = RowsOf(length / stepAlong, [.. this.candidates.Select(candidate => candidate.Length).Distinct()]);
+        rowOf = RowsOf(most.Length / stepAlong, [.. this.candidates.Select(candidate => candidate.Length).Distinct()]);
         lengths = [.. Enumerable.Range(0, rowOf.Length).Where(along => along == 0 || rowOf[along] != rowOf[along - 1])];
-        stride = (width / stepAcross) + 1;
+        stride = (most.Width / stepAcross) + 1;
         values = new double[lengths.Length * stride];
         Work();
     }
@@ -70,21 +81,8 @@ internal sealed class PieceValues
         Work();
     }
 
-    /// <summary>The cuts that make a piece worth the most; null when it yields nothing. Only where <see cref="IsExact"/>.</summary>
+    /// <summary>The cuts that make a piece worth the most; null when it yields nothing. The piece may be larger than what is asked for unless <see cref="IsExact"/>.</summary>
     public Filling? Cuts(int length, int width) => Trace(rowOf[length / stepAlong], width / stepAcross);
-
-    private static int Step(int size, int most, IEnumerable<int> sizes)
-    {
-        var (common, least) = (0, size);
-        foreach (var one in sizes)
-        {
-            common = (int)BigInteger.GreatestCommonDivisor(common, one);
-            least = Math.Min(least, one);
-        }
-
-        // A step above the least size would make that size nothing.
-        return common == 0 ? Math.Max(1, size) : Math.Max(common, (int)Math.Min(least, (size + (long)most - 1) / most));
-    }
 
     private static int[] RowsOf(int longest, int[] sizes)
     {

@@ -1,0 +1,123 @@
+using CsCheck;
+using ShopDays.Layouts.Search;
+using Xunit;
+
+namespace ShopDays.Tests.Layouts;
+
+public sealed class BoardFillTests
+{
+    private static readonly Gen<(int Length, int Width, Candidate[] Candidates)> Boards =
+        from length in Gen.Int[4, 14]
+        from width in Gen.Int[2, 9]
+        from candidates in (
+            from along in Gen.Int[1, 9]
+            from across in Gen.Int[1, 6]
+            from value in Gen.Int[1, 40]
+            from most in Gen.Int[1, 2]
+            select new Candidate(along, across, value, most)).Array[1, 3]
+        select (length, width, candidates);
+
+    [Fact]
+    public void Nothing_that_can_be_built_is_better_than_what_is_proven() => Boards.Sample(
+        board =>
+        {
+            // Costs that are sums of halves: every sum is exact in any order.
+            var cuts = new CostOfCuts(1, 0.5, 2, 0.25);
+            foreach (var cost in (CostOfCuts[])[default, cuts])
+            {
+                var plain = Plainly(board.Length, board.Width, board.Candidates, cost);
+                foreach (var (hope, detail) in ((double, int)[])[(1, 128), (0.9, 3)])
+                {
+                    var filled = new BoardFill(board.Length, board.Width, board.Candidates, cost, detail).Find(int.MaxValue, hope: hope);
+                    Assert.True(filled.IsProven);
+                    Assert.Equal(plain, filled.Value);
+                }
+            }
+        },
+        iter: 300);
+
+    [Fact]
+    public void What_is_found_within_a_limit_is_no_better_than_what_is_proven() => Boards.Sample(
+        board =>
+        {
+            var best = new BoardFill(board.Length, board.Width, board.Candidates).Find(int.MaxValue);
+            var some = new BoardFill(board.Length, board.Width, board.Candidates).Find(3);
+            Assert.True(some.Value <= best.Value);
+            Assert.True(!some.IsProven || some.Value == best.Value);
+        },
+        iter: 300);
+
+    [Fact]
+    public void A_piece_of_every_size_is_worth_what_the_plainest_recursion_says() => Boards.Sample(
+        board =>
+        {
+            var table = new PieceValues(board.Length, board.Width, board.Candidates);
+            var coarse = new PieceValues((board.Length, board.Width), board.Candidates, board.Candidates.Min(one => one.Length), board.Candidates.Min(one => one.Width));
+            var plain = new double[board.Length + 1, board.Width + 1];
+            for (var length = 1; length <= board.Length; length++)
+            {
+                for (var width = 1; width <= board.Width; width++)
+                {
+                    var whole = board.Candidates.Where(one => one.Length <= length && one.Width <= width).Select(one => one.Value);
+                    var crosscut = Enumerable.Range(1, length - 1).Select(at => plain[at, width] + plain[length - at, width]);
+                    var ripped = Enumerable.Range(1, width - 1).Select(at => plain[length, at] + plain[length, width - at]);
+                    plain[length, width] = whole.Concat(crosscut).Concat(ripped).DefaultIfEmpty().Max();
+                    Assert.Equal(plain[length, width], table.Best(length, width));
+                    Assert.True(coarse.Best(length, width) >= plain[length, width]);
+                }
+            }
+        },
+        iter: 300);
+
+    [Fact]
+    public void A_cut_that_costs_more_than_its_blank_is_worth_is_not_made()
+    {
+        Candidate[] candidates = [new(5, 4, 10, 1)];
+        Assert.Null(new BoardFill(10, 4, candidates, new CostOfCuts(11, 0, 1, 0)).Find(100).Filling);
+        Assert.Equal(1, new BoardFill(10, 4, candidates, new CostOfCuts(9, 0, 1, 0)).Find(100).Value);
+    }
+
+    /// <summary>Builds all that can be built, end to end and side by side, until nothing new comes, and takes the best.</summary>
+    private static double Plainly(int length, int width, Candidate[] candidates, CostOfCuts cuts)
+    {
+        var known = new Dictionary<(int Length, int Width, string Counts), (double Value, int[] Counts)>();
+        var fresh = new Queue<(int Length, int Width, int[] Counts, double Value)>();
+        for (var kind = 0; kind < candidates.Length; kind++)
+        {
+            var counts = new int[candidates.Length];
+            counts[kind] = 1;
+            Keep(candidates[kind].Length, candidates[kind].Width, counts, candidates[kind].Value);
+        }
+
+        while (fresh.TryDequeue(out var one))
+        {
+            foreach (var ((otherLength, otherWidth, _), (otherValue, otherCounts)) in known.ToList())
+            {
+                int[] counts = [.. one.Counts.Zip(otherCounts, (first, second) => first + second)];
+                var (along, across) = (Math.Max(one.Length, otherLength), Math.Max(one.Width, otherWidth));
+                var rip = one.Width == otherWidth ? 0 : cuts.RipOf(one.Width < otherWidth ? one.Length : otherLength);
+                var crosscut = one.Length == otherLength ? 0 : cuts.CrosscutOf(one.Length < otherLength ? one.Width : otherWidth);
+                Keep(one.Length + otherLength, across, counts, one.Value + otherValue - rip - cuts.CrosscutOf(across));
+                Keep(along, one.Width + otherWidth, counts, one.Value + otherValue - crosscut - cuts.RipOf(along));
+            }
+        }
+
+        return known.Select(made => made.Value.Value - Math.Min(
+            Crosscut(made.Key.Length, width) + Rip(made.Key.Width, made.Key.Length), Rip(made.Key.Width, length) + Crosscut(made.Key.Length, made.Key.Width))).Append(0).Max();
+
+        double Crosscut(int at, int wide) => at < length ? cuts.CrosscutOf(wide) : 0;
+
+        double Rip(int at, int along) => at < width ? cuts.RipOf(along) : 0;
+
+        void Keep(int along, int across, int[] counts, double value)
+        {
+            var key = (along, across, string.Join(',', counts));
+            var fits = along <= length && across <= width && counts.Zip(candidates).All(pair => pair.First <= pair.Second.Most);
+            if (fits && (!known.TryGetValue(key, out var before) || before.Value < value))
+            {
+                known[key] = (value, counts);
+                fresh.Enqueue((along, across, counts, value));
+            }
+        }
+    }
+}
