@@ -9,6 +9,12 @@ namespace ShopDays.Layouts;
 /// </summary>
 public sealed record Blank
 {
+    /// <summary>
+    /// How wide a strip of a panel is at least once its edges are shot: 2 in. Narrower ones make a panel look like a
+    /// striped cloth and slip about under the clamps (common practice, no source).
+    /// </summary>
+    public static Length LeastStrip { get; } = Length.FromInches(2m);
+
     /// <summary>The part that comes of it.</summary>
     public required Part Part { get; init; }
 
@@ -36,6 +42,13 @@ public sealed record Blank
     /// </summary>
     public Length DepthNeeded(Allowances allowances) =>
         (Part.Thickness * Numbers.Count) + ((allowances.Kerf + allowances.RoughFaces) * (Numbers.Count - 1));
+
+    /// <summary>
+    /// How wide a strip of a panel is sawn at least, with the allowance for its glue edges: <see cref="LeastStrip"/>, or the
+    /// strip's share where all of them are narrower.
+    /// </summary>
+    public static Length LeastWidthOfStrip(Part part, int strips, Allowances allowances) =>
+        Length.Min(LeastStrip, (part.Width + allowances.Width) / strips) + allowances.Strip;
 
     /// <summary>Its label on boards and lists, for example <c>front 1 strip 2</c>.</summary>
     public string Label

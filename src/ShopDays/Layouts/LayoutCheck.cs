@@ -10,7 +10,8 @@ namespace ShopDays.Layouts;
 public static class LayoutCheck
 {
     /// <summary>
-    /// Everything that is wrong: a part number that is not there just once, a blank of the wrong size, one that overlaps
+    /// Everything that is wrong: a part number that is not there just once, a blank of the wrong size, strips that are too
+    /// narrow or do not add up to their panel, a blank that overlaps
     /// another, touches a flaw or leaves the usable place, timber or thickness that do not suit, a cut that does not go
     /// right across a piece in hand, pieces that the cuts do not yield, area that vanishes, matched parts or parts for the best
     /// face that are not as is said. Empty when all is well.
@@ -41,7 +42,7 @@ public static class LayoutCheck
             faults.AddRange(found.Select(fault => $"board {board.Board.Name}: {fault}"));
         }
 
-        faults.AddRange(parts.SelectMany(part => CountFaults(part, layout)));
+        faults.AddRange(parts.SelectMany(part => CountFaults(part, layout, allowances)));
         faults.AddRange(WishCheck.Faults(boards, parts, allowances, layout));
         var known = parts.Select(part => part.Name).ToHashSet(StringComparer.Ordinal);
         faults.AddRange(layout.Boards
@@ -63,11 +64,15 @@ public static class LayoutCheck
             yield return $"{blank.Label} is not of its blank's size";
         }
 
-        var strips = Math.Max(1, blank.Strips);
-        var glueEdges = blank.Strips > 1 ? allowances.Strip * strips : Length.Zero;
-        if (blank.Length != part.Length + allowances.Length || blank.Width * strips < part.Width + allowances.Width + glueEdges)
+        var isStrip = blank.Strip > 0;
+        if (blank.Length != part.Length + allowances.Length || (!isStrip && blank.Width < part.Width + allowances.Width))
         {
             yield return $"{blank.Label} is smaller than the part with its allowances";
+        }
+
+        if (isStrip && blank.Width < Blank.LeastWidthOfStrip(part, blank.Strips, allowances))
+        {
+            yield return $"{blank.Label} is too narrow for a strip";
         }
 
         if (!Region.Usable(board, allowances).Holds(region))
@@ -107,7 +112,7 @@ public static class LayoutCheck
         }
     }
 
-    private static IEnumerable<string> CountFaults(Part part, Layout layout)
+    private static IEnumerable<string> CountFaults(Part part, Layout layout, Allowances allowances)
     {
         for (var number = 1; number <= part.Count + part.Spare; number++)
         {
@@ -122,6 +127,12 @@ public static class LayoutCheck
             if (unplaced + (isWhole ? 1 : 0) != 1 || (!isWhole && strips.Count > 0))
             {
                 yield return FormattableString.Invariant($"{part.Name} {number} is there {blanks.Count} times and {unplaced} times unplaced");
+            }
+
+            var joined = blanks.Aggregate(Length.Zero, (sum, blank) => sum + blank.Width - allowances.Strip);
+            if (isWhole && strips.Count > 1 && joined < part.Width + allowances.Width)
+            {
+                yield return FormattableString.Invariant($"the strips of {part.Name} {number} do not add up to its width");
             }
         }
     }

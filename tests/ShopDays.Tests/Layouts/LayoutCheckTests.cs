@@ -57,6 +57,25 @@ public sealed class LayoutCheckTests
         AssertFault("thicker than the board", layout with { Boards = [.. layout.Boards.Select(board => board with { Blanks = [.. board.Blanks.Select(one => one with { Blank = one.Blank with { Part = thick.Single(part => part.Name == one.Blank.Part.Name) } })] })] });
     }
 
+    [Theory]
+    [InlineData("2.9", "4.9", "do not add up")]
+    [InlineData("2", "6", "too narrow for a strip")]
+    public void Strips_that_do_not_make_their_panel_are_seen(string first, string second, string fault)
+    {
+        Board[] boards = [Timber.ABoard("A", 20, 4), Timber.ABoard("B", 20, 4)];
+        Part[] parts = [Timber.APart("end", 20, 8) with { IsPanel = true }];
+        var layout = Timber.LayOut(boards, parts);
+        decimal[] widths = [decimal.Parse(first, System.Globalization.CultureInfo.InvariantCulture) - 0.01m, decimal.Parse(second, System.Globalization.CultureInfo.InvariantCulture)];
+        var spoilt = layout with
+        {
+            Boards = [.. layout.Boards.Zip(widths, (board, width) => board with
+            {
+                Blanks = [.. board.Blanks.Select(placed => placed with { Blank = placed.Blank with { Width = Length.FromInches(width) } })],
+            })],
+        };
+        Assert.Contains(LayoutCheck.Faults(boards, parts, Timber.Bare, spoilt), found => found.Contains(fault, StringComparison.Ordinal));
+    }
+
     private static Layout Good()
     {
         var layout = Timber.LayOut(Boards, Parts);

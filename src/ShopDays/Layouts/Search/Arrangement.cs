@@ -80,6 +80,23 @@ internal sealed class Arrangement
         }
     }
 
+    /// <summary>Takes these wants out of their boards, whose other blanks stay where they are.</summary>
+    public void Release(IReadOnlyCollection<Want> wants)
+    {
+        for (var board = 0; board < cuttings.Length; board++)
+        {
+            if (cuttings[board]?.Blanks.Any(placed => wants.Contains(placed.Blank.Want)) != true)
+            {
+                continue;
+            }
+
+            var cutting = Own(board);
+            left.AddRange(cutting.Blanks.Select(placed => placed.Blank).Where(blank => wants.Contains(blank.Want)));
+            cutting.Release(blank => wants.Contains(blank.Want));
+            cuttings[board] = cutting.Blanks.Count == 0 ? null : cutting;
+        }
+    }
+
     /// <summary>Saws a want in another way; boards that hold it are cleared.</summary>
     public void Choose(Want want, int way)
     {

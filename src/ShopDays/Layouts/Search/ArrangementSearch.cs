@@ -105,6 +105,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     private Arrangement Rearrange(Arrangement from)
     {
         var next = from.Copy();
+        ClearSome(next);
         switch (random.Next(10))
         {
             case 0 or 1 when PickWant() is { } want:
@@ -113,11 +114,13 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             case 2 when PickGroup(from) is { } group:
                 next.Clear([.. group.Wants]);
                 break;
+            case 3 or 4 when PickPanel() is { } panel:
+                new StripsAtHand(problem, random).Choose(next, panel);
+                break;
             default:
                 break;
         }
 
-        ClearSome(next);
         new BlankPlacer(problem, next, PlacingRules.Draw(random), random).PlaceLeft();
         return next;
     }
@@ -126,6 +129,12 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     {
         var many = problem.Wants.Where(want => want.Ways.Count > 1).ToList();
         return many.Count == 0 ? null : many[random.Next(many.Count)];
+    }
+
+    private Want? PickPanel()
+    {
+        var panels = problem.Wants.Where(want => want.MostStrips > 0).ToList();
+        return panels.Count == 0 ? null : panels[random.Next(panels.Count)];
     }
 
     private MatchedGroup? PickGroup(Arrangement from)

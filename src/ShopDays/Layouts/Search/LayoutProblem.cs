@@ -1,3 +1,4 @@
+using ShopDays.Measures;
 using ShopDays.Parts;
 
 namespace ShopDays.Layouts.Search;
@@ -11,6 +12,7 @@ internal sealed class LayoutProblem
     /// </summary>
     public const double MinutesPerJoint = 20;
 
+    private readonly WaysToSaw ways;
     private readonly WaysToSaw onHandOnly;
     private readonly Dictionary<WantedBlank, BoardFigure> bestFigures = [];
     private readonly double worthOfAStep;
@@ -22,13 +24,14 @@ internal sealed class LayoutProblem
     public LayoutProblem(LayoutRequest request, IReadOnlyList<Demand> demands, PanelStrips strips, IReadOnlyList<Board>? more = null)
     {
         var (boards, allowances) = (request.Boards, request.Allowances);
+        Allowances = allowances;
         MoneyPerMinute = request.Worth.JudgedPerMinute;
         Progress = request.Progress;
         OnHand = boards.Count;
         List<Board> all = [.. boards, .. more ?? []];
         Stock = [.. all.Select(board => new StockBoard(board, request))];
         Like = [.. all.Select(board => FirstLike(all, board, demands))];
-        var ways = new WaysToSaw(Stock, allowances, strips);
+        ways = new WaysToSaw(Stock, allowances, strips);
         onHandOnly = more is null ? ways : new WaysToSaw([.. Stock.Take(OnHand)], allowances, strips);
         var wants = new List<Want>();
         var impossible = new List<Unplaced>();
@@ -61,6 +64,8 @@ internal sealed class LayoutProblem
             .GroupBy(want => want.Part.Matched!, StringComparer.Ordinal)
             .Select(group => new MatchedGroup(group.Key, [.. group]))];
     }
+
+    public Allowances Allowances { get; }
 
     /// <summary>The boards on hand, then those that could be bought.</summary>
     public IReadOnlyList<StockBoard> Stock { get; }
@@ -96,6 +101,9 @@ internal sealed class LayoutProblem
 
     /// <summary>Why a part has no place on the boards on hand.</summary>
     public UnplacedReason WhyUnplaced(Part part) => onHandOnly.WhyNever(part) ?? new UnplacedReason.NoRoom();
+
+    /// <summary>A way to saw a panel out in strips of given widths, resawn into so many parts.</summary>
+    public Way InStrips(Want panel, int parts, IReadOnlyList<Length> widths) => ways.InStrips(panel, parts, widths);
 
     /// <summary>What a way costs beyond sawing and planing: its glue edges.</summary>
     public double CostOf(Way way) => way.Joints * MinutesPerJoint * MoneyPerMinute;

@@ -111,6 +111,24 @@ internal sealed class StockBoard
         }
     }
 
+    /// <summary>How wide a free piece is, between its flaws, where it is clear over a length.</summary>
+    public IEnumerable<Length> ClearWidths(Region piece, Length length)
+    {
+        if (piece.Length < length)
+        {
+            return [];
+        }
+
+        List<Region> inside = [.. Flaws.Where(piece.Overlaps).OrderBy(flaw => flaw.Y)];
+        return inside.Count == 0 ? [piece.Width] :
+            from x in inside.Select(flaw => Length.Max(flaw.Right, piece.X + Kerf)).Prepend(piece.X).Distinct()
+            where x + length <= piece.Right
+            from gap in GapsBetween(inside, piece, x, x + length)
+            let width = gap.Y > piece.Y ? gap.Top - Length.Max(gap.Y, piece.Y + Kerf) : gap.Width
+            where width > Length.Zero
+            select width;
+    }
+
     /// <summary>The largest clear rectangle in what is left of the board; empty when there is none.</summary>
     public Region LargestClear(Region piece)
     {

@@ -52,6 +52,9 @@ internal sealed class Want(int index, Part part, IReadOnlyList<int> numbers)
     /// <summary>At least one; the first is the plainest.</summary>
     public IReadOnlyList<Way> Ways { get; set; } = [];
 
+    /// <summary>Into how many strips it may be split at most; 0 when it is not to be split.</summary>
+    public int MostStrips { get; set; }
+
     /// <summary>What leaving out one number counts for.</summary>
     public double Weight(int number) => Part.Volume.CubicMillimetres * (number > Part.Count ? SpareWeight : 1);
 }

@@ -9,6 +9,9 @@ internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allo
     /// <summary>More strips than this are matchwood.</summary>
     private const int MostStrips = 60;
 
+    /// <summary>How many of the widths that boards give are tried for all strips of a panel but the last.</summary>
+    private const int MostWidths = 4;
+
     /// <summary>Into how many parts a piece is resawn at most.</summary>
     private const int MostResawn = 4;
 
@@ -79,23 +82,21 @@ internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allo
         {
             var want = new Want(firstIndex + index, part, numbers);
             want.Ways = [.. Enumerable.Range(1, numbers.Length).SelectMany(parts => WaysOf(want, parts))];
+            want.MostStrips = MostStripsOf(want);
             yield return want;
         }
     }
 
+    /// <summary>The way that saws a part out in pieces of these widths, resawn into so many parts.</summary>
+    public Way InStrips(Want want, int parts, IReadOnlyList<Length> widths) => new(
+        [.. want.Numbers.Chunk(parts).SelectMany(numbers => BlanksOf(want, numbers, widths))],
+        (widths.Count - 1) * want.Numbers.Count);
+
     /// <summary>Length of a part's blank.</summary>
     private Length BlankLength(Part part) => part.Length + allowances.Length;
 
-    /// <summary>
-    /// Width of a blank: of one strip when there are several, with its share of the width and of the width allowance,
-    /// rounded up, and the allowance for its own glue edges.
-    /// </summary>
-    private Length BlankWidth(Part part, int strips)
-    {
-        var whole = part.Width + allowances.Width;
-        var share = whole / strips;
-        return strips == 1 ? whole : share + (share * strips < whole ? Length.FromEighthMicrometres(1) : Length.Zero) + allowances.Strip;
-    }
+    /// <summary>Width of a blank, or of one of so many equal strips.</summary>
+    private Length BlankWidth(Part part, int strips) => new StripWidths(part, allowances).Equal(strips)[0];
 
     private List<StockBoard> DeepEnough(Part part, int parts)
     {
@@ -120,26 +121,44 @@ internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allo
 
     private IEnumerable<Way> WaysOf(Want want, int parts)
     {
-        if (FewestStrips(want.Part, DeepEnough(want.Part, parts)) is not { } fewest)
+        var boards = DeepEnough(want.Part, parts);
+        if (FewestStrips(want.Part, boards) is not { } fewest)
         {
             return [];
         }
 
-        return Enumerable.Range(fewest, panels.MoreThanFewest(want, fewest) + 1).Select(strips => new Way(
-            [.. want.Numbers.Chunk(parts).SelectMany(numbers => BlanksOf(want, numbers, strips))],
-            (strips - 1) * want.Numbers.Count));
+        var widths = new StripWidths(want.Part, allowances);
+        var more = MoreThan(fewest, want);
+        var equal = Enumerable.Range(fewest, more + 1).Select(widths.Equal);
+        return equal.Concat(more == 0 ? [] : WidthsGiven(want.Part, boards).Select(given => widths.Filling(given, fewest + more)).OfType<IReadOnlyList<Length>>())
+            .Select(strips => InStrips(want, parts, strips));
     }
 
-    private IEnumerable<WantedBlank> BlanksOf(Want want, int[] numbers, int strips) => Enumerable.Range(1, strips).Select(strip =>
+    /// <summary>The widths that boards give over a part's length, the widest few.</summary>
+    private IEnumerable<Length> WidthsGiven(Part part, List<StockBoard> boards) =>
+        boards.SelectMany(board => board.ClearWidths(board.Usable, BlankLength(part))).Distinct().OrderDescending().Take(MostWidths);
+
+    private int MostStripsOf(Want want)
+    {
+        var fewest = FewestStrips(want.Part, DeepEnough(want.Part, 1)) ?? 0;
+        var more = MoreThan(fewest, want);
+        return more == 0 ? 0 : fewest + more;
+    }
+
+    /// <summary>How many more strips than the fewest there may be: strips are not made needlessly narrow.</summary>
+    private int MoreThan(int fewest, Want want) => Math.Clamp(
+        (int)((want.Part.Width + allowances.Width) / Blank.LeastStrip) - fewest, 0, panels.MoreThanFewest(want, fewest));
+
+    private IEnumerable<WantedBlank> BlanksOf(Want want, int[] numbers, IReadOnlyList<Length> widths) => widths.Select((width, index) =>
     {
         var blank = new Blank
         {
             Part = want.Part,
             Numbers = numbers,
-            Strip = strips == 1 ? 0 : strip,
-            Strips = strips == 1 ? 0 : strips,
+            Strip = widths.Count == 1 ? 0 : index + 1,
+            Strips = widths.Count == 1 ? 0 : widths.Count,
             Length = BlankLength(want.Part),
-            Width = BlankWidth(want.Part, strips),
+            Width = width,
         };
         return new WantedBlank(blank, want, CostsOf(blank));
     });
