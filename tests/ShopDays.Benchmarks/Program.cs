@@ -1,16 +1,19 @@
 using ShopDays.Benchmarks;
+using ShopDays.Layouts;
 
 return args switch
 {
     ["cold", ..] => ColdRun.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 9),
     ["guillotine"] => Guillotine.Print(),
     ["layout"] => LayoutTimes.Print(),
+    ["sawing"] => Sawing.Print(LayoutEffort.Normal),
+    ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
     ["triplets"] => TripletSticks.Print(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | guillotine | layout | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | guillotine | layout | sawing [long] | triplets");
     return 2;
 }

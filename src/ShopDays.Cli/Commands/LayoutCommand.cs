@@ -1,5 +1,7 @@
 using System.CommandLine;
+using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
+using ShopDays.Cli.Paper.Svg;
 using ShopDays.Cli.Terminal;
 
 namespace ShopDays.Cli.Commands;
@@ -11,9 +13,19 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
     public Command Describe()
     {
         var command = new JobCommand(screen, "layout", "Lay the parts out on the boards, with every cut in order.", "shopdays layout writing-table");
+        var svg = new Option<string?>("--svg") { Description = "Write a drawing of each board that is cut into this folder.", HelpName = "FOLDER" };
+        svg.Validators.Add(typed =>
+        {
+            if (string.IsNullOrWhiteSpace(typed.GetValueOrDefault<string?>()))
+            {
+                typed.AddError("'--svg' needs the name of a folder");
+            }
+        });
+        command.Command.Add(svg);
         command.AnswerWith(asked =>
         {
             var workings = asked.Workings;
+            var written = asked.Parsed.GetValue(svg) is { } folder ? Save(folder, workings) : [];
             if (asked.AsJson)
             {
                 JsonAnswer.Write(asked.Screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format));
@@ -23,8 +35,21 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
                 LayoutPrint.Print(asked.Screen, workings.Read.Job.Name, workings.Layout, workings.Preference, workings.Read.Located.Format);
             }
 
+            if (!asked.AsJson && written.Count > 0)
+            {
+                asked.Screen.Out.WriteLine();
+                asked.Screen.Wrapped($"Written: {string.Join(", ", written)}", indent: 2);
+            }
+
             return workings.Layout.Fits ? ExitCode.Done : ExitCode.No;
         });
         return command.Command;
+    }
+
+    private static List<string> Save(string folder, Workings workings)
+    {
+        var drawings = BoardDrawings.Of(workings.Layout, workings.Read.Job.Allowances, workings.Read.Located.Format);
+        WholeFile.SaveAll(folder, drawings);
+        return [.. drawings.Select(drawing => Path.Combine(folder, drawing.Name))];
     }
 }

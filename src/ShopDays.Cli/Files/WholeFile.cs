@@ -42,9 +42,77 @@ public static class WholeFile
     /// <exception cref="UnauthorizedAccessException">The place may not be written to.</exception>
     public static void Write(string path, ReadOnlySpan<byte> bytes)
     {
+        var passing = WriteBeside(path, bytes);
+        try
+        {
+            File.Move(passing.Beside, passing.Place, overwrite: true);
+        }
+        finally
+        {
+            Forget(passing.Beside);
+        }
+    }
+
+    /// <summary>
+    /// Writes several files into one folder, which is made where there is none: all of them beside their places first, so that
+    /// a full disk or a name that is taken leaves everything as it was. What else is in the folder stays.
+    /// </summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="files">Names without a folder, and all that each holds.</param>
+    /// <exception cref="FileTroubleException">They cannot be written.</exception>
+    public static void SaveAll(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files)
+    {
+        if (File.Exists(folder))
+        {
+            throw FileTroubleException.Of(folder, "is a file, not a folder");
+        }
+
+        var isNew = !Directory.Exists(folder);
+        List<(string Beside, string Place)> passing = [];
+        var isWritten = false;
+        try
+        {
+            Directory.CreateDirectory(folder);
+            foreach (var (name, bytes) in files)
+            {
+                passing.Add(WriteBeside(Path.Combine(folder, name), bytes));
+            }
+
+            foreach (var (beside, place) in passing)
+            {
+                File.Move(beside, place, overwrite: true);
+            }
+
+            isWritten = true;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw FileTroubleException.Writing(folder, trouble);
+        }
+        finally
+        {
+            foreach (var (beside, _) in passing)
+            {
+                Forget(beside);
+            }
+
+            if (isNew && !isWritten && Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any())
+            {
+                Directory.Delete(folder);
+            }
+        }
+    }
+
+    private static (string Beside, string Place) WriteBeside(string path, ReadOnlySpan<byte> bytes)
+    {
         var named = new FileInfo(path);
         var place = named.LinkTarget is null ? named.FullName : named.ResolveLinkTarget(returnFinalTarget: true)!.FullName;
         var folder = Path.GetDirectoryName(place) ?? throw new IOException($"'{path}' names a folder, not a file.");
+        if (Directory.Exists(place))
+        {
+            throw new IOException($"'{path}' is a folder, not a file.");
+        }
+
         RefuseWhatIsNoFile(place);
         var passing = $".{Path.GetFileName(place)}";
         passing = passing[..Math.Min(passing.Length, LongestLead)];
@@ -58,16 +126,21 @@ public static class WholeFile
             }
 
             RemoveWhatWasLeft(folder, passing, File.GetLastWriteTimeUtc(beside));
-
-            File.Move(beside, place, overwrite: true);
+            return (beside, place);
         }
-        finally
+        catch
         {
-            // After the renaming there is nothing of this name; deleting what is not there does nothing.
-            if (Directory.Exists(folder))
-            {
-                File.Delete(beside);
-            }
+            Forget(beside);
+            throw;
+        }
+    }
+
+    // After the renaming there is nothing of this name; deleting what is not there does nothing.
+    private static void Forget(string beside)
+    {
+        if (Directory.Exists(Path.GetDirectoryName(beside)))
+        {
+            File.Delete(beside);
         }
     }
 

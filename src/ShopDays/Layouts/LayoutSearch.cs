@@ -12,7 +12,7 @@ public static class LayoutSearch
     /// <exception cref="InvalidOperationException">The layout found breaks a rule of <see cref="LayoutCheck"/>: a bug.</exception>
     public static Layout LayOut(LayoutRequest request)
     {
-        request = request with { Worth = Worth.Of(request) };
+        request = request with { Worth = request.Worth };
         List<Demand> demands = [.. request.Parts.Select(Demand.For)];
         var found = new ShortOfStock(request, demands).Better(Arrange(request, demands));
         var layout = new LayoutWriter(found.Problem, found.Arrangement, request).Write(found.Wanted);

@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text.Json;
+using ShopDays.Cli.Tests.Files;
 using Xunit;
 
 namespace ShopDays.Cli.Tests.Running;
@@ -118,6 +120,42 @@ public sealed class LayoutAnswerTests
 
         // Rounded sides of a few hundred millimetres leave nine digits of an area.
         Assert.Equal(blanks / all, (await Layout(shop)).Number("yield"), 1e-6);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task The_parts_of_the_cost_add_up_to_the_last_digit(string shop)
+    {
+        var cost = (await Layout(shop)).Field("cost");
+        decimal Money(JsonElement from, string name) => decimal.Parse(from.Text(name), NumberStyles.Number, CultureInfo.InvariantCulture);
+        Assert.Equal(Money(cost, "timber") - Money(cost, "offcuts") + Money(cost, "work"), Money(cost, "total"));
+        var work = cost.Field("workOn");
+        Assert.Equal(Money(work, "sawing") + Money(work, "planingDown") + Money(work, "glueEdges"), Money(cost, "work"));
+
+        // Of the samples each board bears a price and each shop gives its rate, in currencies with cents.
+        Assert.All(["timber", "offcuts", "work", "total"], name => Assert.Equal(2, cost.Text(name).Split('.')[1].Length));
+        Assert.False(cost.YesOrNo("hourIsAssumed"));
+        Assert.Equal(JsonValueKind.Null, cost.Field("assumedPerBoardFoot").ValueKind);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task The_printed_cost_is_that_of_the_answer_for_other_programs(string shop)
+    {
+        var printed = (await Sample.Of(shop).Run("layout")).Out;
+        var cost = (await Layout(shop)).Field("cost");
+        Assert.All(["timber", "total"], name => Assert.Contains($"{decimal.Parse(cost.Text(name), CultureInfo.InvariantCulture).ToString("N2", CultureInfo.InvariantCulture)} {cost.Text("currency")}".Replace("\u00a0", " ", StringComparison.Ordinal), printed, StringComparison.Ordinal));
+        Assert.Contains("no layout of these blanks could exceed", printed.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_preference_is_said_and_another_word_is_wrong_use()
+    {
+        var shop = Repository.Folder("sample-projects", "evening-cupboard");
+        var ran = await Ran.In(shop, "layout", "wall-cupboard", "--effort", "quick", "--prefer", "sawing");
+        Assert.Equal(0, ran.ExitCode);
+        Assert.Contains("Laid out to spare sawing", ran.Out, StringComparison.Ordinal);
+        Assert.Equal(2, (await Ran.In(shop, "layout", "wall-cupboard", "--prefer", "gold")).ExitCode);
     }
 
     private static async Task<JsonElement> Layout(string shop) => (await Sample.Of(shop).Run("layout --json")).ReadJson();

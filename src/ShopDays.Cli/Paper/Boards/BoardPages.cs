@@ -27,7 +27,7 @@ internal static class BoardPages
             List<Block> board =
             [
                 new Heading(wording.Board(layout.Board) + (layout.IsBestFaceUp ? ", best face up" : ""), TypeScale.Subheading) { BookmarkLevel = 1 },
-                new Drawing(picture.Height, picture.Draw),
+                new Drawing(picture.Height, (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y))),
             ];
             if (picture.Key.Count > 0)
             {

@@ -1,6 +1,7 @@
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Layouts;
 using ShopDays.Measures;
+using ShopDays.Parts;
 
 namespace ShopDays.Cli.Paper.Boards;
 
@@ -10,7 +11,13 @@ namespace ShopDays.Cli.Paper.Boards;
 /// </summary>
 internal sealed class BoardPicture
 {
-    private const double Below = 16;
+    private const double Below = 18;
+    private const double Right = 8;
+    private const double CaptionIndent = 11;
+
+    private static readonly Pen Reaching = new(2.4);
+    private static readonly Pen Struck = new(0.9, 0, Dash.Dashed);
+    private static readonly TextStyle Caption = new(7.5, Weight.Regular, 0.25);
 
     private readonly BoardLayout layout;
     private readonly LengthFormat format;
@@ -31,13 +38,16 @@ internal sealed class BoardPicture
         (this.layout, this.format, this.kerf) = (layout, format, kerf);
         left = Ruler.RoomFor(Across, format);
         above = Ruler.RoomFor(Along, format) + BoardOutline.Wave;
-        scale = BoardFrame.LargestScale(layout.Board, width - left - 8, tallest);
+        scale = BoardFrame.LargestScale(layout.Board, width - left - Right, tallest);
         Frame = FrameAt(default);
         (Labels, Numbers) = Settled();
     }
 
     /// <summary>Its height in all, in points.</summary>
     public double Height => above + Frame.Outline.Height + BoardOutline.Wave + Math.Max(Below, Overhang);
+
+    /// <summary>Its width in all, in points.</summary>
+    public double Width => Math.Max(Frame.Outline.Right + Right, left + CaptionIndent + Caption.WidthOf(Reference));
 
     /// <summary>The letters that stand for names too long for their pieces, in their order.</summary>
     public IReadOnlyList<(Blank Blank, string Letter)> Key => key;
@@ -58,38 +68,39 @@ internal sealed class BoardPicture
     // Figures at the left that need more height than the board has hang over its lower edge.
     private double Overhang => ((Across.Count - 1) * Ruler.Apart) - Frame.Outline.Height + 8;
 
-    /// <summary>Draws it from the upper left corner of a place.</summary>
-    public void Draw(Surface page, Box place)
+    /// <summary>Draws it.</summary>
+    public Picture Drawn()
     {
-        var frame = FrameAt(new Spot(place.X, place.Y));
-        var shape = BoardOutline.Of(layout.Board, frame.Outline);
-        page.Polygon(shape, null, Swatch.Lost);
+        var picture = new Picture();
+        var shape = BoardOutline.Of(layout.Board, Frame.Outline);
+        picture.Polygon(shape, null, Swatch.Lost);
         foreach (var offcut in layout.Offcuts.Where(offcut => offcut.IsUseful))
         {
-            page.Rectangle(frame.Of(offcut.Region), Pen.Fine, Swatch.Kept);
+            picture.Rectangle(Frame.Of(offcut.Region), Pen.Fine, Swatch.Kept);
         }
 
         foreach (var placed in layout.Blanks)
         {
-            page.Rectangle(frame.Of(placed.Region), new Pen(1), Fill.Shade(1));
+            picture.Rectangle(Frame.Of(placed.Region), new Pen(1), Fill.Shade(1));
         }
 
         foreach (var flaw in layout.Board.Flaws)
         {
-            DrawFlaw(page, frame.Of(Region.Of(flaw).Common(Region.Whole(layout.Board))));
+            DrawFlaw(picture, Frame.Of(Region.Of(flaw).Common(Region.Whole(layout.Board))));
         }
 
-        page.Polygon(shape, Pen.Strong);
+        picture.Polygon(shape, Pen.Strong);
 
+        DrawReference(picture);
         foreach (var label in Labels)
         {
-            label.Shifted(place.X, place.Y).Draw(page);
+            label.Draw(picture);
         }
 
-        CutLines.Draw(page, frame, layout.Cuts, kerf, [.. Numbers.Select(number => number with { X = number.X + place.X, Y = number.Y + place.Y })]);
-        Ruler.Above(page, frame, Along, format);
-        Ruler.Beside(page, frame, Across, format);
-        DrawCorner(page, frame);
+        CutLines.Draw(picture, Frame, layout.Cuts, kerf, Numbers);
+        Ruler.Above(picture, Frame, Along, format);
+        Ruler.Beside(picture, Frame, Across, format);
+        return picture;
     }
 
     private BoardFrame FrameAt(Spot corner) => BoardFrame.At(layout.Board, new(corner.X + left, corner.Y + above), scale);
@@ -99,13 +110,15 @@ internal sealed class BoardPicture
     {
         var first = layout.Blanks.Select(placed => (Placed: placed, Label: Fitted(placed, Frame))).ToList();
         var keeps = KeepLabels(Frame).ToList();
-        var written = first.Select(one => one.Label?.Place).OfType<Box>().Concat(keeps.Select(keep => keep.Label.Place));
+        var written = first.Select(one => one.Label?.Place).OfType<Box>()
+            .Concat(keeps.Select(keep => keep.Label.Place))
+            .Concat(layout.Board.Flaws.Select(flaw => Frame.Of(Region.Of(flaw).Common(Region.Whole(layout.Board)))));
         var numbers = CutLines.NumbersOf(Frame, layout.Cuts, kerf, written.Select(place => place.Grown(1.5)));
         List<PieceLabel> labels = [];
         foreach (var (placed, label) in first)
         {
             var piece = Frame.Of(placed.Region);
-            var clear = label is null ? null : label.Moved(piece, numbers) ?? PieceLabel.Clear(placed.Blank.Label, Sides(placed.Region), piece, numbers);
+            var clear = label is null ? null : label.Moved(piece, numbers) ?? PieceLabel.Clear(placed.Blank.Label, Size(placed), piece, numbers);
             if (clear is null)
             {
                 key.Add((placed.Blank, LetterOf(key.Count)));
@@ -122,7 +135,7 @@ internal sealed class BoardPicture
     }
 
     private PieceLabel? Fitted(PlacedBlank placed, BoardFrame frame) =>
-        PieceLabel.Fitted(placed.Blank.Label, Sides(placed.Region), frame.Of(placed.Region));
+        PieceLabel.Fitted(placed.Blank.Label, Size(placed), frame.Of(placed.Region));
 
     private IEnumerable<(PieceLabel Label, Box Piece)> KeepLabels(BoardFrame frame)
     {
@@ -135,6 +148,8 @@ internal sealed class BoardPicture
         }
     }
 
+    private string Size(PlacedBlank placed) => placed.Blank.IsResawn ? Sides(placed.Region) + ", resawn" : Sides(placed.Region);
+
     private string Sides(Region region) => Wording.Sides(format, region.Length, region.Width);
 
     private IReadOnlyList<Length> Marks(CutKind kind, Length whole) =>
@@ -146,19 +161,30 @@ internal sealed class BoardPicture
             .Distinct(),
     ];
 
-    private static void DrawFlaw(Surface page, Box flaw)
+    private static void DrawFlaw(Picture picture, Box flaw)
     {
-        page.Rectangle(flaw, new Pen(1), Swatch.Flawed);
-        page.Line(flaw.X, flaw.Y, flaw.Right, flaw.Bottom, new Pen(1.2));
-        page.Line(flaw.X, flaw.Bottom, flaw.Right, flaw.Y, new Pen(1.2));
+        picture.Rectangle(flaw, new Pen(1), Swatch.Flawed);
+        picture.Line(flaw.X, flaw.Y, flaw.Right, flaw.Bottom, new Pen(1.2));
+        picture.Line(flaw.X, flaw.Bottom, flaw.Right, flaw.Y, new Pen(1.2));
     }
 
-    private static void DrawCorner(Surface page, BoardFrame frame)
+    // What is measured from is drawn heavily; a live edge has no line to measure from, so that one is struck where the board
+    // is narrowest.
+    private void DrawReference(Picture picture)
     {
-        var (x, y) = (frame.Outline.X, frame.Outline.Bottom + BoardOutline.Wave);
-        page.Polygon([new(x, y), new(x + 7, y + 3.5), new(x, y + 7)], null, Fill.Shade(0));
-        page.Text("along from this end, across from this edge", x + 11, y + 6.5, new TextStyle(7.5, Weight.Regular, 0.25));
+        var (x, y) = (Frame.Outline.X, Frame.Outline.Bottom);
+        picture.Line(x, Frame.Outline.Y, x, y, Reaching);
+        picture.Line(x, y, Frame.Outline.Right, y, IsLive ? Struck : Reaching);
+        var below = y + BoardOutline.Wave + 3;
+        picture.Polygon([new(x, below), new(x + 7, below + 3.5), new(x, below + 7)], null, Fill.Shade(0));
+        picture.Text(Reference, x + CaptionIndent, below + 6.5, Caption);
     }
+
+    private bool IsLive => layout.Board.Edges == BoardEdges.Live;
+
+    private string Reference => IsLive
+        ? "along from this end, across from the dashed line; the saw goes beyond each figure"
+        : "along from this end, across from this edge; the saw goes beyond each figure";
 
     // a to z, then aa, ab: no board holds so many pieces that two letters do not do.
     private static string LetterOf(int order) => order < 26 ? $"{(char)('a' + order)}" : LetterOf((order / 26) - 1) + LetterOf(order % 26);

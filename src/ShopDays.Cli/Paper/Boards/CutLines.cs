@@ -10,6 +10,9 @@ internal static class CutLines
 {
     private const double Radius = 5.6;
 
+    /// <summary>A name that is hidden makes way for a number, but of two numbers one is lost.</summary>
+    private const double WorseThanWords = 5;
+
     private static readonly TextStyle Figure = new(7, Weight.SemiBold);
 
     /// <summary>Where the number of each cut hides least, in the order of the cuts.</summary>
@@ -23,33 +26,31 @@ internal static class CutLines
         List<Box> numbers = [];
         foreach (var cut in cuts)
         {
-            var place = PlaceOf(Line(frame, cut, kerf), full, frame.Outline);
-            full.Add(place);
-            numbers.Add(place);
+            numbers.Add(PlaceOf(Line(frame, cut, kerf), full, numbers, frame.Outline));
         }
 
         return numbers;
     }
 
     /// <summary>Draws the lines, then the numbers over them.</summary>
-    /// <param name="page">Where they are drawn.</param>
+    /// <param name="picture">Where they are drawn.</param>
     /// <param name="frame">Where the board lies.</param>
     /// <param name="cuts">The cuts.</param>
     /// <param name="kerf">Width of the slot the saw leaves.</param>
     /// <param name="numbers">Where the number of each cut stands.</param>
-    public static void Draw(Surface page, BoardFrame frame, IReadOnlyList<Cut> cuts, Length kerf, IReadOnlyList<Box> numbers)
+    public static void Draw(Picture picture, BoardFrame frame, IReadOnlyList<Cut> cuts, Length kerf, IReadOnlyList<Box> numbers)
     {
         var width = Math.Max(0.9, kerf.Millimetres * frame.PointsPerMillimetre);
         foreach (var cut in cuts.Where(cut => cut.Kind != CutKind.Resaw))
         {
             var (from, to) = Line(frame, cut, kerf);
-            page.Line(from.X, from.Y, to.X, to.Y, new Pen(width, 0.25));
+            picture.Line(from.X, from.Y, to.X, to.Y, new Pen(width, 0.25));
         }
 
         foreach (var (cut, place) in cuts.Zip(numbers))
         {
-            page.Disc(place, Pen.Fine, Fill.Shade(1));
-            page.Text(CountWords.Number(cut.Order), place.Middle.X, place.Middle.Y + (Figure.CapHeight / 2), Figure, Align.Centre);
+            picture.Disc(place, Pen.Fine, Fill.Shade(1));
+            picture.Text(CountWords.Number(cut.Order), place.Middle.X, place.Middle.Y + (Figure.CapHeight / 2), Figure, Align.Centre);
         }
     }
 
@@ -67,7 +68,7 @@ internal static class CutLines
         };
     }
 
-    private static Box PlaceOf((Spot From, Spot To) line, IReadOnlyList<Box> taken, Box board)
+    private static Box PlaceOf((Spot From, Spot To) line, IReadOnlyList<Box> taken, IReadOnlyList<Box> numbers, Box board)
     {
         var best = default(Box);
         var least = double.PositiveInfinity;
@@ -80,7 +81,7 @@ internal static class CutLines
             // Half of a number may stand over the board's side, but not more.
             var at = new Spot(Math.Clamp(x, board.X, board.Right), Math.Clamp(y, board.Y, board.Bottom));
             var place = new Box(at.X - Radius, at.Y - Radius, 2 * Radius, 2 * Radius);
-            var hidden = taken.Sum(other => Overlap.Of(place, other)) + (0.01 * step);
+            var hidden = taken.Sum(other => Overlap.Of(place, other)) + (WorseThanWords * numbers.Sum(other => Overlap.Of(place, other))) + (0.01 * step);
             if (hidden < least)
             {
                 (best, least) = (place, hidden);

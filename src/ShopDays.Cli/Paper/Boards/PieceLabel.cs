@@ -6,7 +6,7 @@ namespace ShopDays.Cli.Paper.Boards;
 /// <param name="Lines">From the top.</param>
 /// <param name="Style">How they are set.</param>
 /// <param name="IsTurned">Whether they read upwards.</param>
-/// <param name="Place">What they cover on the page.</param>
+/// <param name="Place">What they cover on the picture.</param>
 internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, bool IsTurned, Box Place)
 {
     private const double Largest = 10.5;
@@ -26,7 +26,7 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
         for (var points = Largest; points >= smallest; points -= 0.5)
         {
             var style = new TextStyle(points, Weight.Medium);
-            foreach (var lines in (IReadOnlyList<string>[])[[name, size], [$"{name}  {size}"]])
+            foreach (var lines in (IReadOnlyList<string>[])[[name, size], [$"{name}, {size}"]])
             {
                 foreach (var turned in (bool[])[false, true])
                 {
@@ -44,14 +44,14 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
     /// <summary>The label moved along its piece, and made smaller if it must be, so that it is clear of the numbers of cuts; null if there is no such place.</summary>
     /// <param name="name">The first line.</param>
     /// <param name="size">The second line.</param>
-    /// <param name="piece">Where the piece lies on the page.</param>
+    /// <param name="piece">Where the piece lies on the picture.</param>
     /// <param name="numbers">Where the numbers stand.</param>
     public static PieceLabel? Clear(string name, string size, Box piece, IReadOnlyList<Box> numbers)
     {
         for (var points = Largest; points >= Smallest; points -= 0.5)
         {
             var style = new TextStyle(points, Weight.Medium);
-            foreach (var lines in (IReadOnlyList<string>[])[[name, size], [$"{name}  {size}"]])
+            foreach (var lines in (IReadOnlyList<string>[])[[name, size], [$"{name}, {size}"]])
             {
                 foreach (var turned in (bool[])[false, true])
                 {
@@ -93,11 +93,11 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
     public bool HasGround { get; init; }
 
     /// <summary>Sets it.</summary>
-    public void Draw(Surface page)
+    public void Draw(Picture picture)
     {
         if (HasGround)
         {
-            page.Rectangle(Place.Grown(1), null, Fill.Shade(1));
+            picture.Rectangle(Place.Grown(1), null, Fill.Shade(1));
         }
 
         var line = Style.Size * 1.15;
@@ -107,11 +107,11 @@ internal sealed record PieceLabel(IReadOnlyList<string> Lines, TextStyle Style, 
             var down = ((order - ((Lines.Count - 1) / 2.0)) * line) + (Style.CapHeight / 2);
             if (IsTurned)
             {
-                page.TurnedText(Lines[order], new Spot(Place.Middle.X + down, Place.Middle.Y), 90, Style, Align.Centre);
+                picture.TurnedText(Lines[order], new Spot(Place.Middle.X + down, Place.Middle.Y), Style, Align.Centre);
             }
             else
             {
-                page.Text(Lines[order], Place.Middle.X, Place.Middle.Y + down, Style, Align.Centre);
+                picture.Text(Lines[order], Place.Middle.X, Place.Middle.Y + down, Style, Align.Centre);
             }
         }
     }

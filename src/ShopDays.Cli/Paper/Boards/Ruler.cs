@@ -18,28 +18,28 @@ internal static class Ruler
         marks.Select(mark => Style.WidthOf(Wording.Figure(format, mark))).DefaultIfEmpty(0).Max() + Leader + 4;
 
     /// <summary>Figures above a board, turned, so that many go beside each other.</summary>
-    public static void Above(Surface page, BoardFrame frame, IReadOnlyList<Length> marks, LengthFormat format)
+    public static void Above(Picture picture, BoardFrame frame, IReadOnlyList<Length> marks, LengthFormat format)
     {
         Length[] sorted = [.. marks.Distinct().Order()];
         var places = Spread([.. sorted.Select(frame.X)], frame.Outline.X, frame.Outline.Right);
         var edge = frame.Outline.Y - 2;
         for (var order = 0; order < sorted.Length; order++)
         {
-            page.Line(frame.X(sorted[order]), edge, places[order], edge - Leader + 2, Pen.Hair);
-            page.TurnedText(Wording.Figure(format, sorted[order]), new Spot(places[order] + (Style.CapHeight / 2), edge - Leader), 90, Style);
+            picture.Line(frame.X(sorted[order]), edge, places[order], edge - Leader + 2, Pen.Hair);
+            picture.TurnedText(Wording.Figure(format, sorted[order]), new Spot(places[order] + (Style.CapHeight / 2), edge - Leader), Style);
         }
     }
 
     /// <summary>Figures at the left of a board.</summary>
-    public static void Beside(Surface page, BoardFrame frame, IReadOnlyList<Length> marks, LengthFormat format)
+    public static void Beside(Picture picture, BoardFrame frame, IReadOnlyList<Length> marks, LengthFormat format)
     {
         Length[] sorted = [.. marks.Distinct().OrderDescending()];
         var places = Spread([.. sorted.Select(frame.Y)], frame.Outline.Y, frame.Outline.Bottom);
         var edge = frame.Outline.X - 2;
         for (var order = 0; order < sorted.Length; order++)
         {
-            page.Line(edge, frame.Y(sorted[order]), edge - Leader + 2, places[order], Pen.Hair);
-            page.Text(Wording.Figure(format, sorted[order]), edge - Leader, places[order] + (Style.CapHeight / 2), Style, Align.Right);
+            picture.Line(edge, frame.Y(sorted[order]), edge - Leader + 2, places[order], Pen.Hair);
+            picture.Text(Wording.Figure(format, sorted[order]), edge - Leader, places[order] + (Style.CapHeight / 2), Style, Align.Right);
         }
     }
 

@@ -116,6 +116,16 @@ public sealed class Surface
         }
     }
 
+    /// <summary>Draws a picture, its upper left corner at a place.</summary>
+    public void Draw(Picture picture, Spot at) => Set(() =>
+    {
+        graphics.TranslateTransform(at.X, at.Y);
+        foreach (var one in picture.Drawn)
+        {
+            Draw(one);
+        }
+    });
+
     /// <summary>Draws something of which only what lies inside a rectangle is seen.</summary>
     public void Clip(Box box, Action draw) =>
         Set(() =>
@@ -123,6 +133,33 @@ public sealed class Surface
             graphics.IntersectClip(new XRect(box.X, box.Y, box.Width, box.Height));
             draw();
         });
+
+    private void Draw(Drawn drawn)
+    {
+        switch (drawn)
+        {
+            case Drawn.Line line:
+                Line(line.From.X, line.From.Y, line.To.X, line.To.Y, line.Pen);
+                break;
+            case Drawn.Rectangle rectangle:
+                Rectangle(rectangle.Box, rectangle.Outline, rectangle.Fill);
+                break;
+            case Drawn.Polygon polygon:
+                Polygon(polygon.Corners, polygon.Outline, polygon.Fill);
+                break;
+            case Drawn.Disc disc:
+                Disc(disc.Box, disc.Outline, disc.Fill);
+                break;
+            case Drawn.Text { IsTurned: true } text:
+                TurnedText(text.Words, text.At, 90, text.Style, text.Align);
+                break;
+            case Drawn.Text text:
+                Text(text.Words, text.At.X, text.At.Y, text.Style, text.Align);
+                break;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
 
     internal void Close() => graphics.Dispose();
 
