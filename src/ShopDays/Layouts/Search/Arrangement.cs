@@ -6,7 +6,7 @@ internal sealed class Arrangement
     private readonly LayoutProblem problem;
     private readonly BoardCutting?[] cuttings;
     private readonly bool[] own;
-    private readonly int[] ways;
+    private readonly Way[] ways;
     private List<WantedBlank> left;
     private int boards;
 
@@ -17,7 +17,7 @@ internal sealed class Arrangement
         boards = problem.Stock.Count;
         cuttings = new BoardCutting?[boards];
         own = new bool[cuttings.Length];
-        ways = new int[problem.Wants.Count];
+        ways = [.. problem.Wants.Select(want => want.Ways[0])];
         left = [.. problem.Wants.SelectMany(want => want.Ways[0].Blanks)];
     }
 
@@ -98,18 +98,18 @@ internal sealed class Arrangement
     }
 
     /// <summary>Saws a want in another way; boards that hold it are cleared.</summary>
-    public void Choose(Want want, int way)
+    public void Choose(Want want, Way way)
     {
         Clear([want]);
         left.RemoveAll(blank => blank.Want == want);
         ways[want.Index] = way;
-        left.AddRange(want.Ways[way].Blanks);
+        left.AddRange(way.Blanks);
     }
 
-    public int WayOf(Want want) => ways[want.Index];
+    public Way WayOf(Want want) => ways[want.Index];
 
     /// <summary>The blanks of a matched group in the ways now chosen.</summary>
-    public IEnumerable<WantedBlank> BlanksOf(MatchedGroup group) => group.Wants.SelectMany(want => want.Ways[ways[want.Index]].Blanks);
+    public IEnumerable<WantedBlank> BlanksOf(MatchedGroup group) => group.Wants.SelectMany(want => ways[want.Index].Blanks);
 
     /// <summary>A board that may be changed, taken new or copied when another arrangement shares it.</summary>
     public BoardCutting Own(int board)
@@ -179,7 +179,7 @@ internal sealed class Arrangement
 
         foreach (var want in problem.Wants)
         {
-            money += problem.CostOf(want.Ways[ways[want.Index]]);
+            money += problem.CostOf(ways[want.Index]);
         }
 
         return new LayoutScore(leftOut, Bought.Sum(CostOfBuying), NotHonoured(), money);

@@ -94,7 +94,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         {
             foreach (var want in problem.Wants.Where(want => want.Ways.Count > 1 && random.Next(3) == 0))
             {
-                arrangement.Choose(want, random.Next(want.Ways.Count));
+                arrangement.Choose(want, want.Ways[random.Next(want.Ways.Count)]);
             }
         }
 
@@ -109,7 +109,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         switch (random.Next(10))
         {
             case 0 or 1 when PickWant() is { } want:
-                next.Choose(want, random.Next(want.Ways.Count));
+                next.Choose(want, want.Ways[random.Next(want.Ways.Count)]);
                 break;
             case 2 when PickGroup(from) is { } group:
                 next.Clear([.. group.Wants]);
