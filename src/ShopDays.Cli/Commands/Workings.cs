@@ -40,6 +40,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         $"laying out {Read.Job.Parts.Sum(part => part.Count + part.Spare)} parts on {CountWords.Of(Read.Job.Boards.Count, "board")}",
         () => LayoutSearch.LayOut(LayoutRequest.For(Read.Job, SawingRates) with
         {
+            Yard = Read.Shop.Units == LengthUnit.Inch ? YardSizes.Feet : YardSizes.Metric,
             Effort = effort,
             Seed = Seed,
             Preference = Preference,

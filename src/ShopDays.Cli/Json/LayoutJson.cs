@@ -33,6 +33,7 @@ internal static class LayoutJson
         one.Number,
         IsSpare = one.Number > one.Part.Count,
         Reason = UnplacedWords.Why(one, format),
+        MoreStockHelps = one.MoreStock == StockHelp.Helps,
     });
 
     /// <summary>The stock that would do.</summary>
@@ -44,6 +45,8 @@ internal static class LayoutJson
         WidthMm = JsonAnswer.Millimetres(one.Width),
         ThicknessMm = JsonAnswer.Millimetres(one.Thickness),
         BoardFeet = Math.Round(one.Volume.BoardFeet, 2, MidpointRounding.AwayFromZero),
+        CubicMetres = Math.Round(one.Volume.CubicMetres, 5, MidpointRounding.AwayFromZero),
+        one.ClearOfFlaws,
     });
 
     /// <summary>The names of matched parts that do not come from one board in sequence.</summary>

@@ -7,8 +7,22 @@ namespace ShopDays.Cli.Phrases;
 /// <summary>Says in the shop's own units why a part comes out of no board, and what stock would do.</summary>
 internal static class UnplacedWords
 {
-    /// <summary>Why a part comes out of no board.</summary>
-    public static string Why(Unplaced unplaced, LengthFormat format) => unplaced.Reason switch
+    private const int QuartersOfAnInch = 4;
+
+    /// <summary>Why a part comes out of no board, and what to do where more stock does not help.</summary>
+    public static string Why(Unplaced unplaced, LengthFormat format) => Reason(unplaced, format) + (unplaced.MoreStock switch
+    {
+        StockHelp.Helps => "",
+        StockHelp.PinnedToABoard => $"; more stock cannot help while it must come from {unplaced.Part.From}: take 'from' away, or name a stock line there",
+        StockHelp.NotSold => "; a yard has no board that would do" + (unplaced.Part.IsPanel ? "" : ", unless it may be a panel or be built up"),
+        _ => throw new UnreachableException(),
+    });
+
+    /// <summary>The stock that would do, in one line a kind.</summary>
+    public static string Wanted(StockWanted wanted, LengthFormat format) => FormattableString.Invariant(
+        $"{wanted.Count} more of {wanted.Species}, {format.Write(wanted.Length)} x {format.Write(wanted.Width)} x {Thickness(wanted.Thickness, format)} ({SawnWords.Of(wanted.Volume, format)}){(wanted.ClearOfFlaws ? ", clear of flaws" : "")}");
+
+    private static string Reason(Unplaced unplaced, LengthFormat format) => unplaced.Reason switch
     {
         UnplacedReason.NoSpecies none => $"there is no {none.Species} on hand",
         UnplacedReason.NoSuchStock none => $"it must come from {none.Line}, and no such board of its timber is on hand",
@@ -21,7 +35,13 @@ internal static class UnplacedWords
         _ => throw new UnreachableException(),
     };
 
-    /// <summary>The stock that would do, in one line a kind.</summary>
-    public static string Wanted(StockWanted wanted, LengthFormat format) => FormattableString.Invariant(
-        $"{wanted.Count} more of {wanted.Species}, {format.Write(wanted.Length)} x {format.Write(wanted.Width)} x {format.Write(wanted.Thickness)} ({SawnWords.Of(wanted.Volume, format)}){(wanted.ClearOfFlaws ? ", clear of flaws" : "")}");
+    /// <summary>Rough thickness as a yard names it: <c>5/4</c>, or <c>32 mm</c>.</summary>
+    private static string Thickness(Length thickness, LengthFormat format)
+    {
+        var quarter = Length.FromInches(1m / QuartersOfAnInch);
+        var quarters = thickness.EighthMicrometres / quarter.EighthMicrometres;
+        return format != LengthFormat.Millimetres && quarter * (int)quarters == thickness
+            ? FormattableString.Invariant($"{quarters}/{QuartersOfAnInch}")
+            : format.Write(thickness);
+    }
 }

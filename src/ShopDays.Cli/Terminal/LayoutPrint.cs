@@ -55,8 +55,8 @@ internal static class LayoutPrint
         }
 
         output.WriteLine(layout.Wanted.Count > 0
-            ? "The least extra stock, of the kinds on hand, that would do:"
-            : "No board of a kind on hand would do for them.");
+            ? "The least extra stock that would do, in sizes that a yard sells:"
+            : "More stock would not help.");
         foreach (var one in layout.Wanted)
         {
             screen.Wrapped(output, "- " + UnplacedWords.Wanted(one, format), indent: 2);

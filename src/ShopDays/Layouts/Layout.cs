@@ -11,7 +11,7 @@ public sealed record Layout
     /// <summary>The parts that no board yields, spares among them; empty when everything fits.</summary>
     public required IReadOnlyList<Unplaced> Unplaced { get; init; }
 
-    /// <summary>The stock that would do for what is unplaced; empty when everything fits or when no kind on hand could.</summary>
+    /// <summary>The stock that would do for what is unplaced; empty when everything fits or when no board that is sold could.</summary>
     public required IReadOnlyList<StockWanted> Wanted { get; init; }
 
     /// <summary>Matched parts and parts for the best face that do not come as the maker wished; empty when all do.</summary>

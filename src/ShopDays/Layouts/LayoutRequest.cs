@@ -18,6 +18,9 @@ public sealed record LayoutRequest
     /// <summary>What sawing costs in the shop.</summary>
     public required SawingRates Rates { get; init; }
 
+    /// <summary>In which sizes more stock can be bought: in feet and inches unless the shop works in millimetres.</summary>
+    public YardSizes Yard { get; init; } = YardSizes.Feet;
+
     /// <summary>How hard to search.</summary>
     public LayoutEffort Effort { get; init; } = LayoutEffort.Normal;
 

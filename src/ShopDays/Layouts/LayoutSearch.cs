@@ -14,8 +14,10 @@ public static class LayoutSearch
     {
         request = request with { Worth = request.Worth };
         List<Demand> demands = [.. request.Parts.Select(Demand.For)];
-        var found = new ShortOfStock(request, demands).Better(Arrange(request, demands));
+        var shortOfStock = new ShortOfStock(request, demands);
+        var found = shortOfStock.Better(Arrange(request, demands));
         var layout = new LayoutWriter(found.Problem, found.Arrangement, request).Write(found.Wanted);
+        layout = layout with { Unplaced = [.. layout.Unplaced.Select(one => one with { MoreStock = shortOfStock.HelpFor(one.Part, found) })] };
         var faults = LayoutCheck.Faults(request.Boards, request.Parts, request.Allowances, layout);
         return faults.Count == 0
             ? layout

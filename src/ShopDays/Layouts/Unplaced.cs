@@ -7,7 +7,24 @@ namespace ShopDays.Layouts;
 /// <param name="Part">The part.</param>
 /// <param name="Number">Which of it, from 1; beyond the part's count it is a spare.</param>
 /// <param name="Reason">Why.</param>
-public sealed record Unplaced(Part Part, int Number, UnplacedReason Reason);
+public sealed record Unplaced(Part Part, int Number, UnplacedReason Reason)
+{
+    /// <summary>Whether more stock helps it.</summary>
+    public StockHelp MoreStock { get; init; }
+}
+
+/// <summary>Whether more stock helps a part that no board yields.</summary>
+public enum StockHelp
+{
+    /// <summary>With the stock wanted it has a place.</summary>
+    Helps,
+
+    /// <summary>It must come from one board, and that does not yield it.</summary>
+    PinnedToABoard,
+
+    /// <summary>No yard sells a board that would do: the part is too thick, too long, or too wide for one that is no panel.</summary>
+    NotSold,
+}
 
 /// <summary>Why a part comes out of no board. Lengths are given as they are: the caller prints them in the shop's units.</summary>
 public abstract record UnplacedReason

@@ -21,24 +21,24 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
     /// <summary>Jobs of so many parts get all rounds.</summary>
     private const double FullRoundsUpTo = 60;
 
+    /// <summary>How many boards are asked for beyond those reckoned, one by one, until the parts are found to fit.</summary>
+    private const int MostAdded = 5;
+
     /// <summary>Sums of the same volumes in another order differ by less.</summary>
     private const double Hair = 1e-9;
 
+    private readonly MissingStock missing = new(request);
+
     /// <summary>The better of what was found on the boards on hand and what comes of more boards given up again.</summary>
-    public Found Better((LayoutProblem Problem, Arrangement Arrangement) onHand)
+    /// <param name="onHand">What was found on the boards on hand.</param>
+    /// <param name="isProved">Whether the stock wanted is tried out, and more of it asked for when the parts do not fit so.</param>
+    public Found Better((LayoutProblem Problem, Arrangement Arrangement) onHand, bool isProved = true)
     {
         var (problem, arrangement) = onHand;
-        if (arrangement.Left.Count == 0 && problem.Impossible.Count == 0)
-        {
-            return new Found(problem, arrangement, []);
-        }
-
-        var unplaced = arrangement.Left
-            .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, Number: number)))
-            .Distinct()
-            .Select(one => new Unplaced(one.Part, one.Number, problem.WhyUnplaced(one.Part)));
-        var wanted = MissingStock.For([.. problem.Impossible, .. unplaced], request);
+        var unplaced = UnplacedOf(onHand);
         var best = (Problem: problem, Arrangement: arrangement);
+        var helpless = problem.Impossible.Select(one => one.Part).Where(missing.IsPinnedToOne).Select(part => part.Name).ToHashSet(StringComparer.Ordinal);
+        var wanted = WantedFor(unplaced, helpless);
         var more = WithSlack(wanted);
         for (var attempt = 0; wanted.Count > 0; attempt++)
         {
@@ -52,7 +52,17 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
                 best = (larger, onlyOnHand);
             }
 
-            if (found.Left.Count > 0 || ValueOf(bought) >= ValueOf(wanted))
+            // What must come from one board and has no room there with boards to spare is not helped by more of them.
+            var left = found.Left.Select(blank => blank.Blank.Part).Where(part => !helpless.Contains(part.Name)).ToList();
+            if (left.Exists(missing.IsPinnedToOne))
+            {
+                helpless.UnionWith(left.Where(missing.IsPinnedToOne).Select(part => part.Name));
+                wanted = WantedFor(unplaced, helpless);
+                more = WithSlack(wanted);
+                continue;
+            }
+
+            if (left.Count > 0 || ValueOf(bought) >= ValueOf(wanted))
             {
                 break;
             }
@@ -61,12 +71,65 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
             more = WithoutOne(larger, found);
         }
 
-        return new Found(best.Problem, best.Arrangement, Kinds(wanted));
+        var lacks = best.Arrangement.Left.Any(blank => !helpless.Contains(blank.Blank.Part.Name)) || best.Problem.Impossible.Count > 0;
+        wanted = !lacks ? [] : isProved && wanted.Count > 0 ? Proved(wanted, helpless) : wanted;
+        return new Found(best.Problem, best.Arrangement, Kinds(wanted), helpless);
     }
 
-    /// <summary>Some more boards of the kinds wanted.</summary>
-    private static IReadOnlyList<Board> WithSlack(IReadOnlyList<Board> wanted) =>
-        [.. wanted.GroupBy(KindOf).SelectMany(kind => MissingStock.More(kind.First() with { Line = kind.Key.Line }, kind.Count() + Slack))];
+    /// <summary>Why more stock is, or is not, a help to a part that is left out.</summary>
+    public StockHelp HelpFor(Part part, Found found) => found.Helpless.Contains(part.Name)
+        ? StockHelp.PinnedToABoard
+        : missing.IsSold(part) ? StockHelp.Helps : StockHelp.NotSold;
+
+    private static List<Unplaced> UnplacedOf((LayoutProblem Problem, Arrangement Arrangement) found) =>
+    [
+        .. found.Problem.Impossible,
+        .. found.Arrangement.Left
+            .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, Number: number)))
+            .Distinct()
+            .Select(one => new Unplaced(one.Part, one.Number, found.Problem.WhyUnplaced(one.Part))),
+    ];
+
+    private IReadOnlyList<Board> WantedFor(List<Unplaced> unplaced, HashSet<string> helpless) =>
+        missing.For([.. unplaced.Where(one => !helpless.Contains(one.Part.Name))]);
+
+    /// <summary>The boards, and as many more of them as it takes until the parts are found to fit when the boards lie among those on hand.</summary>
+    private IReadOnlyList<Board> Proved(IReadOnlyList<Board> wanted, HashSet<string> helpless)
+    {
+        for (var more = 0; more < MostAdded; more++)
+        {
+            wanted = [.. wanted.GroupBy(KindOf).SelectMany(kind => kind)];
+            var left = LeftWith(wanted, helpless);
+            var kind = wanted.Where(board => left.Exists(part => missing.CouldTake(board, part))).MinBy(missing.ValueOf);
+            if (kind is null)
+            {
+                break;
+            }
+
+            wanted = MissingStock.Numbered([.. wanted, kind]);
+        }
+
+        return wanted;
+    }
+
+    /// <summary>The parts that are left out when boards lie among those on hand, but for those that no board helps.</summary>
+    private List<Part> LeftWith(IReadOnlyList<Board> boards, HashSet<string> helpless)
+    {
+        var bought = request with { Boards = [.. request.Boards, .. boards], Progress = null };
+        bought = bought with { Worth = Worth.Of(bought) };
+        var found = LayoutSearch.Arrange(bought, demands, arrangement => arrangement.Left.All(IsHelpless));
+        return found.Arrangement.Left.All(IsHelpless)
+            ? []
+            : [.. UnplacedOf(InBoth(new ShortOfStock(bought, demands).Better(found, isProved: false))).Select(one => one.Part).Where(part => !helpless.Contains(part.Name)).Distinct()];
+
+        bool IsHelpless(WantedBlank blank) => helpless.Contains(blank.Blank.Part.Name);
+
+        static (LayoutProblem Problem, Arrangement Arrangement) InBoth(Found found) => (found.Problem, found.Arrangement);
+    }
+
+    /// <summary>Some more boards of the kinds wanted, and a few smaller ones that may take the place of a large one.</summary>
+    private IReadOnlyList<Board> WithSlack(IReadOnlyList<Board> wanted) => MissingStock.Numbered(
+        wanted.GroupBy(KindOf).SelectMany(kind => Enumerable.Repeat(kind.First(), kind.Count() + Slack)).Concat(missing.Smaller(wanted)));
 
     /// <summary>The boards bought but the one that is used least.</summary>
     private static List<Board> WithoutOne(LayoutProblem problem, Arrangement found)
@@ -92,18 +155,17 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
     private static double Placed(LayoutProblem problem, Arrangement arrangement) =>
         problem.Wants.Sum(want => want.Numbers.Sum(want.Weight)) - arrangement.Score().LeftOut;
 
-    private static Board KindOf(Board board) => board with { Name = "", Line = board.Line, Flaws = [] };
+    private static Board KindOf(Board board) => board with { Name = board.Line, Line = board.Line };
 
     private List<StockWanted> Kinds(IReadOnlyList<Board> wanted) =>
-    [
-        .. wanted.GroupBy(KindOf).Select(kind => new StockWanted(kind.Key.Species, kind.Key.Length, kind.Key.Width, kind.Key.Thickness, kind.Count())
-        {
-            ClearOfFlaws = request.Boards.Any(board => board.Flaws.Count > 0 && KindOf(board) == kind.Key),
-        }),
-    ];
+        [.. wanted.GroupBy(KindOf).Select(kind => new StockWanted(kind.Key, kind.Count()) { ClearOfFlaws = missing.IsLikeFlawed(kind.Key) })];
 
-    private double ValueOf(IReadOnlyList<Board> some) => some.Sum(board => new StockBoard(board, request).Value);
+    private double ValueOf(IReadOnlyList<Board> some) => some.Sum(missing.ValueOf);
 }
 
 /// <summary>A layout and the stock that would do for what it leaves out.</summary>
-internal sealed record Found(LayoutProblem Problem, Arrangement Arrangement, IReadOnlyList<StockWanted> Wanted);
+/// <param name="Problem">What was laid out.</param>
+/// <param name="Arrangement">How.</param>
+/// <param name="Wanted">The stock.</param>
+/// <param name="Helpless">Names of the parts that no stock helps, since they must come from one board.</param>
+internal sealed record Found(LayoutProblem Problem, Arrangement Arrangement, IReadOnlyList<StockWanted> Wanted, IReadOnlySet<string> Helpless);
