@@ -8,12 +8,13 @@ return args switch
     ["layout"] => LayoutTimes.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
     ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
+    ["short"] => ShortStock.Print(),
     ["triplets"] => TripletSticks.Print(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | guillotine | layout | sawing [long] | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | guillotine | layout | sawing [long] | short | triplets");
     return 2;
 }
