@@ -26,7 +26,7 @@ internal static class PlanBook
         Section("Waits", paper, WaitPages.Of(plan));
         Section("Cautions", paper, CautionPages.Of(plan, upright));
         Section("Stock", paper, StockPages.Of(plan));
-        Section("Boards", paper, BoardPages.Of(plan, upright));
+        Section("Boards", paper.Turned(), BoardPages.Of(plan, RoomOf(paper.Turned(), margins)));
         Section("Cut list", paper.Turned(), CutListPages.Of(plan));
         var days = PaperDay.Of(plan.Plan);
         foreach (var day in days)

@@ -28,6 +28,12 @@ internal static class LayoutPrint
             screen.Wrapped(WishWords.Of(wish));
         }
 
+        if (layout.Boards.Count > 0)
+        {
+            screen.Out.WriteLine();
+            screen.Wrapped("In the sketches the end to measure from is at the left, the edge below; dots are lost, what is left blank is kept, × is a flaw. Each cut is told by its near side: the saw goes beyond it.");
+        }
+
         foreach (var board in layout.Boards)
         {
             PrintBoard(screen, board, format);
@@ -95,15 +101,22 @@ internal static class LayoutPrint
         }
 
         screen.Wrapped(string.Join("   ", board.Blanks.Select((blank, place) =>
-            $"{BoardSketch.LetterOf(place)} {blank.Blank.Label}, {format.Write(blank.Region.Length)} x {format.Write(blank.Region.Width)}".Replace(' ', '\u00a0'))));
+            $"{BoardSketch.LetterOf(place)} {blank.Blank.Label}, {format.Write(blank.Region.Length)} x {format.Write(blank.Region.Width)}{(blank.Blank.IsResawn ? ", resawn" : "")}".Replace(' ', '\u00a0'))));
+        List<string> kept = [.. board.Offcuts.Where(offcut => offcut.IsUseful).Select(offcut => $"{format.Write(offcut.Region.Length)} x {format.Write(offcut.Region.Width)}".Replace(' ', '\u00a0'))];
+        if (kept.Count > 0)
+        {
+            screen.Wrapped("keep " + string.Join(", ", kept), indent: 2);
+        }
+
         screen.Out.WriteLine();
-        var table = Grid.WithHeads(">cut", "kind", ">at", ">length", "frees");
+        var table = Grid.WithHeads(">cut", "kind", ">at", "from", ">length", "frees");
         foreach (var cut in board.Cuts)
         {
             table.AddTexts(
                 FormattableString.Invariant($"{cut.Order}"),
                 CutWords.Of(cut.Kind),
                 format.Write(cut.At),
+                CutWords.MeasuredFrom(cut.Kind),
                 format.Write(cut.Length),
                 cut.Frees);
         }

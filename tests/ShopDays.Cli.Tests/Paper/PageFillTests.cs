@@ -19,13 +19,13 @@ public sealed class PageFillTests
     [Fact]
     public void The_pages_of_a_long_job_are_filled_too() => AssertFilled(PlanBook.Set(APlan.Of(APlan.Parts(60), AShop.With(PaperSize.A4))));
 
-    // The bound is our own wish: a plan that is pinned up should not be a book.
+    // The bound is our own wish: a plan that is pinned up should not be a book. Six boards have a page each.
     [Fact]
-    public async Task The_plan_of_the_writing_table_takes_no_more_than_32_pages()
+    public async Task The_plan_of_the_writing_table_takes_no_more_than_35_pages()
     {
         using var document = PdfDocument.Open(await Sample.Of("tidewater-commission").Pdf());
 
-        Assert.InRange(document.NumberOfPages, 1, 32);
+        Assert.InRange(document.NumberOfPages, 1, 35);
     }
 
     [Theory]

@@ -7,8 +7,11 @@ namespace ShopDays.Cli.Paper.Boards;
 /// <summary>Every board that is cut: its picture, and its cuts in order.</summary>
 internal static class BoardPages
 {
-    // So that two boards with a dozen cuts each share a page.
-    private const double Tallest = 130;
+    // So that a wide slab with a dozen cuts has its page to itself, and two boards with few cuts share one.
+    private const double Tallest = 150;
+
+    // The largest picture with its cuts well apart, then closer, then a smaller picture.
+    private static readonly (double Tallest, bool IsClose)[] Ways = [(Tallest, false), (Tallest, true), (54, true)];
 
     // The heading of the section and its legend, above the first board.
     private const double Above = 55;
@@ -23,28 +26,27 @@ internal static class BoardPages
         var wording = new Wording(plan);
         foreach (var layout in plan.Layout.Boards)
         {
-            var picture = new BoardPicture(layout, plan.Format, plan.Job.Allowances.Kerf, room.Width, Tallest);
-            List<Block> board =
-            [
-                new Heading(wording.Board(layout.Board) + (layout.IsBestFaceUp ? ", best face up" : ""), TypeScale.Subheading) { BookmarkLevel = 1 },
-                new Drawing(picture.Height, (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y))),
-            ];
-            if (picture.Key.Count > 0)
+            // With its cuts on one page if one page can hold both, set closely if need be; otherwise they go on behind it.
+            var left = new Room(room.Width, room.Height - (layout == plan.Layout.Boards[0] ? Above : 0));
+            if (Densities.First(Ways, way => [new Together([.. Picture(way.Tallest), CutTable.Of(layout, wording, way.IsClose)])], left) is { } whole)
             {
-                board.Add(new Paragraph(KeyOf(picture, wording), TypeScale.Small));
-            }
-
-            // With its cuts on one page if one page can hold both; otherwise they go on behind it.
-            var cuts = CutTable.Of(layout, wording);
-            var whole = new Together([.. board, cuts]);
-            if (whole.Pieces(room).Sum(piece => piece.Height) <= room.Height - (layout == plan.Layout.Boards[0] ? Above : 0))
-            {
-                yield return whole;
+                yield return whole[0];
             }
             else
             {
-                yield return new Together(board);
-                yield return cuts;
+                yield return new Together([.. Picture(Tallest)]);
+                yield return CutTable.Of(layout, wording);
+            }
+
+            IEnumerable<Block> Picture(double tallest)
+            {
+                var picture = new BoardPicture(layout, plan.Format, plan.Job.Allowances.Kerf, room.Width, tallest);
+                yield return new Heading(wording.Board(layout.Board) + (layout.IsBestFaceUp ? ", best face up" : ""), TypeScale.Subheading) { BookmarkLevel = 1 };
+                yield return new Drawing(picture.Height, (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y)));
+                if (picture.Key.Count > 0)
+                {
+                    yield return new Paragraph(KeyOf(picture, wording), TypeScale.Small);
+                }
             }
         }
 

@@ -19,20 +19,17 @@ internal static class CutTable
     ];
 
     /// <summary>The table.</summary>
-    public static Table Of(BoardLayout layout, Wording wording) =>
-        new(Columns, [.. layout.Cuts.OrderBy(cut => cut.Order).Select(cut => RowOf(cut, layout, wording))], TypeScale.Body with { Size = 8.5 }) { Distance = 7, Padding = 1.3 };
+    /// <param name="layout">How the board is cut.</param>
+    /// <param name="wording">How lengths are written.</param>
+    /// <param name="isClose">Whether it is set as closely as can still be read.</param>
+    public static Table Of(BoardLayout layout, Wording wording, bool isClose = false) =>
+        new(Columns, [.. layout.Cuts.OrderBy(cut => cut.Order).Select(cut => RowOf(cut, layout, wording))], TypeScale.Body with { Size = isClose ? 8 : 8.5 }) { Distance = 7, Padding = isClose ? 0.5 : 1.3 };
 
     private static Row RowOf(Cut cut, BoardLayout layout, Wording wording) => Row.Of(
         new TickCell(),
         CountWords.Number(cut.Order),
         CutWords.Of(cut.Kind),
-        cut.Kind switch
-        {
-            CutKind.Crosscut => $"{wording.Length(cut.At)} from the end",
-            CutKind.Rip or CutKind.Straighten => $"{wording.Length(cut.At)} from the edge",
-            CutKind.Resaw => $"{wording.Length(cut.At)} from the face",
-            _ => throw new System.Diagnostics.UnreachableException(),
-        },
+        $"{wording.Length(cut.At)} from the {CutWords.MeasuredFrom(cut.Kind)}",
         InHand(cut, layout, wording),
         wording.Length(cut.Length),
         cut.Frees);

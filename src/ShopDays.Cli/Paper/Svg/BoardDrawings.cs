@@ -76,15 +76,8 @@ internal static class BoardDrawings
 
     private static string InWords(Cut cut, LengthFormat format)
     {
-        var from = cut.Kind switch
-        {
-            CutKind.Crosscut => "end",
-            CutKind.Rip or CutKind.Straighten => "edge",
-            CutKind.Resaw => "face",
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
         var frees = cut.Frees.Length > 0 ? $", which frees {cut.Frees}" : "";
-        return $"Cut {CountWords.Number(cut.Order)}: {CutWords.Of(cut.Kind)} {format.Write(cut.At)} from the {from}, {format.Write(cut.Length)} long{frees}.";
+        return $"Cut {CountWords.Number(cut.Order)}: {CutWords.Of(cut.Kind)} {format.Write(cut.At)} from the {CutWords.MeasuredFrom(cut.Kind)}, {format.Write(cut.Length)} long{frees}.";
     }
 
     // Letters and digits of the plain alphabet, everything else a hyphen, so that it is safe as a file and within a drawing.
