@@ -52,7 +52,7 @@ public sealed class BoardFillTests
         board =>
         {
             var table = new PieceValues(board.Length, board.Width, board.Candidates);
-            var coarse = new PieceValues((board.Length, board.Width), board.Candidates, board.Candidates.Min(one => one.Length), board.Candidates.Min(one => one.Width));
+            var coarse = new PieceValues(board.Length, board.Width, board.Candidates, 2, 2);
             var plain = new double[board.Length + 1, board.Width + 1];
             for (var length = 1; length <= board.Length; length++)
             {
@@ -65,6 +65,24 @@ public sealed class BoardFillTests
                     Assert.Equal(plain[length, width], table.Best(length, width));
                     Assert.True(coarse.Best(length, width) >= plain[length, width]);
                 }
+            }
+        },
+        iter: 300);
+
+    [Fact]
+    public void No_filling_earns_more_than_the_limit_says_in_steps_of_any_size() => Boards.Sample(
+        board =>
+        {
+            var cuts = new CostOfCuts(1, 0.5, 2, 0.25);
+            Candidate[] fitting = [.. board.Candidates.Where(one => one.Length <= board.Length && one.Width <= board.Width)];
+            var filled = new BoardFill(board.Length, board.Width, fitting, cuts).Find(int.MaxValue);
+            var (along, across) = (fitting.Select(one => one.Length).Append(board.Length).Min(), fitting.Select(one => one.Width).Append(board.Width).Min());
+            foreach (var step in ((int, int)[])[(1, 1), (along, across), ((along + 1) / 2, (across + 1) / 2)])
+            {
+                var taken = new double[fitting.Length];
+                var most = new SawnValues((board.Length, board.Width), fitting, step, cuts, 0, default).Most([.. fitting.Select(one => one.Value)], taken);
+                Assert.True(most >= filled.Value);
+                Assert.Equal(most > 0, taken.Any(count => count > 0));
             }
         },
         iter: 300);

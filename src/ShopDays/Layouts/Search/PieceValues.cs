@@ -1,6 +1,3 @@
-using System.Numerics;
-using System.Runtime.InteropServices;
-
 namespace ShopDays.Layouts.Search;
 
 /// <summary>
@@ -34,26 +31,15 @@ internal sealed class PieceValues
     /// <param name="mostAlong">How many steps of length there may be.</param>
     /// <param name="mostAcross">How many steps of width there may be.</param>
     public PieceValues(int length, int width, IReadOnlyList<Candidate> candidates, int mostAlong = int.MaxValue, int mostAcross = int.MaxValue)
-        : this(
-            (length, width),
-            candidates,
-            CutSteps.For(length, [.. candidates.Select(candidate => candidate.Length)], mostAlong),
-            CutSteps.For(width, [.. candidates.Select(candidate => candidate.Width)], mostAcross))
     {
-    }
-
-    /// <param name="most">Length and width of the largest piece that will be asked for.</param>
-    /// <param name="candidates">What pieces are cut into.</param>
-    /// <param name="stepAlong">Steps of length; none may be longer than a candidate.</param>
-    /// <param name="stepAcross">Steps of width; none may be wider than a candidate.</param>
-    public PieceValues((int Length, int Width) most, IReadOnlyList<Candidate> candidates, int stepAlong, int stepAcross)
-    {
-        (whole, this.stepAlong, this.stepAcross) = (candidates, stepAlong, stepAcross);
+        whole = candidates;
+        stepAlong = CutSteps.For(length, [.. candidates.Select(candidate => candidate.Length)], mostAlong);
+        stepAcross = CutSteps.For(width, [.. candidates.Select(candidate => candidate.Width)], mostAcross);
         this.candidates = [.. candidates.Select(candidate => candidate with { Length = candidate.Length / stepAlong, Width = candidate.Width / stepAcross })];
         IsExact = candidates.All(candidate => candidate.Length % stepAlong == 0 && candidate.Width % stepAcross == 0);
-        rowOf = RowsOf(most.Length / stepAlong, [.. this.candidates.Select(candidate => candidate.Length).Distinct()]);
+        rowOf = RowsOf(length / stepAlong, [.. this.candidates.Select(candidate => candidate.Length).Distinct()]);
         lengths = [.. Enumerable.Range(0, rowOf.Length).Where(along => along == 0 || rowOf[along] != rowOf[along - 1])];
-        stride = (most.Width / stepAcross) + 1;
+        stride = (width / stepAcross) + 1;
         values = new double[lengths.Length * stride];
         Work();
     }
@@ -69,17 +55,6 @@ internal sealed class PieceValues
 
     /// <summary>The most that a piece is worth; up to the size that was said when the table was made.</summary>
     public double Best(int length, int width) => values[(rowOf[length / stepAlong] * stride) + (width / stepAcross)];
-
-    /// <summary>Values the candidates anew and works the table out again.</summary>
-    public void Price(ReadOnlySpan<double> prices)
-    {
-        for (var kind = 0; kind < candidates.Length; kind++)
-        {
-            candidates[kind] = candidates[kind] with { Value = prices[kind] };
-        }
-
-        Work();
-    }
 
     /// <summary>The cuts that make a piece worth the most; null when it yields nothing. The piece may be larger than what is asked for unless <see cref="IsExact"/>.</summary>
     public Filling? Cuts(int length, int width) => Trace(rowOf[length / stepAlong], width / stepAcross);
@@ -131,7 +106,7 @@ internal sealed class PieceValues
             var far = rowOf[along - lengths[near]];
             if (lengths[far] + lengths[near] == along)
             {
-                Raise(here[from..to], all.Slice((near * stride) + from, to - from), all.Slice((far * stride) + from, to - from));
+                Rows.Raise(here[from..to], all.Slice((near * stride) + from, to - from), all.Slice((far * stride) + from, to - from));
             }
         }
 
@@ -160,43 +135,8 @@ internal sealed class PieceValues
             var most = Math.Min(near, here.Length - 1 - near);
             if (least <= most)
             {
-                Raise(here.Slice(near + least, most - least + 1), here[near], here.Slice(least, most - least + 1));
+                Rows.Raise(here.Slice(near + least, most - least + 1), here[near], here.Slice(least, most - least + 1));
             }
-        }
-    }
-
-    private static void Raise(Span<double> to, ReadOnlySpan<double> near, ReadOnlySpan<double> far)
-    {
-        ref var into = ref MemoryMarshal.GetReference(to);
-        ref var one = ref MemoryMarshal.GetReference(near);
-        ref var other = ref MemoryMarshal.GetReference(far);
-        nuint at = 0;
-        for (; at + (nuint)Vector<double>.Count <= (nuint)to.Length; at += (nuint)Vector<double>.Count)
-        {
-            var sum = Vector.LoadUnsafe(ref one, at) + Vector.LoadUnsafe(ref other, at);
-            Vector.MaxNative(sum, Vector.LoadUnsafe(ref into, at)).StoreUnsafe(ref into, at);
-        }
-
-        for (var rest = (int)at; rest < to.Length; rest++)
-        {
-            to[rest] = Math.Max(to[rest], near[rest] + far[rest]);
-        }
-    }
-
-    private static void Raise(Span<double> to, double near, ReadOnlySpan<double> far)
-    {
-        ref var into = ref MemoryMarshal.GetReference(to);
-        ref var other = ref MemoryMarshal.GetReference(far);
-        var one = new Vector<double>(near);
-        nuint at = 0;
-        for (; at + (nuint)Vector<double>.Count <= (nuint)to.Length; at += (nuint)Vector<double>.Count)
-        {
-            Vector.MaxNative(one + Vector.LoadUnsafe(ref other, at), Vector.LoadUnsafe(ref into, at)).StoreUnsafe(ref into, at);
-        }
-
-        for (var rest = (int)at; rest < to.Length; rest++)
-        {
-            to[rest] = Math.Max(to[rest], near + far[rest]);
         }
     }
 

@@ -9,14 +9,22 @@ internal readonly record struct BlankKind(int Length, int Width, int Count)
     public double Area => (double)Length * Width;
 }
 
-/// <summary>Boards that are alike.</summary>
+/// <summary>Boards that are alike. Costs are told twice, since each of two ways of reckoning what a board can earn is at times the stricter.</summary>
 /// <param name="Length">Length of the usable place with a kerf.</param>
 /// <param name="Width">Width of the usable place with a kerf.</param>
 /// <param name="Room">Area in which blanks with their kerfs could lie.</param>
 /// <param name="Count">How many of them there are.</param>
-/// <param name="Cost">What one costs at least when it is cut at all.</param>
-/// <param name="CostOf">What a blank of each kind costs in addition; infinite when the board must not yield it.</param>
-internal sealed record BoardKind(int Length, int Width, double Room, int Count, double Cost, double[] CostOf);
+/// <param name="ByArea">The costs with sawing charged to each blank.</param>
+/// <param name="BySaw">The costs with sawing left to the cuts.</param>
+/// <param name="Cuts">What cuts cost.</param>
+/// <param name="Border">What the board's own ends and edges cost.</param>
+internal sealed record BoardKind(
+    int Length, int Width, double Room, int Count, LeastCosts ByArea, LeastCosts BySaw, CostOfCuts Cuts, BorderCost Border);
+
+/// <summary>What a board costs at least.</summary>
+/// <param name="Board">When it is cut at all.</param>
+/// <param name="Blanks">What a blank of each kind adds; infinite when the board must not yield it.</param>
+internal readonly record struct LeastCosts(double Board, double[] Blanks);
 
 /// <summary>
 /// A lower bound to what it costs to cut given blanks out of given boards. Every kind of blank is given a price; whatever the
@@ -29,21 +37,25 @@ internal sealed class PricedBound
     /// <summary>Sums in another order differ by less.</summary>
     private const double Hair = 1 - 1e-11;
 
+    /// <summary>The pace is halved whenever nothing is gained for a while; below this nothing more is to be had.</summary>
+    private const double LeastPace = 0.1;
+
     private readonly IReadOnlyList<BlankKind> blanks;
     private readonly IReadOnlyList<BoardKind> boards;
-    private readonly (PieceValues Values, int[] Kinds)[] tables;
+    private readonly (SawnValues Values, int[] Kinds)[] tables;
     private readonly double[] slope;
     private readonly double[] taken;
     private readonly double[] net;
 
     /// <param name="blanks">All blanks, by kinds.</param>
     /// <param name="boards">All boards, by kinds.</param>
+    /// <param name="kerf">The kerf that is in all sizes.</param>
     /// <param name="mostAlong">Into how many steps of length a board is divided.</param>
     /// <param name="mostAcross">Into how many steps of width a board is divided.</param>
-    public PricedBound(IReadOnlyList<BlankKind> blanks, IReadOnlyList<BoardKind> boards, int mostAlong, int mostAcross)
+    public PricedBound(IReadOnlyList<BlankKind> blanks, IReadOnlyList<BoardKind> boards, int kerf, int mostAlong, int mostAcross)
     {
         (this.blanks, this.boards) = (blanks, boards);
-        tables = [.. boards.Select(board => TableFor(board, mostAlong, mostAcross))];
+        tables = [.. boards.Select(board => TableFor(board, kerf, mostAlong, mostAcross))];
         slope = new double[blanks.Count];
         taken = new double[blanks.Count];
         net = new double[blanks.Count];
@@ -74,7 +86,7 @@ internal sealed class PricedBound
                 steep += slope[kind] * slope[kind] * blanks[kind].Area * blanks[kind].Area;
             }
 
-            if (steep == 0 || best >= known * (1 - 1e-9))
+            if (steep == 0 || pace < LeastPace || best >= known * (1 - 1e-9))
             {
                 break;
             }
@@ -91,8 +103,8 @@ internal sealed class PricedBound
 
     /// <summary>Prices by area at which no board earns more than it costs.</summary>
     private double[] FirstPrices() => [.. blanks.Select((blank, kind) => boards
-        .Where(board => double.IsFinite(board.CostOf[kind]))
-        .Select(board => Math.Max(0, board.CostOf[kind] + (blank.Area * Math.Max(0, board.Cost) / board.Room)))
+        .Where(board => double.IsFinite(board.ByArea.Blanks[kind]))
+        .Select(board => Math.Max(0, board.ByArea.Blanks[kind] + (blank.Area * Math.Max(0, board.ByArea.Board) / board.Room)))
         .DefaultIfEmpty(0)
         .Min())];
 
@@ -109,12 +121,7 @@ internal sealed class PricedBound
         for (var index = 0; index < boards.Count; index++)
         {
             var board = boards[index];
-            for (var kind = 0; kind < prices.Length; kind++)
-            {
-                net[kind] = Math.Max(0, prices[kind] - board.CostOf[kind]);
-            }
-
-            var earned = MostEarned(board, tables[index]) - board.Cost;
+            var earned = MostEarned(board, tables[index], prices);
             if (earned > 0)
             {
                 bound -= board.Count * earned;
@@ -128,31 +135,39 @@ internal sealed class PricedBound
         return bound;
     }
 
-    /// <summary>The most a board earns at the prices in <see cref="net"/>, by area or by cuts, whichever is less.</summary>
-    private double MostEarned(BoardKind board, (PieceValues Values, int[] Kinds) table)
+    /// <summary>The most a board earns at some prices beyond its own cost, by area or by cuts, whichever is less.</summary>
+    private double MostEarned(BoardKind board, (SawnValues Values, int[] Kinds) table, double[] prices)
     {
-        var byArea = MostByArea(board.Room);
-        if (byArea <= board.Cost)
+        for (var kind = 0; kind < prices.Length; kind++)
+        {
+            net[kind] = Math.Max(0, prices[kind] - board.ByArea.Blanks[kind]);
+        }
+
+        var byArea = MostByArea(board.Room) - board.ByArea.Board;
+        if (byArea <= 0)
         {
             return byArea;
         }
 
-        Span<double> candidates = new double[table.Kinds.Length];
-        for (var place = 0; place < candidates.Length; place++)
+        var (own, yielded) = (new double[table.Kinds.Length], new double[table.Kinds.Length]);
+        for (var place = 0; place < own.Length; place++)
         {
-            candidates[place] = net[table.Kinds[place]];
+            own[place] = Math.Max(0, prices[table.Kinds[place]] - board.BySaw.Blanks[table.Kinds[place]]);
         }
 
-        table.Values.Price(candidates);
-        var byCuts = table.Values.Best(board.Length, board.Width);
-        if (byCuts >= byArea)
+        var bySaw = table.Values.Most(own, yielded) - board.BySaw.Board;
+        if (bySaw >= byArea)
         {
             return byArea;
         }
 
         Array.Clear(taken);
-        Take(table.Values.Cuts(board.Length, board.Width), table.Kinds);
-        return byCuts;
+        for (var place = 0; place < own.Length; place++)
+        {
+            taken[table.Kinds[place]] = yielded[place];
+        }
+
+        return bySaw;
     }
 
     /// <summary>As if blanks could be melted into the board's area, the dearest for their area first, as many as there are.</summary>
@@ -175,38 +190,15 @@ internal sealed class PricedBound
         return sum;
     }
 
-    private void Take(Filling? filling, int[] kinds)
-    {
-        switch (filling)
-        {
-            case Filling.Single one:
-                taken[kinds[one.Kind]]++;
-                break;
-            case Filling.EndToEnd ends:
-                Take(ends.Near, kinds);
-                Take(ends.Far, kinds);
-                break;
-            case Filling.SideBySide sides:
-                Take(sides.Near, kinds);
-                Take(sides.Far, kinds);
-                break;
-            default:
-                break;
-        }
-    }
-
-    private (PieceValues Values, int[] Kinds) TableFor(BoardKind board, int mostAlong, int mostAcross)
+    private (SawnValues Values, int[] Kinds) TableFor(BoardKind board, int kerf, int mostAlong, int mostAcross)
     {
         int[] kinds = [.. Enumerable.Range(0, blanks.Count)
-            .Where(kind => double.IsFinite(board.CostOf[kind]) && blanks[kind].Length <= board.Length && blanks[kind].Width <= board.Width)];
+            .Where(kind => double.IsFinite(board.ByArea.Blanks[kind]) && blanks[kind].Length <= board.Length && blanks[kind].Width <= board.Width)];
         Candidate[] candidates = [.. kinds.Select(kind => new Candidate(blanks[kind].Length, blanks[kind].Width, 0))];
-        if (kinds.Length == 0)
-        {
-            return (new PieceValues(board.Length, board.Width, candidates), kinds);
-        }
-
-        var along = CutSteps.Fitting(board.Length, [.. candidates.Select(one => one.Length)], mostAlong);
-        var across = CutSteps.Fitting(board.Width, [.. candidates.Select(one => one.Width)], mostAcross);
-        return (new PieceValues((board.Length, board.Width), candidates, along, across), kinds);
+        var step = kinds.Length == 0
+            ? (board.Length, board.Width)
+            : (CutSteps.Fitting(board.Length, [.. candidates.Select(one => one.Length)], mostAlong),
+                CutSteps.Fitting(board.Width, [.. candidates.Select(one => one.Width)], mostAcross));
+        return (new SawnValues((board.Length, board.Width), candidates, step, board.Cuts, kerf, board.Border), kinds);
     }
 }
