@@ -100,7 +100,7 @@ internal sealed class TimberShare
         // Finer steps and more rounds say hardly more, and take long where boards are many: measured.
         var (along, across, rounds) = boards.Count switch
         {
-            <= 16 => (96, 48, 30),
+            <= 40 => (96, 48, 30),
             _ => (64, 32, 20),
         };
         return new PricedBound(kinds, boards, Units(kerf), along, across).Least(known, rounds);
