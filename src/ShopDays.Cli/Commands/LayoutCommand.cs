@@ -6,9 +6,17 @@ using ShopDays.Cli.Terminal;
 
 namespace ShopDays.Cli.Commands;
 
-/// <summary><c>shopdays layout</c>: where every part comes out of which board.</summary>
+/// <summary><c>shopdays layout</c>: where every part comes out of which board; with <c>--sawn</c> it records boards as cut so.</summary>
 internal sealed class LayoutCommand(Screen screen) : IShopCommand
 {
+    private readonly Option<string[]> sawn = new("--sawn")
+    {
+        Description = "Record these boards as sawn the way this layout has them; from then on the rest is laid out around them.",
+        HelpName = "BOARD...",
+        AllowMultipleArgumentsPerToken = true,
+        Arity = ArgumentArity.OneOrMore,
+    };
+
     /// <inheritdoc/>
     public Command Describe()
     {
@@ -22,8 +30,14 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
             }
         });
         command.Command.Add(svg);
+        command.Command.Add(sawn);
         command.AnswerWith(asked =>
         {
+            if (asked.Parsed.GetValue(sawn) is { Length: > 0 } names)
+            {
+                return new SawnRecording(asked, screen).Record(names);
+            }
+
             var workings = asked.Workings;
             var written = asked.Parsed.GetValue(svg) is { } folder ? Save(folder, workings) : [];
             if (asked.AsJson)

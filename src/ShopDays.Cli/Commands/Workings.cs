@@ -41,6 +41,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         () => LayoutSearch.LayOut(LayoutRequest.For(Read.Job, SawingRates) with
         {
             Yard = Read.Shop.Units == LengthUnit.Inch ? YardSizes.Feet : YardSizes.Metric,
+            Sawn = Read.SawnBoards,
             Effort = effort,
             Seed = Seed,
             Preference = Preference,

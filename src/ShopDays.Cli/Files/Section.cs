@@ -99,10 +99,19 @@ internal sealed class Section
         }).Value;
 
     /// <summary>Reads a list of sections, and closes each; empty when it is not there or no list.</summary>
-    public IReadOnlyList<T> Lines<T>(string key, string lineName, Func<Section, T?> read)
+    /// <param name="key">The key.</param>
+    /// <param name="lineName">What each line is, with its article.</param>
+    /// <param name="read">How a line is read.</param>
+    /// <param name="mayBeEmpty">Whether the key may stand there with nothing behind it.</param>
+    public IReadOnlyList<T> Lines<T>(string key, string lineName, Func<Section, T?> read, bool mayBeEmpty = false)
         where T : class =>
         Optional<IReadOnlyList<T>>(key, (node, reading) =>
         {
+            if (mayBeEmpty && node is YamlText { Value: "" })
+            {
+                return Field<IReadOnlyList<T>>.Read(node.Place, []);
+            }
+
             if (node is not YamlList list)
             {
                 reading.Findings.Add(node is YamlText { Value: "" }

@@ -1,4 +1,5 @@
 using ShopDays.Cli.Files.Jobs;
+using ShopDays.Layouts;
 using ShopDays.Parts;
 using ShopDays.Work;
 
@@ -12,6 +13,15 @@ internal sealed record ShopAndJob
 
     /// <summary>The job's file, named from the shop's folder.</summary>
     public required string JobFileName { get; init; }
+
+    /// <summary>Where it is said which boards are sawn, whether or not there is such a file yet.</summary>
+    public string SawnPath => Sawn.SawnFile.PathFor(Path.Combine(Folder.Path, JobFileName));
+
+    /// <summary>The same place, named from the shop's folder.</summary>
+    public string SawnName => Sawn.SawnFile.PathFor(JobFileName);
+
+    /// <summary>The boards that are sawn already; those of the job are what is left, offcuts kept among them.</summary>
+    public required IReadOnlyList<BoardLayout> SawnBoards { get; init; }
 
     /// <summary>The shop.</summary>
     public required Shop Shop { get; init; }
@@ -45,6 +55,8 @@ internal sealed record ShopAndJob
         var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings);
         var source = folder.Read(jobPath);
         var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits), findings);
+        var sawnPath = Sawn.SawnFile.PathFor(jobPath);
+        var sawn = located is not null && File.Exists(sawnPath) ? Sawn.SawnFile.Read(folder.Read(sawnPath), located, findings) : [];
         return findings.AreNone
             ? new(
                 new ShopAndJob
@@ -52,7 +64,8 @@ internal sealed record ShopAndJob
                     Folder = folder,
                     JobFileName = source.Name,
                     Shop = shop.Shop!,
-                    Located = located!,
+                    Located = located! with { Job = located.Job with { Boards = SawnStock.Left(located.Job.Boards, sawn) } },
+                    SawnBoards = sawn,
                     Operations = operations,
                     Species = BuiltIn.Species,
                     Waits = BuiltIn.Waits,

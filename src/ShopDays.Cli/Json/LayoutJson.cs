@@ -67,7 +67,8 @@ internal static class LayoutJson
         Numbers = wish is UnmetWish.NotBestFace not ? not.Numbers : [],
     });
 
-    private static object BoardOf(BoardLayout board) => new
+    /// <summary>One board.</summary>
+    public static object BoardOf(BoardLayout board) => new
     {
         Board = board.Board.Name,
         Species = board.Board.Species.Name,
@@ -75,6 +76,7 @@ internal static class LayoutJson
         WidthMm = JsonAnswer.Millimetres(board.Board.Width),
         ThicknessMm = JsonAnswer.Millimetres(board.Board.Thickness),
         WeightKg = Math.Round(board.Board.Weight.Kilograms, 2, MidpointRounding.AwayFromZero),
+        Sawn = board.IsSawn,
         BestFaceUp = board.IsBestFaceUp,
         Pieces = board.Blanks.SelectMany(PiecesOf),
         Cuts = board.Cuts.Select(cut => new
@@ -93,6 +95,7 @@ internal static class LayoutJson
             LengthMm = JsonAnswer.Millimetres(offcut.Region.Length),
             WidthMm = JsonAnswer.Millimetres(offcut.Region.Width),
             Kept = offcut.IsUseful,
+            offcut.Name,
         }),
     };
 

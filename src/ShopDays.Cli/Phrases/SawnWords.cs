@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShopDays.Layouts;
 using ShopDays.Measures;
 
 namespace ShopDays.Cli.Phrases;
@@ -10,6 +11,9 @@ internal static class SawnWords
 
     /// <summary>Below so many of a unit a tenth of it is told.</summary>
     private const double Small = 10;
+
+    /// <summary>The blanks of a board by their labels: <c>side 1, side 2</c>.</summary>
+    public static string Blanks(BoardLayout board) => board.Blanks.Count == 0 ? "no blanks" : string.Join(", ", board.Blanks.Select(placed => placed.Blank.Label));
 
     /// <summary><c>48 ft</c>, <c>0.3 ft</c> or <c>14.6 m</c>.</summary>
     public static string Of(Length length, LengthFormat format) => IsMetric(format)

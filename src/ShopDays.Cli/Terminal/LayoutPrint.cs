@@ -17,24 +17,41 @@ internal static class LayoutPrint
     public static void Print(Screen screen, string job, Layouts.Layout layout, LayoutPreference preference, LengthFormat format)
     {
         screen.Wrapped(layout.Fits ? $"{job}: every part comes out of the stock." : $"{job}: the stock does not yield every part.");
-        screen.Wrapped(FormattableString.Invariant(
-            $"{CountWords.Of(layout.Boards.Count, "board")} cut: {YieldWords.Of(layout)}."));
-        screen.Wrapped(FormattableString.Invariant(
-            $"{SawnWords.Of(layout.RipLength, format)} of rip and straightening, {SawnWords.Of(layout.CrosscutLength, format)} of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
-        PrintCost(screen, layout.Cost, preference, format);
+        if (layout.Sawn.Count > 0)
+        {
+            screen.Wrapped("Already sawn:");
+            foreach (var board in layout.Sawn)
+            {
+                screen.Wrapped($"- {board.Board.Name}: {SawnWords.Blanks(board)}", indent: 2);
+            }
+        }
+
+        if (layout.ToCut.Count > 0 || layout.Sawn.Count == 0)
+        {
+            screen.Wrapped(FormattableString.Invariant(
+                $"{CountWords.Of(layout.ToCut.Count, "board")} cut: {YieldWords.Of(layout)}."));
+            screen.Wrapped(FormattableString.Invariant(
+                $"{SawnWords.Of(layout.RipLength, format)} of rip and straightening, {SawnWords.Of(layout.CrosscutLength, format)} of crosscut, about {WorkTimeText.Write(layout.SawingTime)} at the saw, lining up and rest included."));
+            PrintCost(screen, layout.Cost, preference, format);
+        }
+        else
+        {
+            screen.Wrapped("No board is left to be sawn.");
+        }
+
         PrintMissing(screen.Out, screen, layout, format);
         foreach (var wish in layout.NotHonoured)
         {
             screen.Wrapped(WishWords.Of(wish));
         }
 
-        if (layout.Boards.Count > 0)
+        if (layout.ToCut.Count > 0)
         {
             screen.Out.WriteLine();
             screen.Wrapped("In the sketches the end to measure from is at the left, the edge below; dots are lost, what is left blank is kept, × is a flaw. Each cut is told by its near side: the saw goes beyond it.");
         }
 
-        foreach (var board in layout.Boards)
+        foreach (var board in layout.ToCut)
         {
             PrintBoard(screen, board, format);
         }

@@ -38,4 +38,8 @@ public sealed record PlacedBlank(Blank Blank, Region Region);
 /// <summary>What is left of a board in one piece.</summary>
 /// <param name="Region">Where it lies.</param>
 /// <param name="IsUseful">Whether it is large enough to keep.</param>
-public sealed record Offcut(Region Region, bool IsUseful);
+public sealed record Offcut(Region Region, bool IsUseful)
+{
+    /// <summary>Its name as a board of its own, once the board is sawn and it was kept; null until then.</summary>
+    public string? Name { get; init; }
+}

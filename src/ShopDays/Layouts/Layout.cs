@@ -5,8 +5,14 @@ namespace ShopDays.Layouts;
 /// <summary>Where every part comes out of which board.</summary>
 public sealed record Layout
 {
-    /// <summary>The boards that are cut, in the order of the stock.</summary>
+    /// <summary>The boards that are sawn already, then those that are to be cut, each in the order of the stock.</summary>
     public required IReadOnlyList<BoardLayout> Boards { get; init; }
+
+    /// <summary>The boards that are still to be cut.</summary>
+    public IReadOnlyList<BoardLayout> ToCut => [.. Boards.Where(board => !board.IsSawn)];
+
+    /// <summary>The boards that are sawn already.</summary>
+    public IReadOnlyList<BoardLayout> Sawn => [.. Boards.Where(board => board.IsSawn)];
 
     /// <summary>The parts that no board yields, spares among them; empty when everything fits.</summary>
     public required IReadOnlyList<Unplaced> Unplaced { get; init; }
@@ -17,10 +23,10 @@ public sealed record Layout
     /// <summary>Matched parts and parts for the best face that do not come as the maker wished; empty when all do.</summary>
     public required IReadOnlyList<UnmetWish> NotHonoured { get; init; }
 
-    /// <summary>The best yield of any layout of the same blanks, counted as in <see cref="Yield"/>, 0 to 1: a proven upper bound; 0 when no board is cut.</summary>
+    /// <summary>The best yield of any layout of the same blanks, counted as in <see cref="Yield"/>, 0 to 1: a proven upper bound; 0 when no board is to be cut.</summary>
     public required double BestPossibleYield { get; init; }
 
-    /// <summary>Hands-on time of all cuts at the rates given, with lining up and rest.</summary>
+    /// <summary>Hands-on time of all cuts still to be sawn, at the rates given, with lining up and rest.</summary>
     public required WorkTime SawingTime { get; init; }
 
     /// <summary>What it costs: timber, offcuts kept, and the hours that the layout decides.</summary>
@@ -29,13 +35,16 @@ public sealed record Layout
     /// <summary>Whether every part is there.</summary>
     public bool Fits => Unplaced.Count == 0;
 
-    /// <summary>Area of the blanks over area of the boards cut, 0 to 1; a blank that is resawn counts once. 0 when no board is cut.</summary>
+    /// <summary>
+    /// Area of the blanks over area of the boards, 0 to 1, of the boards that are still to be cut: what is sawn is not to be
+    /// decided any more. A blank that is resawn counts once. 0 when no board is to be cut.
+    /// </summary>
     public double Yield
     {
         get
         {
-            var boards = Boards.Sum(board => (board.Board.Length * board.Board.Width).SquareMillimetres);
-            return boards == 0 ? 0 : Boards.Sum(board => board.Blanks.Sum(blank => blank.Region.Area.SquareMillimetres)) / boards;
+            var boards = ToCut.Sum(board => (board.Board.Length * board.Board.Width).SquareMillimetres);
+            return boards == 0 ? 0 : ToCut.Sum(board => board.Blanks.Sum(blank => blank.Region.Area.SquareMillimetres)) / boards;
         }
     }
 
@@ -45,10 +54,10 @@ public sealed record Layout
     /// </summary>
     public bool HasBestYield => BestPossibleYield <= Yield * (1 + 1e-9);
 
-    /// <summary>Length of all rips and straightening cuts.</summary>
+    /// <summary>Length of all rips and straightening cuts that are still to be sawn.</summary>
     public Length RipLength => Total(CutKind.Rip, CutKind.Straighten);
 
-    /// <summary>Length of all crosscuts.</summary>
+    /// <summary>Length of all crosscuts that are still to be sawn.</summary>
     public Length CrosscutLength => Total(CutKind.Crosscut);
 
     private Length Total(params CutKind[] kinds) => Boards

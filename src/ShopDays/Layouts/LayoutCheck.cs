@@ -16,7 +16,13 @@ public static class LayoutCheck
     /// right across a piece in hand, pieces that the cuts do not yield, area that vanishes, matched parts or parts for the best
     /// face that are not as is said. Empty when all is well.
     /// </summary>
-    public static IReadOnlyList<string> Faults(IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances allowances, Layout layout)
+    /// <param name="boards">The boards on hand.</param>
+    /// <param name="parts">The parts.</param>
+    /// <param name="allowances">What is left on blanks and what the saw takes.</param>
+    /// <param name="layout">The layout.</param>
+    /// <param name="sawn">The boards that are sawn already; none unless given. Of their blanks only number, size and timber are looked at.</param>
+    public static IReadOnlyList<string> Faults(
+        IReadOnlyList<Board> boards, IReadOnlyList<Part> parts, Allowances allowances, Layout layout, IReadOnlyList<BoardLayout>? sawn = null)
     {
         var faults = new List<string>();
         foreach (var name in layout.Boards.GroupBy(board => board.Board.Name, StringComparer.Ordinal).Where(same => same.Count() > 1).Select(same => same.Key))
@@ -24,7 +30,13 @@ public static class LayoutCheck
             faults.Add($"board {name} is cut twice");
         }
 
-        foreach (var board in layout.Boards)
+        if (!layout.Sawn.SequenceEqual(sawn ?? []))
+        {
+            faults.Add("the boards already sawn are not those that were");
+        }
+
+        faults.AddRange(layout.Sawn.SelectMany(board => SawnFaults(board, boards).Select(fault => $"board {board.Board.Name}: {fault}")));
+        foreach (var board in layout.ToCut)
         {
             var found = new List<string>();
             if (!boards.Contains(board.Board))
@@ -52,6 +64,32 @@ public static class LayoutCheck
             .Where(name => !known.Contains(name))
             .Select(name => $"nobody asked for {name}"));
         return faults;
+    }
+
+    private static IEnumerable<string> SawnFaults(BoardLayout layout, IReadOnlyList<Board> boards)
+    {
+        if (layout.Cuts.Count > 0)
+        {
+            yield return "it is sawn already and has cuts";
+        }
+
+        if (boards.Any(board => board.Name == layout.Board.Name))
+        {
+            yield return "it is sawn already and still on hand";
+        }
+
+        foreach (var blank in layout.Blanks.Select(placed => placed.Blank))
+        {
+            if (blank.Part.Species != layout.Board.Species)
+            {
+                yield return $"{blank.Label} is of other timber";
+            }
+
+            if (blank.Length < blank.Part.Length || (blank.Strips <= 1 && blank.Width < blank.Part.Width))
+            {
+                yield return $"{blank.Label} is smaller than the part";
+            }
+        }
     }
 
     private static IEnumerable<string> BlankFaults(BoardLayout layout, PlacedBlank placed, Allowances allowances)
@@ -116,21 +154,24 @@ public static class LayoutCheck
     {
         for (var number = 1; number <= part.Count + part.Spare; number++)
         {
-            var blanks = layout.Boards
-                .SelectMany(board => board.Blanks)
-                .Select(placed => placed.Blank)
-                .Where(blank => blank.Part.Name == part.Name && blank.Numbers.Contains(number))
+            var placed = layout.Boards
+                .SelectMany(board => board.Blanks, (board, one) => (one.Blank, board.IsSawn))
+                .Where(one => one.Blank.Part.Name == part.Name && one.Blank.Numbers.Contains(number))
                 .ToList();
             var unplaced = layout.Unplaced.Count(one => one.Part.Name == part.Name && one.Number == number);
-            var strips = blanks.Select(blank => blank.Strip).Order().ToList();
-            var isWhole = strips is [0] || (strips.Count > 1 && strips.SequenceEqual(Enumerable.Range(1, blanks[0].Strips)));
-            if (unplaced + (isWhole ? 1 : 0) != 1 || (!isWhole && strips.Count > 0))
+            var strips = placed.Select(one => one.Blank.Strip).Order().ToList();
+            var isWhole = strips is [0] || (strips.Count > 1 && strips.SequenceEqual(Enumerable.Range(1, placed[0].Blank.Strips)));
+
+            // Strips that are sawn stay, though the others find no place.
+            var isStarted = !isWhole && strips.Count > 0 && strips[0] > 0 && placed.TrueForAll(one => one.IsSawn);
+            if (unplaced + (isWhole ? 1 : 0) != 1 || (!isWhole && !isStarted && strips.Count > 0))
             {
-                yield return FormattableString.Invariant($"{part.Name} {number} is there {blanks.Count} times and {unplaced} times unplaced");
+                yield return FormattableString.Invariant($"{part.Name} {number} is there {placed.Count} times and {unplaced} times unplaced");
             }
 
-            var joined = blanks.Aggregate(Length.Zero, (sum, blank) => sum + blank.Width - allowances.Strip);
-            if (isWhole && strips.Count > 1 && joined < part.Width + allowances.Width)
+            // Of strips that are sawn the edges may be shot already.
+            var edges = placed.Exists(one => one.IsSawn) ? Length.Zero : allowances.Width + (allowances.Strip * strips.Count);
+            if (isWhole && strips.Count > 1 && placed.Aggregate(Length.Zero, (sum, one) => sum + one.Blank.Width) < part.Width + edges)
             {
                 yield return FormattableString.Invariant($"the strips of {part.Name} {number} do not add up to its width");
             }

@@ -6,8 +6,14 @@ namespace ShopDays.Layouts;
 /// <summary>What is to be laid out on what, and how.</summary>
 public sealed record LayoutRequest
 {
-    /// <summary>The boards on hand; each name is there once.</summary>
+    /// <summary>The boards on hand, offcuts kept of sawn ones among them; each name is there once.</summary>
     public required IReadOnlyList<Board> Boards { get; init; }
+
+    /// <summary>
+    /// The boards that are sawn already, with the blanks that came of them: these are not wanted again, keep their places,
+    /// and the rest is laid out around them. None of these boards is on hand.
+    /// </summary>
+    public IReadOnlyList<BoardLayout> Sawn { get; init; } = [];
 
     /// <summary>The parts, spares among their numbers; each name is there once.</summary>
     public required IReadOnlyList<Part> Parts { get; init; }
@@ -38,6 +44,9 @@ public sealed record LayoutRequest
     /// worth anything else.
     /// </summary>
     internal Worth Worth { get => field ?? Worth.Of(this); init; }
+
+    /// <summary>The same with the boards as a yard sells them: whole, those that are sawn among them, and no offcuts.</summary>
+    internal LayoutRequest AsSold => this with { Boards = [.. Boards.Concat(Sawn.Select(board => board.Board)).Where(board => board.CutFrom is null)], Sawn = [] };
 
     /// <summary>The boards and parts of a job.</summary>
     public static LayoutRequest For(Job job, SawingRates rates) =>

@@ -13,12 +13,12 @@ public static class LayoutSearch
     public static Layout LayOut(LayoutRequest request)
     {
         request = request with { Worth = request.Worth };
-        List<Demand> demands = [.. request.Parts.Select(Demand.For)];
+        List<Demand> demands = [.. request.Parts.Select(part => Demand.For(part, request.Sawn))];
         var shortOfStock = new ShortOfStock(request, demands);
         var found = shortOfStock.Better(Arrange(request, demands));
         var layout = new LayoutWriter(found.Problem, found.Arrangement, request).Write(found.Wanted);
         layout = layout with { Unplaced = [.. layout.Unplaced.Select(one => one with { MoreStock = shortOfStock.HelpFor(one.Part, found) })] };
-        var faults = LayoutCheck.Faults(request.Boards, request.Parts, request.Allowances, layout);
+        var faults = LayoutCheck.Faults(request.Boards, request.Parts, request.Allowances, layout, request.Sawn);
         return faults.Count == 0
             ? layout
             : throw new InvalidOperationException("the layout breaks a rule: " + string.Join("; ", faults));

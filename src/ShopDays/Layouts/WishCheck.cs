@@ -21,7 +21,7 @@ internal static class WishCheck
             }
         }
 
-        foreach (var (board, blank) in layout.Boards
+        foreach (var (board, blank) in layout.ToCut
             .SelectMany(board => board.Blanks, (board, placed) => (board.Board, placed.Blank))
             .Where(one => one.Blank.Part.IsForBestFace))
         {
@@ -40,7 +40,7 @@ internal static class WishCheck
             .SelectMany(board => board.Blanks.SelectMany(one => one.Blank.Numbers.Select(number => (one.Blank.Part.Name, Number: number, Board: board.Board.CutFrom ?? board.Board.Name))))
             .Where(one => group.Exists(part => part.Name == one.Name))
             .ToList();
-        return numbers.All(wanted => placed.Exists(one => (one.Name, one.Number) == wanted)) && placed.DistinctBy(one => one.Board).Count() == 1;
+        return !layout.Unplaced.Any(one => group.Exists(part => part.Name == one.Part.Name)) && numbers.All(wanted => placed.Exists(one => (one.Name, one.Number) == wanted)) && placed.DistinctBy(one => one.Board).Count() == 1;
     }
 
     /// <summary>Whether each blank of the group but the first begins where the one before it and a kerf end, as a saw frees them.</summary>

@@ -12,7 +12,7 @@ internal static class FetchAndChalk
     /// <summary>Writes the tasks; the ids of the chalking, after which the saw may begin.</summary>
     public static IReadOnlyList<int> Add(Draft draft)
     {
-        var boards = draft.Layout.Boards.Select(layout => layout.Board).ToList();
+        var boards = draft.Layout.ToCut.Select(layout => layout.Board).ToList();
         if (boards.Count == 0)
         {
             return [];
@@ -54,7 +54,7 @@ internal static class FetchAndChalk
     private static List<int> ChalkOut(Draft draft, List<int> fetched)
     {
         var ids = new List<int>();
-        var layouts = draft.Layout.Boards;
+        var layouts = draft.Layout.ToCut;
         var parts = layouts.Select(PartsOn).Sum();
         var each = CentralTime.Of(draft.TimingOf(Sketch(layouts, parts))) / layouts.Count;
         foreach (var run in Runs.Of(layouts, each, draft.RunLimit(Chalk)))

@@ -36,12 +36,14 @@ internal static class SawingOut
                     : "the next cuts are in pieces that these cuts free";
             }
 
+            // What is sawn already waits for nothing.
+            var ready = board.IsSawn ? [] : chalked;
             foreach (var blank in board.Blanks)
             {
                 var freed = done.Where(one => one.Cut.Of.Holds(blank.Region)).Select(one => one.Id).ToList();
                 draft.CameTo(
                     blank.Blank.Numbers.Select(number => new Piece(blank.Blank.Part.Name, number, blank.Blank.Strip)),
-                    freed.Count > 0 ? [freed.Max()] : chalked);
+                    freed.Count > 0 ? [freed.Max()] : ready);
             }
         }
     }

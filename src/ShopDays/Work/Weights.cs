@@ -30,12 +30,12 @@ public sealed record Weighed(WeighedKind Kind, string Name, Mass Mass, bool IsOv
 /// <summary>Weights of all that is lifted in a job, at the moisture of the boards.</summary>
 public static class Weights
 {
-    /// <summary>Weighs the boards that are cut, their blanks, every part and every glue-up, in that order.</summary>
+    /// <summary>Weighs the boards that are still to be cut, their blanks, every part and every glue-up, in that order.</summary>
     public static IReadOnlyList<Weighed> Of(Job job, Layout layout, ShopLimits limits)
     {
         return
         [
-            .. layout.Boards.Select(board => Weigh(WeighedKind.Board, board.Board.Name, board.Board.Weight)),
+            .. layout.ToCut.Select(board => Weigh(WeighedKind.Board, board.Board.Name, board.Board.Weight)),
             .. layout.Boards.SelectMany(board => board.Blanks.Select(blank => Weigh(
                 WeighedKind.Blank, blank.Blank.Label, board.Board.Species.Weigh(blank.Region.Area * board.Board.Thickness, board.Board.Moisture)))),
             .. job.Parts.Select(part => Weigh(WeighedKind.Part, part.Name, OfPart(part, layout))),

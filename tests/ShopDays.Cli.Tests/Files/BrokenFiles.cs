@@ -1,5 +1,6 @@
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Files.Jobs;
+using ShopDays.Cli.Files.Sawn;
 
 namespace ShopDays.Cli.Tests.Files;
 
@@ -25,7 +26,7 @@ internal static class BrokenFiles
     public static IReadOnlyList<Finding> Read(string name) => Read(Path.GetDirectoryName(name)!, SourceFile.Read(Path.Combine(Folder, name), Path.GetFileName(name)));
 
     /// <summary>Reads a file as what it is meant to be.</summary>
-    /// <param name="kind">shop, job, rates or parts.</param>
+    /// <param name="kind">shop, job, rates, parts or sawn.</param>
     /// <param name="file">The file.</param>
     public static IReadOnlyList<Finding> Read(string kind, SourceFile file)
     {
@@ -50,6 +51,10 @@ internal static class BrokenFiles
                 break;
             case "rates":
                 RatesFile.Read(file, BuiltIn.Operations, Cautions, findings);
+                break;
+            case "sawn":
+                var located = JobFile.Read(SourceFile.Read(Path.Combine(Folder, "sound-job.yaml"), "job.yaml"), SoundShop(), Known, findings)!;
+                SawnFile.Read(file, located, findings);
                 break;
             case "parts":
                 JobFile.Read(JobAround(file), SoundShop(), Known, findings);

@@ -14,6 +14,19 @@ public sealed class MutatedFilesTests
     [
         .. Directory.EnumerateFiles(Repository.Folder("sample-projects"), "*.yaml", SearchOption.AllDirectories)
             .Select(file => (Path.GetFileName(file) == "shop.yaml" ? "shop" : "job", File.ReadAllBytes(file))),
+        ("sawn", Encoding.UTF8.GetBytes("""
+            sawn:
+              - board: A1
+                blanks:
+                  - {part: front, number: 1, length: 21", width: 6 1/8", at: [0", 1/8"]}
+                  - {part: lid, number: 1, strip: 1 of 2, length: 21", width: 6 1/8", at: [22", 1/8"]}
+                rests:
+                  - {rest: A1 rest 1, length: 40", width: 9 1/2", at: [45", 0"]}
+              - board: A1 rest 1
+                blanks:
+                  - {part: lid, number: 1, strip: 2 of 2, length: 21", width: 6 1/8", at: [0", 1/8"]}
+
+            """)),
         ("rates", Encoding.UTF8.GetBytes("operations:\n  - {operation: rip, minutes: {low: 0.5, likely: 0.8, high: 1.4}, slopes: {thickness: {reference: 1, exponent: 1.2}}}\n")),
     ];
 

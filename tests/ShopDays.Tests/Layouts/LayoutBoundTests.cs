@@ -130,5 +130,5 @@ public sealed class LayoutBoundTests
         return layout;
     }
 
-    private static LayoutProblem ProblemOf(LayoutRequest request) => new(request, [.. request.Parts.Select(Demand.For)], PanelStrips.Usual());
+    private static LayoutProblem ProblemOf(LayoutRequest request) => new(request, [.. request.Parts.Select(part => Demand.For(part, []))], PanelStrips.Usual());
 }

@@ -28,7 +28,7 @@ public sealed class LayoutCostTests
     [Fact]
     public void The_cost_is_what_the_search_compared_by() => Assert.All(Jobs.Value.Where(job => job.Layout.Fits), job =>
     {
-        var (_, arrangement) = LayoutSearch.Arrange(job.Request, [.. job.Request.Parts.Select(Demand.For)]);
+        var (_, arrangement) = LayoutSearch.Arrange(job.Request, [.. job.Request.Parts.Select(part => Demand.For(part, []))]);
         if (arrangement.Left.Count == 0)
         {
             // Five parts, each rounded by half a cent at most.

@@ -24,10 +24,10 @@ internal static class BoardPages
         yield return new Heading("Boards", TypeScale.Heading) { BookmarkLevel = 0 };
         yield return Swatch.Legend;
         var wording = new Wording(plan);
-        foreach (var layout in plan.Layout.Boards)
+        foreach (var layout in plan.Layout.ToCut)
         {
             // With its cuts on one page if one page can hold both, set closely if need be; otherwise they go on behind it.
-            var left = new Room(room.Width, room.Height - (layout == plan.Layout.Boards[0] ? Above : 0));
+            var left = new Room(room.Width, room.Height - (layout == plan.Layout.ToCut[0] ? Above : 0));
             if (Densities.First(Ways, way => [new Together([.. Picture(way.Tallest), CutTable.Of(layout, wording, way.IsClose)])], left) is { } whole)
             {
                 yield return whole[0];
@@ -48,6 +48,13 @@ internal static class BoardPages
                     yield return new Paragraph(KeyOf(picture, wording), TypeScale.Small);
                 }
             }
+        }
+
+        if (plan.Layout.Sawn.Count > 0)
+        {
+            yield return new Together(
+                new Heading("Already sawn", TypeScale.Subheading),
+                new Bullets([.. plan.Layout.Sawn.Select(board => $"{board.Board.Name}: {SawnWords.Blanks(board)}")], TypeScale.Body));
         }
 
         if (plan.Layout.Unplaced.Count > 0)

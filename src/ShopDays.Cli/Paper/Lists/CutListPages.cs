@@ -81,7 +81,7 @@ internal static class CutListPages
     private static List<(string Label, Blank Blank, string Board)> BlanksOf(Layout layout, Part part) =>
     [
         .. layout.Boards
-            .SelectMany(board => board.Blanks.Where(placed => placed.Blank.Part == part).Select(placed => (placed.Blank.Label, placed.Blank, board.Board.Name)))
+            .SelectMany(board => board.Blanks.Where(placed => placed.Blank.Part == part).Select(placed => (placed.Blank.Label, placed.Blank, board.IsSawn ? board.Board.Name + ", sawn" : board.Board.Name)))
             .OrderBy(blank => blank.Blank.Numbers[0])
             .ThenBy(blank => blank.Blank.Strip),
     ];

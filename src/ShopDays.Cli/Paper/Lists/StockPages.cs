@@ -26,7 +26,7 @@ internal static class StockPages
     public static IEnumerable<Block> Of(PlanPaper plan)
     {
         var wording = new Wording(plan);
-        var boards = plan.Layout.Boards;
+        var boards = plan.Layout.ToCut;
         List<Row> rows = [.. boards.Select(board => RowOf(board, plan.Shop.Limits, wording))];
         rows.Add(new Row(
             RowKind.Total,

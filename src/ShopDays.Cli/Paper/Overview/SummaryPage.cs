@@ -78,12 +78,12 @@ internal static class SummaryPage
 
     private static IEnumerable<(string Name, string Figure)> Timber(PlanPaper plan, Wording wording)
     {
-        yield return ("Boards cut", $"{CountWords.Number(plan.Layout.Boards.Count)} of {CountWords.Number(plan.Job.Boards.Count)}");
+        yield return ("Boards cut", $"{CountWords.Number(plan.Layout.ToCut.Count)} of {CountWords.Number(plan.Job.Boards.Count)}");
         yield return ("Of their area in parts", Wording.Share(plan.Layout.Yield));
         yield return ("The most that could be", Wording.Share(plan.Layout.BestPossibleYield));
         yield return ("Ripping and straightening", wording.Sawing(plan.Layout.RipLength));
         yield return ("Crosscutting", wording.Sawing(plan.Layout.CrosscutLength));
-        var heaviest = plan.Layout.Boards.Select(board => board.Board).MaxBy(board => board.Weight);
+        var heaviest = plan.Layout.ToCut.Select(board => board.Board).MaxBy(board => board.Weight);
         if (heaviest is not null)
         {
             yield return ($"Heaviest board, {heaviest.Name}", wording.Weight(heaviest.Weight));

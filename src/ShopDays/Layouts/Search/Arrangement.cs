@@ -216,7 +216,15 @@ internal sealed class Arrangement
             }
         }
 
-        return places.Count < blanks.Count ? MatchKept.Spread : MatchedSequence.Of([.. blanks.Select(blank => places[blank])], problem.Stock[0].Kerf);
+        if (places.Count < blanks.Count)
+        {
+            return MatchKept.Spread;
+        }
+
+        // What is sawn lies in no sequence with what is not; it can still be of one board.
+        return group.Origins.Count == 0
+            ? MatchedSequence.Of([.. blanks.Select(blank => places[blank])], problem.Stock[0].Kerf)
+            : places.Values.Select(place => place.Origin).Concat(group.Origins).Distinct(StringComparer.Ordinal).Count() == 1 ? MatchKept.InOneBoard : MatchKept.Spread;
     }
 }
 

@@ -130,7 +130,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
         foreach (var group in problem.Groups)
         {
             var members = arrangement.BlanksOf(group).ToList();
-            if (members.TrueForAll(here.Contains) && PlaceTogether(members))
+            if (members.TrueForAll(here.Contains) && PlaceTogether(members, group.Origins))
             {
                 taken.UnionWith(members);
             }
@@ -140,7 +140,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
     }
 
     /// <summary>Places all on one board: in sequence where any has room for that, else anywhere in one.</summary>
-    private bool PlaceTogether(List<WantedBlank> members)
+    private bool PlaceTogether(List<WantedBlank> members, IReadOnlyList<string> origins)
     {
         List<int> candidates =
         [
@@ -148,6 +148,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
                 .Where(board => members.TrueForAll(blank => double.IsFinite(blank.CostOn(board))))
                 .Select(board => (Board: board, Cost: CostTogether(board)))
                 .OrderBy(candidate => candidate.Board >= problem.OnHand)
+                .ThenByDescending(candidate => origins.Contains(problem.Stock[candidate.Board].Board.Origin))
                 .ThenBy(candidate => candidate.Cost)
                 .Select(candidate => candidate.Board),
         ];

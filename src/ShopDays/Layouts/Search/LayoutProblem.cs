@@ -14,7 +14,7 @@ internal sealed class LayoutProblem
 
     private readonly WaysToSaw ways;
     private readonly WaysToSaw onHandOnly;
-    private readonly Dictionary<WantedBlank, BoardFigure> bestFigures = [];
+    private readonly Dictionary<(string Part, Length Width, int Parts), BoardFigure> bestFigures = [];
     private readonly double worthOfAStep;
 
     /// <param name="request">The boards on hand, and what time and timber are worth.</param>
@@ -45,24 +45,28 @@ internal sealed class LayoutProblem
             {
                 wants.AddRange(ways.WantsOf(demand, wants.Count));
             }
+
+            foreach (var panel in demand.Started)
+            {
+                if (ways.WantOf(demand.Part, panel, wants.Count) is { } want)
+                {
+                    wants.Add(want);
+                }
+                else
+                {
+                    impossible.Add(new Unplaced(demand.Part, panel.Number, ways.WhyNever(demand.Part, panel)));
+                }
+            }
         }
 
         Wants = wants;
-        foreach (var blank in wants.Where(want => want.Part.IsForBestFace).SelectMany(want => want.Ways).SelectMany(way => way.Blanks))
-        {
-            bestFigures[blank] = Enumerable.Range(0, OnHand)
-                .Where(board => double.IsFinite(blank.CostOn(board)))
-                .Select(board => Stock[board].Board.Figure)
-                .DefaultIfEmpty()
-                .Max();
-        }
-
+        HasBestFace = wants.Exists(want => want.Part.IsForBestFace);
         worthOfAStep = Stock.Select(board => board.Value).DefaultIfEmpty().Max();
         Impossible = impossible;
         Groups = [.. wants
             .Where(want => want.Part.Matched is not null)
             .GroupBy(want => want.Part.Matched!, StringComparer.Ordinal)
-            .Select(group => new MatchedGroup(group.Key, [.. group]))];
+            .Select(group => new MatchedGroup(group.Key, [.. group], OriginsOf(group.Key, request.Sawn)))];
     }
 
     public Allowances Allowances { get; }
@@ -90,23 +94,45 @@ internal sealed class LayoutProblem
     public IProgress<LayoutStep>? Progress { get; }
 
     /// <summary>Whether any part is for the best face.</summary>
-    public bool HasBestFace => bestFigures.Count > 0;
+    public bool HasBestFace { get; }
 
     /// <summary>How many steps the figure of a board is below the best on hand that could give a blank; 0 unless it is for the best face.</summary>
-    public int StepsBelowBest(WantedBlank blank, int board) =>
-        bestFigures.TryGetValue(blank, out var best) ? Math.Max(0, best - Stock[board].Board.Figure) : 0;
+    public int StepsBelowBest(WantedBlank blank, int board)
+    {
+        if (!blank.Blank.Part.IsForBestFace)
+        {
+            return 0;
+        }
+
+        var key = (blank.Blank.Part.Name, blank.Width, blank.Blank.Numbers.Count);
+        if (!bestFigures.TryGetValue(key, out var best))
+        {
+            best = Enumerable.Range(0, OnHand).Where(other => double.IsFinite(blank.CostOn(other))).Select(other => Stock[other].Board.Figure).DefaultIfEmpty().Max();
+            bestFigures.Add(key, best);
+        }
+
+        return Math.Max(0, best - Stock[board].Board.Figure);
+    }
 
     /// <summary>What such steps count for where a place is chosen, in money: each as much as the dearest board.</summary>
     public double CostOfSteps(WantedBlank blank, int board) => HasBestFace ? StepsBelowBest(blank, board) * worthOfAStep : 0;
 
     /// <summary>Why a part has no place on the boards on hand.</summary>
-    public UnplacedReason WhyUnplaced(Part part) => onHandOnly.WhyNever(part) ?? new UnplacedReason.NoRoom();
+    public UnplacedReason WhyUnplaced(Part part, UnplacedReason? otherwise = null) => onHandOnly.WhyNever(part) ?? otherwise ?? new UnplacedReason.NoRoom();
 
     /// <summary>A way to saw a panel out in strips of given widths, resawn into so many parts.</summary>
     public Way InStrips(Want panel, int parts, IReadOnlyList<Length> widths) => ways.InStrips(panel, parts, widths);
 
     /// <summary>What a way costs beyond sawing and planing: its glue edges.</summary>
     public double CostOf(Way way) => way.Joints * MinutesPerJoint * MoneyPerMinute;
+
+    private static IReadOnlyList<string> OriginsOf(string group, IReadOnlyList<BoardLayout> sawn) =>
+    [
+        .. sawn
+            .Where(board => board.Blanks.Any(placed => string.Equals(placed.Blank.Part.Matched, group, StringComparison.Ordinal)))
+            .Select(board => board.Board.Origin)
+            .Distinct(StringComparer.Ordinal),
+    ];
 
     private static int FirstLike(List<Board> boards, Board board, IReadOnlyList<Demand> demands)
     {
@@ -129,4 +155,5 @@ internal sealed class LayoutProblem
 /// <summary>Parts that should come from one board.</summary>
 /// <param name="Name">The name that they share.</param>
 /// <param name="Wants">What is wanted of them.</param>
-internal sealed record MatchedGroup(string Name, IReadOnlyList<Want> Wants);
+/// <param name="Origins">The boards of the stock that others of the group are sawn from already.</param>
+internal sealed record MatchedGroup(string Name, IReadOnlyList<Want> Wants, IReadOnlyList<string> Origins);

@@ -13,9 +13,10 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
     public Layout Write(IReadOnlyList<StockWanted> wanted)
     {
         List<BoardLayout> boards = [.. arrangement.Cuttings.OfType<BoardCutting>().Select(Write)];
+        List<BoardLayout> all = [.. request.Sawn, .. boards];
         List<Unplaced> unplaced =
         [
-            .. problem.Impossible.Select(one => one with { Reason = problem.WhyUnplaced(one.Part) }),
+            .. problem.Impossible.Select(one => one with { Reason = problem.WhyUnplaced(one.Part, one.Reason) }),
             .. arrangement.Left
                 .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, Number: number)))
                 .Distinct()
@@ -26,10 +27,10 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
             .Aggregate(WorkTime.Zero, (sum, time) => sum + time);
         return new Layout
         {
-            Boards = boards,
+            Boards = all,
             Unplaced = unplaced,
             Wanted = wanted,
-            NotHonoured = new UnmetWishes(problem, arrangement, request).In(boards),
+            NotHonoured = new UnmetWishes(problem, arrangement, request).In(all, unplaced),
             BestPossibleYield = new LayoutBound(problem, allowances, boards).BestYield(),
             SawingTime = sawing,
             Cost = new CostSheet(request.Worth, [.. arrangement.Cuttings.OfType<BoardCutting>()]).For(sawing),

@@ -27,7 +27,7 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
     /// <summary>Sums of the same volumes in another order differ by less.</summary>
     private const double Hair = 1e-9;
 
-    private readonly MissingStock missing = new(request);
+    private readonly MissingStock missing = new(request.AsSold);
 
     /// <summary>The better of what was found on the boards on hand and what comes of more boards given up again.</summary>
     /// <param name="onHand">What was found on the boards on hand.</param>

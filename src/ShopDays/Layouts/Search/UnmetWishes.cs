@@ -6,18 +6,24 @@ namespace ShopDays.Layouts.Search;
 internal sealed class UnmetWishes(LayoutProblem problem, Arrangement arrangement, LayoutRequest request)
 {
     /// <param name="boards">The boards as they are cut.</param>
-    public IReadOnlyList<UnmetWish> In(IReadOnlyList<BoardLayout> boards) =>
+    /// <param name="unplaced">The parts that no board yields.</param>
+    public IReadOnlyList<UnmetWish> In(IReadOnlyList<BoardLayout> boards, IReadOnlyList<Unplaced> unplaced) =>
     [
         .. request.Parts
             .Where(part => part.Matched is not null)
             .GroupBy(part => part.Matched!, StringComparer.Ordinal)
-            .Select(group => Unmet(group.Key, [.. group], boards))
+            .Select(group => Unmet(group.Key, [.. group], boards, group.Any(part => unplaced.Any(one => one.Part.Name == part.Name))))
             .OfType<UnmetWish>(),
         .. NotBestFace(),
     ];
 
-    private UnmetWish? Unmet(string group, List<Part> parts, IReadOnlyList<BoardLayout> boards)
+    private UnmetWish? Unmet(string group, List<Part> parts, IReadOnlyList<BoardLayout> boards, bool lacksSome)
     {
+        if (lacksSome)
+        {
+            return new UnmetWish.NotInOneBoard(group);
+        }
+
         var order = parts.Index().ToDictionary(one => one.Item.Name, one => one.Index, StringComparer.Ordinal);
         var placed = boards
             .SelectMany(board => board.Blanks, (board, one) => (board.Board, one.Blank, one.Region))
@@ -26,12 +32,7 @@ internal sealed class UnmetWishes(LayoutProblem problem, Arrangement arrangement
             .ThenBy(one => one.Blank.Numbers[0])
             .ThenBy(one => one.Blank.Strip)
             .ToList();
-        var numbers = placed.SelectMany(one => one.Blank.Numbers.Select(number => (one.Blank.Part.Name, number))).Distinct().Count();
-        var isWhole = numbers == parts.Sum(part => part.Count + part.Spare);
-        var kept = isWhole
-            ? MatchedSequence.Of([.. placed.Select(one => (one.Board.Origin, one.Board.Name, one.Region))], request.Allowances.Kerf)
-            : MatchKept.Spread;
-        return kept switch
+        return MatchedSequence.Of([.. placed.Select(one => (one.Board.Origin, one.Board.Name, one.Region))], request.Allowances.Kerf) switch
         {
             MatchKept.InSequence => null,
             MatchKept.InOneBoard => new UnmetWish.NotInSequence(group),

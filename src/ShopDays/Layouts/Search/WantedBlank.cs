@@ -8,8 +8,40 @@ namespace ShopDays.Layouts.Search;
 /// <param name="Numbers">Which of it, from 1; those beyond its count are spares.</param>
 internal sealed record Demand(Part Part, IReadOnlyList<int> Numbers)
 {
-    /// <summary>Everything that a part asks for, spares numbered on.</summary>
-    public static Demand For(Part part) => new(part, [.. Enumerable.Range(1, part.Count + part.Spare)]);
+    /// <summary>Panels of which some strips are sawn and others are not.</summary>
+    public IReadOnlyList<StartedPanel> Started { get; init; } = [];
+
+    /// <summary>Everything that a part asks for, spares numbered on, less what is sawn already.</summary>
+    public static Demand For(Part part, IReadOnlyList<BoardLayout> sawn) => For(part, Enumerable.Range(1, part.Count + part.Spare), sawn);
+
+    /// <summary>Some numbers of a part, less what is sawn already.</summary>
+    public static Demand For(Part part, IEnumerable<int> numbers, IReadOnlyList<BoardLayout> sawn)
+    {
+        var blanks = sawn
+            .SelectMany(board => board.Blanks)
+            .Where(placed => string.Equals(placed.Blank.Part.Name, part.Name, StringComparison.Ordinal))
+            .SelectMany(placed => placed.Blank.Numbers, (placed, number) => (Number: number, placed.Blank))
+            .ToLookup(one => one.Number, one => one.Blank);
+        List<int> asked = [.. numbers];
+        return new(part, [.. asked.Where(number => !blanks[number].Any())])
+        {
+            Started = [.. asked.Where(number => blanks[number].Any()).Select(number => StartedPanel.Of(number, [.. blanks[number]])).Where(panel => panel.Missing.Count > 0)],
+        };
+    }
+}
+
+/// <summary>A panel of which some strips are sawn.</summary>
+/// <param name="Number">Which of its part, from 1.</param>
+/// <param name="Strips">How many strips it has.</param>
+/// <param name="Missing">The strips that are still wanted, from 1.</param>
+/// <param name="Sawn">The width of those that are there, side by side.</param>
+internal sealed record StartedPanel(int Number, int Strips, IReadOnlyList<int> Missing, Length Sawn)
+{
+    public static StartedPanel Of(int number, IReadOnlyList<Blank> sawn) => new(
+        number,
+        sawn[0].Strips,
+        [.. Enumerable.Range(1, sawn[0].Strips).Except(sawn.Select(blank => blank.Strip))],
+        sawn.Aggregate(Length.Zero, (sum, blank) => sum + blank.Width));
 }
 
 /// <summary>A blank in search of a place, with what it costs on each board beyond its cuts.</summary>

@@ -92,6 +92,33 @@ internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allo
         [.. want.Numbers.Chunk(parts).SelectMany(numbers => BlanksOf(want, numbers, widths))],
         (widths.Count - 1) * want.Numbers.Count);
 
+    /// <summary>
+    /// The strips that a panel lacks, of like widths that make up what the sawn ones leave; null when a board gives none of
+    /// that size. However few the strips, they are wanted as they are: the others are sawn.
+    /// </summary>
+    public Want? WantOf(Part part, StartedPanel panel, int index)
+    {
+        var lacks = part.Width + allowances.Width + (allowances.Strip * panel.Strips) - panel.Sawn;
+        var share = lacks / panel.Missing.Count;
+        var width = share <= allowances.Strip ? BlankWidth(part, panel.Strips) : share + Length.FromEighthMicrometres(share * panel.Missing.Count < lacks ? 1 : 0);
+        var want = new Want(index, part, [panel.Number]);
+        var blanks = panel.Missing.Select(strip => new Blank
+        {
+            Part = part,
+            Numbers = [panel.Number],
+            Strip = strip,
+            Strips = panel.Strips,
+            Length = BlankLength(part),
+            Width = width,
+        });
+        want.Ways = [new Way([.. blanks.Select(blank => new WantedBlank(blank, want, CostsOf(blank)))], panel.Strips - 1)];
+        return want.Ways[0].Blanks.All(blank => blank.Choices > 0) ? want : null;
+    }
+
+    /// <summary>Why the strips that a panel lacks come out of no board.</summary>
+    public UnplacedReason WhyNever(Part part, StartedPanel panel) =>
+        WhyNever(part) ?? new UnplacedReason.NoClearPlace(BlankLength(part), (part.Width + allowances.Width + (allowances.Strip * panel.Strips) - panel.Sawn) / panel.Missing.Count);
+
     /// <summary>Length of a part's blank.</summary>
     private Length BlankLength(Part part) => part.Length + allowances.Length;
 

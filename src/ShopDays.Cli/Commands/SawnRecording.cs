@@ -1,0 +1,77 @@
+using System.Text;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Files.Sawn;
+using ShopDays.Cli.Json;
+using ShopDays.Cli.Terminal;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>Records boards of a layout as sawn, in the file beside the job's.</summary>
+internal sealed class SawnRecording(Question asked, Screen screen)
+{
+    private readonly ShopAndJob read = asked.Workings.Read;
+    private readonly Layout layout = asked.Workings.Layout;
+
+    /// <summary>Writes the file, unless a name is of no board that the layout cuts: then nothing is written.</summary>
+    /// <returns>The exit code.</returns>
+    public int Record(IReadOnlyList<string> names)
+    {
+        List<string> complaints = [.. names.Distinct(StringComparer.Ordinal).Select(Complaint).OfType<string>()];
+        if (complaints.Count > 0)
+        {
+            foreach (var complaint in complaints)
+            {
+                screen.Error.WriteLine(complaint);
+            }
+
+            screen.Error.WriteLine("nothing was recorded");
+            if (asked.AsJson)
+            {
+                JsonAnswer.Write(asked.Screen.Out, SawnJson.Of(complaints));
+            }
+
+            return ExitCode.No;
+        }
+
+        var sawn = read.SawnBoards.ToList();
+        var now = layout.ToCut.Where(board => names.Contains(board.Board.Name)).ToList();
+        for (var index = 0; index < now.Count; index++)
+        {
+            var known = read.Job.Boards.Concat(sawn.Select(board => board.Board)).Select(board => board.Name);
+            var rests = sawn.SelectMany(board => board.Offcuts).Select(offcut => offcut.Name).OfType<string>();
+            now[index] = now[index].AsSawn(SawnStock.NextRest(now[index].Board.Origin, known.Concat(rests)));
+            sawn.Add(now[index]);
+        }
+
+        WholeFile.Save(read.SawnPath, Encoding.UTF8.GetBytes(SawnText.Of(read.Job.Name, sawn, read.Located.Format)));
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, SawnJson.Of(read.SawnName, now));
+        }
+        else
+        {
+            SawnPrint.Print(asked.Screen, read.SawnName, now, read.Located.Format);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private string? Complaint(string name)
+    {
+        List<string> cut = [.. layout.ToCut.Select(board => board.Board.Name)];
+        if (cut.Contains(name, StringComparer.Ordinal))
+        {
+            return null;
+        }
+
+        if (layout.Sawn.Any(board => string.Equals(board.Board.Name, name, StringComparison.Ordinal)))
+        {
+            return $"the board {QuotedText.Of(name)} is recorded as sawn already, in {read.SawnName}";
+        }
+
+        var nearest = NearestName.To(name, cut);
+        return $"this layout cuts no board called {QuotedText.Of(name)}; expected {ValueMistakes.AnyOf(cut, "boards")}" + (nearest is null ? "" : "; nearest: " + nearest);
+    }
+}
