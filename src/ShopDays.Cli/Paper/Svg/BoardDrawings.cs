@@ -24,7 +24,7 @@ internal static class BoardDrawings
     {
         var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var drawings = new List<(string, byte[])>();
-        foreach (var board in layout.Boards)
+        foreach (var board in layout.ToCut)
         {
             var plain = SafeName(board.Board.Name);
             var name = plain;
