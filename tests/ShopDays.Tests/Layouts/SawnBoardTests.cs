@@ -111,7 +111,7 @@ public sealed class SawnBoardTests
     [Fact]
     public void Another_board_of_a_kind_that_is_all_sawn_may_be_wanted_but_no_offcut()
     {
-        Board[] stock = [Timber.ABoard("A", 62, 6)];
+        Board[] stock = [Timber.ABoard("A", 72, 6)];
         Part[] parts = [Timber.APart("rail", 40, 5)];
         var sawn = Timber.LayOut(stock, parts, Usual).Boards[0].AsSawn(1);
         var layout = GoOn(stock, [parts[0] with { Count = 2 }], [sawn]);
