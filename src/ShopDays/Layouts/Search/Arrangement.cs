@@ -9,6 +9,7 @@ internal sealed class Arrangement
     private readonly Way[] ways;
     private List<WantedBlank> left;
     private int boards;
+    private double gluing;
 
     /// <summary>Nothing cut, everything still to be placed, each want in its plainest way.</summary>
     public Arrangement(LayoutProblem problem)
@@ -19,6 +20,7 @@ internal sealed class Arrangement
         own = new bool[cuttings.Length];
         ways = [.. problem.Wants.Select(want => want.Ways[0])];
         left = [.. problem.Wants.SelectMany(want => want.Ways[0].Blanks)];
+        gluing = Gluing();
     }
 
     private Arrangement(Arrangement other)
@@ -29,6 +31,7 @@ internal sealed class Arrangement
         own = new bool[cuttings.Length];
         ways = [.. other.ways];
         left = [.. other.left];
+        gluing = other.gluing;
     }
 
     /// <summary>The boards by number; null where one is not cut.</summary>
@@ -45,6 +48,9 @@ internal sealed class Arrangement
 
     /// <summary>Numbers of the boards that are cut and not on hand.</summary>
     public IEnumerable<int> Bought => Enumerable.Range(problem.OnHand, cuttings.Length - problem.OnHand).Where(board => cuttings[board] is not null);
+
+    /// <summary>How many boards are cut.</summary>
+    public int BoardsCut => cuttings.Count(cutting => cutting is not null);
 
     public Arrangement Copy() => new(this);
 
@@ -63,9 +69,29 @@ internal sealed class Arrangement
     {
         if (cuttings[board] is { } cutting)
         {
-            left.AddRange(cutting.Blanks.Select(placed => placed.Blank));
+            foreach (var (blank, _) in cutting.Blanks)
+            {
+                left.Add(blank);
+            }
+
             cuttings[board] = null;
         }
+    }
+
+    /// <summary>Takes some blanks out of a board, to be placed anew.</summary>
+    public void Release(int board, Predicate<WantedBlank> goes)
+    {
+        var cutting = Own(board);
+        foreach (var (blank, _) in cutting.Blanks)
+        {
+            if (goes(blank))
+            {
+                left.Add(blank);
+            }
+        }
+
+        cutting.Release(goes);
+        cuttings[board] = cutting.Blanks.Count == 0 ? null : cutting;
     }
 
     /// <summary>Clears the boards that hold any of these wants.</summary>
@@ -90,10 +116,7 @@ internal sealed class Arrangement
                 continue;
             }
 
-            var cutting = Own(board);
-            left.AddRange(cutting.Blanks.Select(placed => placed.Blank).Where(blank => wants.Contains(blank.Want)));
-            cutting.Release(blank => wants.Contains(blank.Want));
-            cuttings[board] = cutting.Blanks.Count == 0 ? null : cutting;
+            Release(board, blank => wants.Contains(blank.Want));
         }
     }
 
@@ -103,6 +126,7 @@ internal sealed class Arrangement
         Clear([want]);
         left.RemoveAll(blank => blank.Want == want);
         ways[want.Index] = way;
+        gluing = Gluing();
         left.AddRange(way.Blanks);
     }
 
@@ -138,6 +162,9 @@ internal sealed class Arrangement
         return taken;
     }
 
+    /// <summary>Counts blanks as placed that a board has been given.</summary>
+    public void Placed(HashSet<WantedBlank> blanks) => left.RemoveAll(blanks.Contains);
+
     public void Leave(WantedBlank blank) => left.Add(blank);
 
     /// <summary>Takes the strips of panels out again of which a strip has no place; says whether there were any.</summary>
@@ -167,8 +194,8 @@ internal sealed class Arrangement
     /// <summary>How good it is.</summary>
     public LayoutScore Score()
     {
-        var leftOut = left.SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Want, number))).Distinct().Sum(one => one.Want.Weight(one.number));
-        var money = 0.0;
+        var leftOut = left.Count == 0 ? 0 : left.SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Want, number))).Distinct().Sum(one => one.Want.Weight(one.number));
+        var money = gluing;
         for (var board = 0; board < cuttings.Length; board++)
         {
             if (cuttings[board] is { } cutting)
@@ -177,13 +204,10 @@ internal sealed class Arrangement
             }
         }
 
-        foreach (var want in problem.Wants)
-        {
-            money += problem.CostOf(ways[want.Index]);
-        }
-
         return new LayoutScore(leftOut, Bought.Sum(CostOfBuying), NotHonoured(), money);
     }
+
+    private double Gluing() => problem.Wants.Sum(want => problem.CostOf(ways[want.Index]));
 
     /// <summary>
     /// A board's value, a tenth of it reckoned by how full it is, so that a board which is nearly given up counts less. The

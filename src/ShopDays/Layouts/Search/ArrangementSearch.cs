@@ -6,11 +6,14 @@ namespace ShopDays.Layouts.Search;
 /// </summary>
 internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
 {
-    /// <summary>How much worse, as a share of its money, an arrangement may be at first and still be gone on from.</summary>
-    private const double FirstLeeway = 0.01;
+    /// <summary>How much worse, as a share of what its boards cost on average, an arrangement may be at first and still be gone on from.</summary>
+    private const double FirstLeeway = 0.05;
 
     /// <summary>After so many rounds without anything better it is told all the same how far the search has come.</summary>
     private const int RoundsUntold = 250;
+
+    private readonly Want[] many = [.. problem.Wants.Where(want => want.Ways.Count > 1)];
+    private readonly Want[] panels = [.. problem.Wants.Where(want => want.MostStrips > 0)];
 
     /// <summary>The best arrangement found.</summary>
     /// <param name="effort">How many attempts are made.</param>
@@ -18,23 +21,34 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     /// <param name="share">Which share of the rounds that go with the effort is made, 0 to 1.</param>
     public Arrangement Find(LayoutEffort effort, Predicate<Arrangement>? enough = null, double share = 1)
     {
-        var (starts, rounds) = effort switch
+        var blanks = problem.Wants.Sum(want => want.Ways[0].Blanks.Count);
+        var (starts, all, sticks) = effort switch
         {
-            LayoutEffort.Quick => (PlacingRules.Plain.Count, 200),
-            LayoutEffort.Normal => (PlacingRules.Plain.Count + 12, 4_000),
-            LayoutEffort.Thorough => (PlacingRules.Plain.Count + 60, 60_000),
+            LayoutEffort.Quick => (PlacingRules.Plain.Count, Math.Clamp(10 * blanks, 200, 1_000), 6_000),
+            LayoutEffort.Normal => (PlacingRules.Plain.Count + 12, Math.Clamp(400 * blanks, 2_000, 24_000), 60_000),
+            LayoutEffort.Thorough => (PlacingRules.Plain.Count + 60, Math.Clamp(4_000 * blanks, 40_000, 240_000), 400_000),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+        var rounds = (int)(all * share);
         var best = Start(PlacingRules.Plain[0], plainly: true);
         var bestScore = best.Score();
-        Tell(best, bestScore, 0, (int)(rounds * share));
+        Tell(best, bestScore, 0, rounds);
         for (var start = 1; start < starts && enough?.Invoke(best) != true; start++)
         {
             var isPlain = start < PlacingRules.Plain.Count;
             Keep(Start(isPlain ? PlacingRules.Plain[start] : PlacingRules.Draw(random), isPlain));
         }
 
-        return Improve(best, (int)(rounds * share), enough);
+        if (enough?.Invoke(best) != true && StickArrangement.Make(problem, sticks, random) is { } endToEnd)
+        {
+            Keep(endToEnd.Arrangement);
+            if (endToEnd.IsFull)
+            {
+                return best;
+            }
+        }
+
+        return Improve(best, rounds, enough);
 
         void Keep(Arrangement next)
         {
@@ -42,7 +56,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             if (score.Beats(bestScore))
             {
                 (best, bestScore) = (next, score);
-                Tell(best, bestScore, 0, (int)(rounds * share));
+                Tell(best, bestScore, 0, rounds);
             }
         }
     }
@@ -60,7 +74,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         {
             var next = Rearrange(current);
             var score = next.Score();
-            var leeway = FirstLeeway * (1 - ((round + 1.0) / rounds)) * random.NextDouble();
+            var leeway = FirstLeeway * (1 - ((round + 1.0) / rounds)) * random.NextDouble() / Math.Max(1, next.BoardsCut);
             if (score.Beats(currentScore, bestScore.Money * leeway, bestScore.Bought * leeway))
             {
                 (current, currentScore) = (next, score);
@@ -80,7 +94,6 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         }
 
         Tell(best, bestScore, rounds, rounds);
-
         return best;
     }
 
@@ -105,7 +118,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     private Arrangement Rearrange(Arrangement from)
     {
         var next = from.Copy();
-        ClearSome(next);
+        new Undoing(problem, next, random).Some();
         switch (random.Next(10))
         {
             case 0 or 1 when PickWant() is { } want:
@@ -125,42 +138,13 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         return next;
     }
 
-    private Want? PickWant()
-    {
-        var many = problem.Wants.Where(want => want.Ways.Count > 1).ToList();
-        return many.Count == 0 ? null : many[random.Next(many.Count)];
-    }
+    private Want? PickWant() => many.Length == 0 ? null : many[random.Next(many.Length)];
 
-    private Want? PickPanel()
-    {
-        var panels = problem.Wants.Where(want => want.MostStrips > 0).ToList();
-        return panels.Count == 0 ? null : panels[random.Next(panels.Count)];
-    }
+    private Want? PickPanel() => panels.Length == 0 ? null : panels[random.Next(panels.Length)];
 
     private MatchedGroup? PickGroup(Arrangement from)
     {
         var spread = problem.Groups.Where(group => !from.Honours(group)).ToList();
         return spread.Count == 0 ? null : spread[random.Next(spread.Count)];
-    }
-
-    /// <summary>Gives one to three boards back, of one timber so that they can exchange blanks.</summary>
-    private void ClearSome(Arrangement next)
-    {
-        var cut = Enumerable.Range(0, problem.Stock.Count).Where(board => next.Cuttings[board] is not null).ToList();
-        if (cut.Count == 0)
-        {
-            return;
-        }
-
-        var bought = cut[^1] >= problem.OnHand && random.Next(2) == 0 ? cut.FindIndex(board => board >= problem.OnHand) : -1;
-        var first = bought < 0 ? cut[random.Next(cut.Count)] : cut[random.Next(bought, cut.Count)];
-        var species = problem.Stock[first].Board.Species;
-        var others = cut.Where(board => board != first && problem.Stock[board].Board.Species == species).ToArray();
-        random.Shuffle(others);
-        next.Clear(first);
-        foreach (var board in others.Take(random.Next(3)))
-        {
-            next.Clear(board);
-        }
     }
 }

@@ -4,6 +4,7 @@ namespace ShopDays.Layouts.Search;
 internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement, PlacingRules rules, Random random)
 {
     private readonly bool[] tried = new bool[problem.Stock.Count];
+    private readonly List<Region> places = [];
 
     /// <summary>Places what has no place yet, as far as it goes.</summary>
     public void PlaceLeft()
@@ -22,13 +23,22 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
     {
         var blanks = arrangement.TakeLeft();
         var taken = PlaceGroups(blanks, without);
+        if (taken.Count > 0)
+        {
+            blanks.RemoveAll(taken.Contains);
+        }
+
         var bestFaceFirst = problem.HasBestFace && random.Next(4) > 0;
-        foreach (var blank in blanks
-            .Where(blank => !taken.Contains(blank))
-            .Select(blank => (Blank: blank, Rank: rules.Rank(blank, random)))
-            .OrderByDescending(ranked => bestFaceFirst && ranked.Blank.Blank.Part.IsForBestFace)
-            .ThenByDescending(ranked => ranked.Rank)
-            .Select(ranked => ranked.Blank))
+        var ranks = new double[blanks.Count];
+        for (var index = 0; index < ranks.Length; index++)
+        {
+            var comesFirst = bestFaceFirst && blanks[index].Blank.Part.IsForBestFace;
+            ranks[index] = comesFirst ? double.NegativeInfinity : -rules.Rank(blanks[index], random);
+        }
+
+        var inOrder = blanks.ToArray();
+        Array.Sort(ranks, inOrder);
+        foreach (var blank in inOrder)
         {
             if (without?.Contains(blank) == true || !Place(blank))
             {
@@ -46,7 +56,10 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
 
         var cutting = arrangement.Own(best.Board);
         var piece = cutting.Free[best.Piece];
-        cutting.Fill(cutting.Carve(piece, best.Place, rules.CrosscutsFirst(piece.Region, best.Place, random)), blank);
+        var crosscutFirst = rules.Fit == PlacingFit.LeastMoney
+            ? CarvingCost.Of(cutting.Stock, piece.Region, best.Place, problem.MoneyPerMinute).CrosscutFirst
+            : rules.CrosscutsFirst(piece.Region, best.Place, random);
+        cutting.Fill(cutting.Carve(piece, best.Place, crosscutFirst), blank);
         return true;
     }
 
@@ -101,14 +114,18 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
                 return;
             }
 
-            foreach (var place in stock.ClearPlaces(region, blank.Length, blank.Width))
+            stock.ListClearPlaces(region, blank.Length, blank.Width, places);
+            foreach (var place in places)
             {
                 Weigh(place);
             }
 
             void Weigh(Region place)
             {
-                var judged = rules.Sway(cost + (stock.ValuePerArea * (blank.Area + rules.Waste(region, place))), random);
+                var timber = rules.Fit == PlacingFit.LeastMoney
+                    ? CarvingCost.Of(stock, region, place, problem.MoneyPerMinute).Money
+                    : stock.ValuePerArea * (blank.Area + rules.Waste(region, place));
+                var judged = rules.Sway(cost + timber, random);
                 if (judged < least)
                 {
                     least = judged;
@@ -120,7 +137,7 @@ internal sealed class BlankPlacer(LayoutProblem problem, Arrangement arrangement
 
     private HashSet<WantedBlank> PlaceGroups(List<WantedBlank> blanks, HashSet<WantedBlank>? without)
     {
-        var taken = new HashSet<WantedBlank>();
+        HashSet<WantedBlank> taken = [];
         if (problem.Groups.Count == 0 || without is not null || (problem.Stock.Count > problem.OnHand && random.Next(4) == 0))
         {
             return taken;

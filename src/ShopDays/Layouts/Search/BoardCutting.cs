@@ -5,6 +5,7 @@ internal sealed class BoardCutting
 {
     private readonly Piece root;
     private readonly List<Piece> free = [];
+    private readonly List<(WantedBlank Blank, Region Region)> blanks = [];
     private double? cost;
 
     public BoardCutting(StockBoard stock)
@@ -12,11 +13,13 @@ internal sealed class BoardCutting
     {
     }
 
-    private BoardCutting(StockBoard stock, Piece root)
+    /// <param name="stock">The board.</param>
+    /// <param name="root">How its usable place is cut already.</param>
+    public BoardCutting(StockBoard stock, Piece root)
     {
         Stock = stock;
         this.root = root;
-        FindFree();
+        List();
     }
 
     public StockBoard Stock { get; }
@@ -25,21 +28,7 @@ internal sealed class BoardCutting
     public IReadOnlyList<Piece> Free => free;
 
     /// <summary>The blanks, nearer ones first.</summary>
-    public IReadOnlyList<(WantedBlank Blank, Region Region)> Blanks
-    {
-        get
-        {
-            var blanks = new List<(WantedBlank, Region)>();
-            root.Visit(piece =>
-            {
-                if (piece.Blank is { } blank)
-                {
-                    blanks.Add((blank, piece.Region));
-                }
-            });
-            return blanks;
-        }
-    }
+    public IReadOnlyList<(WantedBlank Blank, Region Region)> Blanks => blanks;
 
     /// <summary>Value of the board less that of useful offcuts, sawing at the shop's rate, and what its blanks cost further, in money.</summary>
     public double Cost(LayoutProblem problem, int board) => cost ??= Reckon(problem.MoneyPerMinute, board);
@@ -50,7 +39,7 @@ internal sealed class BoardCutting
     public Piece Carve(Piece piece, Region place, bool crosscutFirst)
     {
         var carved = piece.Carve(place, Stock.Kerf, crosscutFirst);
-        FindFree();
+        List();
         return carved;
     }
 
@@ -58,35 +47,34 @@ internal sealed class BoardCutting
     public void Fill(Piece piece, WantedBlank blank)
     {
         piece.Blank = blank;
-        free.Remove(piece);
-        cost = null;
+        List();
     }
 
     public void Release(Predicate<WantedBlank> goes)
     {
         root.Release(goes);
-        FindFree();
+        List();
     }
 
     public CutSequence Sequence() => new(Stock, root);
 
     private double Reckon(double moneyPerMinute, int board)
     {
-        var sequence = Sequence();
-        var minutes = sequence.Cuts.Sum(cut => Stock.Minutes(cut.Kind, cut.Length));
-        return Stock.Value - sequence.Left.Sum(Stock.ValueOfOffcut) + (minutes * moneyPerMinute) + Blanks.Sum(placed => placed.Blank.CostOn(board));
+        var priced = new CutSequence(Stock, root, written: false);
+        var further = 0.0;
+        foreach (var (blank, _) in blanks)
+        {
+            further += blank.CostOn(board);
+        }
+
+        return Stock.Value - priced.ValueOfOffcuts + (priced.Minutes * moneyPerMinute) + further;
     }
 
-    private void FindFree()
+    private void List()
     {
         free.Clear();
-        root.Visit(piece =>
-        {
-            if (piece.IsFree)
-            {
-                free.Add(piece);
-            }
-        });
+        blanks.Clear();
+        root.List(free, blanks);
         cost = null;
     }
 }

@@ -14,7 +14,7 @@ internal sealed class CostSheet(Worth worth, IReadOnlyList<BoardCutting> cutting
         return new()
         {
             Timber = Sum(cuttings.Sum(cutting => cutting.Stock.Value)),
-            Offcuts = Sum(cuttings.Sum(cutting => cutting.Sequence().Left.Sum(cutting.Stock.ValueOfOffcut))),
+            Offcuts = Sum(cuttings.Sum(cutting => cutting.Sequence().ValueOfOffcuts)),
             Sawing = Priced(sawing),
             PlaningDown = Priced(planing),
             GlueEdges = Priced(WorkTime.FromMinutes(LayoutProblem.MinutesPerJoint) * joints),

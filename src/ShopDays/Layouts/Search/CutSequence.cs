@@ -12,20 +12,35 @@ namespace ShopDays.Layouts.Search;
 /// </remarks>
 internal sealed class CutSequence
 {
+    private static readonly List<SawCut> NoCuts = [];
+    private static readonly List<Region> NoneLeft = [];
+    private static readonly List<(Piece Piece, Region Raw)> NoSections = [];
     private readonly StockBoard stock;
-    private readonly List<SawCut> cuts = [];
-    private readonly List<Region> left = [];
-    private readonly List<(Piece Piece, Region Raw)> sections = [];
+    private readonly bool written;
+    private readonly List<SawCut> cuts;
+    private readonly List<Region> left;
+    private readonly List<(Piece Piece, Region Raw)> sections;
 
-    public CutSequence(StockBoard stock, Piece root)
+    /// <param name="stock">The board.</param>
+    /// <param name="root">How its usable part is cut.</param>
+    /// <param name="written">Whether cuts and rests are listed; if not, only their sums are to be had.</param>
+    public CutSequence(StockBoard stock, Piece root, bool written = true)
     {
         this.stock = stock;
+        this.written = written;
+        (cuts, left, sections) = written ? ([], [], []) : (NoCuts, NoneLeft, NoSections);
         CutToSections(root, stock.Whole);
         foreach (var (piece, raw) in sections)
         {
             CutUp(piece, raw);
         }
     }
+
+    /// <summary>Hands-on time of the cuts, in minutes.</summary>
+    public double Minutes { get; private set; }
+
+    /// <summary>What the useful offcuts are worth.</summary>
+    public double ValueOfOffcuts { get; private set; }
 
     public IReadOnlyList<SawCut> Cuts => cuts;
 
@@ -36,7 +51,15 @@ internal sealed class CutSequence
     {
         if (piece.Split != CutKind.Crosscut)
         {
-            sections.Add((piece, raw));
+            if (written)
+            {
+                sections.Add((piece, raw));
+            }
+            else
+            {
+                CutUp(piece, raw);
+            }
+
             return;
         }
 
@@ -126,13 +149,25 @@ internal sealed class CutSequence
 
     private (Region Near, Region Far) Saw(CutKind kind, Region of, Length at)
     {
-        cuts.Add(new SawCut(kind, of, at));
+        var cut = new SawCut(kind, of, at);
+        Minutes += stock.Minutes(kind, cut.Length);
+        if (written)
+        {
+            cuts.Add(cut);
+        }
+
         return SawCut.Apart(kind, of, at, stock.Kerf);
     }
 
     private void Leave(Region region)
     {
-        if (!region.IsEmpty)
+        if (region.IsEmpty)
+        {
+            return;
+        }
+
+        ValueOfOffcuts += stock.ValueOfOffcut(region);
+        if (written)
         {
             left.Add(region);
         }

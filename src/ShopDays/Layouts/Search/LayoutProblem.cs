@@ -14,7 +14,6 @@ internal sealed class LayoutProblem
 
     private readonly WaysToSaw ways;
     private readonly WaysToSaw onHandOnly;
-    private readonly Dictionary<(string Part, Length Width, int Parts), BoardFigure> bestFigures = [];
     private readonly double worthOfAStep;
 
     /// <param name="request">The boards on hand, and what time and timber are worth.</param>
@@ -97,22 +96,8 @@ internal sealed class LayoutProblem
     public bool HasBestFace { get; }
 
     /// <summary>How many steps the figure of a board is below the best on hand that could give a blank; 0 unless it is for the best face.</summary>
-    public int StepsBelowBest(WantedBlank blank, int board)
-    {
-        if (!blank.Blank.Part.IsForBestFace)
-        {
-            return 0;
-        }
-
-        var key = (blank.Blank.Part.Name, blank.Width, blank.Blank.Numbers.Count);
-        if (!bestFigures.TryGetValue(key, out var best))
-        {
-            best = Enumerable.Range(0, OnHand).Where(other => double.IsFinite(blank.CostOn(other))).Select(other => Stock[other].Board.Figure).DefaultIfEmpty().Max();
-            bestFigures.Add(key, best);
-        }
-
-        return Math.Max(0, best - Stock[board].Board.Figure);
-    }
+    public int StepsBelowBest(WantedBlank blank, int board) =>
+        blank.Blank.Part.IsForBestFace ? Math.Max(0, (blank.BestFigure ??= BestFigure(blank)) - Stock[board].Board.Figure) : 0;
 
     /// <summary>What such steps count for where a place is chosen, in money: each as much as the dearest board.</summary>
     public double CostOfSteps(WantedBlank blank, int board) => HasBestFace ? StepsBelowBest(blank, board) * worthOfAStep : 0;
@@ -133,6 +118,12 @@ internal sealed class LayoutProblem
             .Select(board => board.Board.Origin)
             .Distinct(StringComparer.Ordinal),
     ];
+
+    private BoardFigure BestFigure(WantedBlank blank) => Enumerable.Range(0, OnHand)
+        .Where(board => double.IsFinite(blank.CostOn(board)))
+        .Select(board => Stock[board].Board.Figure)
+        .DefaultIfEmpty()
+        .Max();
 
     private static int FirstLike(List<Board> boards, Board board, IReadOnlyList<Demand> demands)
     {

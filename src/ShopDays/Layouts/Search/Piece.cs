@@ -68,12 +68,22 @@ internal sealed class Piece(Region region)
     /// <summary>A copy that shares nothing that changes.</summary>
     public Piece Copy() => new(Region) { Split = Split, At = At, Near = Near?.Copy(), Far = Far?.Copy(), Blank = Blank };
 
-    /// <summary>Itself and all that it is cut into, nearer ones first.</summary>
-    public void Visit(Action<Piece> seen)
+    /// <summary>Lists the free pieces and the blanks in it, nearer ones first.</summary>
+    public void List(List<Piece> free, List<(WantedBlank Blank, Region Region)> blanks)
     {
-        seen(this);
-        Near?.Visit(seen);
-        Far?.Visit(seen);
+        if (Blank is { } blank)
+        {
+            blanks.Add((blank, Region));
+        }
+        else if (Split is null)
+        {
+            free.Add(this);
+        }
+        else
+        {
+            Near?.List(free, blanks);
+            Far?.List(free, blanks);
+        }
     }
 
     private Piece ToLength(Region place, Length kerf)

@@ -17,6 +17,9 @@ internal enum PlacingFit
     ClosestSide,
     ClosestLength,
     ClosestWidth,
+
+    /// <summary>Judged by what it costs, not by what it spoils: see <see cref="CarvingCost"/>.</summary>
+    LeastMoney,
 }
 
 /// <summary>Which way the rest of a piece is cut when a blank is taken from its corner.</summary>
@@ -46,7 +49,7 @@ internal sealed record PlacingRules(PlacingOrder Order, PlacingFit Fit, PlacingS
 
     public static PlacingRules Draw(Random random) => new(
         (PlacingOrder)random.Next(5),
-        (PlacingFit)random.Next(4),
+        random.Next(3) == 0 ? PlacingFit.LeastMoney : (PlacingFit)random.Next(4),
         (PlacingSplit)random.Next(4),
         random.NextDouble(),
         random.NextDouble() * 0.5);
@@ -77,7 +80,7 @@ internal sealed record PlacingRules(PlacingOrder Order, PlacingFit Fit, PlacingS
             PlacingFit.SmallestPiece => (length * width) - (place.Length.Millimetres * place.Width.Millimetres),
             PlacingFit.ClosestSide => Math.Min(beside * width, above * length),
             PlacingFit.ClosestLength => beside * width,
-            PlacingFit.ClosestWidth => above * length,
+            PlacingFit.ClosestWidth or PlacingFit.LeastMoney => above * length,
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }

@@ -9,6 +9,7 @@ internal sealed class StockBoard
     private readonly SawingRates rates;
     private readonly double moneyPerHour;
     private readonly Allowances allowances;
+    private readonly Region[] flaws;
     private readonly double[] setups;
     private readonly double[] perMetre;
 
@@ -20,7 +21,7 @@ internal sealed class StockBoard
         Kerf = allowances.Kerf;
         Whole = Region.Whole(board);
         Usable = Region.Usable(board, allowances);
-        Flaws = [.. board.Flaws.Select(Region.Of).Where(Usable.Overlaps)];
+        flaws = [.. board.Flaws.Select(Region.Of).Where(Usable.Overlaps).OrderBy(flaw => flaw.Y)];
         Depth = board.Thickness - allowances.PlaningDepth(board);
         Value = board.Price is { } price ? (double)price.Amount : (double)request.Worth.BoardFoot.Amount * board.Volume.BoardFeet;
         ValuePerArea = Usable.IsEmpty ? 0 : Value / Usable.Area.SquareMillimetres;
@@ -38,7 +39,7 @@ internal sealed class StockBoard
     public Region Usable { get; }
 
     /// <summary>The flaws that reach into the usable place.</summary>
-    public IReadOnlyList<Region> Flaws { get; }
+    public IReadOnlyList<Region> Flaws => flaws;
 
     /// <summary>Thickness between flat and clean faces.</summary>
     public Length Depth { get; }
@@ -84,28 +85,54 @@ internal sealed class StockBoard
     public bool Suits(Part part) => Board.Species == part.Species && part.MayComeFrom(Board);
 
     /// <summary>Whether the uncut board has a clear place of this size.</summary>
-    public bool CanTake(Length length, Length width) => ClearPlaces(Usable, length, width).Any();
+    public bool CanTake(Length length, Length width) => ClearPlaces(Usable, length, width).Count > 0;
 
     /// <summary>
     /// The places of a size in a free piece that touch no flaw: in its near corner, or hard behind and above flaws, with
     /// at least a kerf before them.
     /// </summary>
-    public IEnumerable<Region> ClearPlaces(Region piece, Length length, Length width)
+    public List<Region> ClearPlaces(Region piece, Length length, Length width)
     {
+        var places = new List<Region>();
+        ListClearPlaces(piece, length, width, places);
+        return places;
+    }
+
+    /// <summary>Lists the clear places of a size in a free piece, in a list that may be used again and again.</summary>
+    public void ListClearPlaces(Region piece, Length length, Length width, List<Region> places)
+    {
+        places.Clear();
         if (piece.Length < length || piece.Width < width)
         {
-            yield break;
+            return;
         }
 
-        var inside = Flaws.Count == 0 ? [] : Flaws.Where(piece.Overlaps).ToList();
-        foreach (var x in inside.Select(flaw => Length.Max(flaw.Right, piece.X + Kerf)).Prepend(piece.X).Distinct())
+        if (IsClear(piece))
         {
-            foreach (var y in inside.Select(flaw => Length.Max(flaw.Top, piece.Y + Kerf)).Prepend(piece.Y).Distinct())
+            places.Add(new Region(piece.X, piece.Y, length, width));
+            return;
+        }
+
+        for (var behind = -1; behind < flaws.Length; behind++)
+        {
+            if (behind >= 0 && !flaws[behind].Overlaps(piece))
             {
-                var place = new Region(x, y, length, width);
-                if (piece.Holds(place) && !inside.Exists(place.Overlaps))
+                continue;
+            }
+
+            var x = behind < 0 ? piece.X : Length.Max(flaws[behind].Right, piece.X + Kerf);
+            for (var above = -1; above < flaws.Length; above++)
+            {
+                if (above >= 0 && !flaws[above].Overlaps(piece))
                 {
-                    yield return place;
+                    continue;
+                }
+
+                var y = above < 0 ? piece.Y : Length.Max(flaws[above].Top, piece.Y + Kerf);
+                var place = new Region(x, y, length, width);
+                if (piece.Holds(place) && IsClear(place))
+                {
+                    places.Add(place);
                 }
             }
         }
@@ -129,24 +156,44 @@ internal sealed class StockBoard
             select width;
     }
 
+    /// <summary>Whether no flaw reaches into a piece.</summary>
+    public bool IsClear(Region piece)
+    {
+        foreach (var flaw in flaws)
+        {
+            if (flaw.Overlaps(piece))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>The largest clear rectangle in what is left of the board; empty when there is none.</summary>
     public Region LargestClear(Region piece)
     {
         var clear = piece.Common(Usable);
-        List<Region> inside = [.. Flaws.Where(clear.Overlaps).OrderBy(flaw => flaw.Y)];
-        if (inside.Count == 0)
+        if (IsClear(clear))
         {
             return clear;
         }
 
-        var rectangles =
-            from x in inside.Select(flaw => flaw.Right).Prepend(clear.X)
-            from right in inside.Select(flaw => flaw.X).Append(clear.Right)
-            where x < right && x < clear.Right && right > clear.X
-            from gap in GapsBetween(inside, clear, x, right)
-            where !gap.IsEmpty
-            select gap;
-        return rectangles.DefaultIfEmpty().MaxBy(gap => gap.Area.SquareMillimetres);
+        var largest = default(Region);
+        for (var from = -1; from < flaws.Length; from++)
+        {
+            var x = from < 0 ? clear.X : Length.Max(clear.X, flaws[from].Right);
+            for (var to = -1; to < flaws.Length; to++)
+            {
+                var right = to < 0 ? clear.Right : Length.Min(clear.Right, flaws[to].X);
+                if (x < right)
+                {
+                    largest = LargestGap(clear, x, right, largest);
+                }
+            }
+        }
+
+        return largest;
     }
 
     /// <summary>What an offcut is worth when kept: nothing when it is too small; one large piece more than two halves.</summary>
@@ -174,5 +221,31 @@ internal sealed class StockBoard
         }
 
         yield return Region.Between(x, y, right, piece.Top);
+    }
+
+    /// <summary>The largest of the clear gaps of a stretch of a piece, from edge to edge past the flaws that reach into it, when larger than another.</summary>
+    private Region LargestGap(Region piece, Length x, Length right, Region other)
+    {
+        var largest = other;
+        var y = piece.Y;
+        foreach (var flaw in flaws)
+        {
+            if (flaw.X < right && flaw.Right > x && flaw.Y < piece.Top && flaw.Top > piece.Y)
+            {
+                Judge(Region.Between(x, y, right, flaw.Y));
+                y = Length.Max(y, flaw.Top);
+            }
+        }
+
+        Judge(Region.Between(x, y, right, piece.Top));
+        return largest;
+
+        void Judge(Region gap)
+        {
+            if (gap.Area > largest.Area)
+            {
+                largest = gap;
+            }
+        }
     }
 }

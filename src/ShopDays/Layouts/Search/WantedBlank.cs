@@ -51,14 +51,17 @@ internal sealed class WantedBlank(Blank blank, Want want, double[] costs)
 
     public Want Want { get; } = want;
 
-    public Length Length => Blank.Length;
+    public Length Length { get; } = blank.Length;
 
-    public Length Width => Blank.Width;
+    public Length Width { get; } = blank.Width;
 
     public double Area { get; } = (blank.Length * blank.Width).SquareMillimetres;
 
     /// <summary>How many boards may yield it: the fewer, the sooner it should be placed.</summary>
     public int Choices { get; } = costs.Count(double.IsFinite);
+
+    /// <summary>The best figure of the boards on hand that could give it; null until somebody asks.</summary>
+    public BoardFigure? BestFigure { get; set; }
 
     /// <summary>In money; infinite for a board that must not yield it.</summary>
     public double CostOn(int board) => costs[board];
