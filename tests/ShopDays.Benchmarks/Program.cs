@@ -4,6 +4,7 @@ using ShopDays.Layouts;
 return args switch
 {
     ["cold", ..] => ColdRun.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 9),
+    ["bounds"] => Bounds.Print(),
     ["guillotine"] => Guillotine.Print(),
     ["layout"] => LayoutTimes.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
@@ -15,6 +16,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | guillotine | layout | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | guillotine | layout | sawing [long] | short | triplets");
     return 2;
 }
