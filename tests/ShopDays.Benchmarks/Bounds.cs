@@ -17,7 +17,7 @@ internal static class Bounds
         foreach (var (parts, boards, seed) in ((int, int, int)[])[(60, 12, 1), (60, 12, 2), (60, 12, 3), (20, 4, 7), (50, 10, 7), (100, 20, 7), (200, 40, 7), (400, 80, 7)])
         {
             var job = FurnitureJobs.Make(parts, boards, seed) with { Effort = LayoutEffort.Quick };
-            var problem = new LayoutProblem(job, [.. job.Parts.Select(Demand.For)], PanelStrips.Usual());
+            var problem = new LayoutProblem(job, [.. job.Parts.Select(part => Demand.For(part, []))], PanelStrips.Usual());
             var layout = LayoutSearch.LayOut(job);
             var bound = new LayoutBound(problem, job.Allowances, layout.Boards);
             var (best, forYield) = Timed(bound.BestYield);

@@ -15,6 +15,8 @@ internal static class CostJson
         Offcuts = Text(cost.Offcuts),
         Work = Text(cost.Work),
         Total = Text(cost.Total),
+        Least = Text(cost.Least),
+        Proven = cost.IsLeast,
         WorkOn = new { Sawing = Text(cost.Sawing), PlaningDown = Text(cost.PlaningDown), GlueEdges = Text(cost.GlueEdges) },
         Hour = Text(cost.Hour),
         cost.HourIsAssumed,

@@ -24,6 +24,14 @@ internal static class CostWords
         yield return ("in all", cost.Total);
     }
 
+    /// <summary>How far the cost is from the least that any layout of the same blanks could have; null where no cost is told.</summary>
+    public static string? Bound(LayoutCost cost) => (cost.IsMoney, cost.IsLeast) switch
+    {
+        (false, _) => null,
+        (_, true) => "Proven: no layout of these blanks could cost less.",
+        _ => $"No layout of these blanks could cost less than {cost.Least}.",
+    };
+
     /// <summary>What was assumed where the shop or the job does not say it; empty where both say all.</summary>
     public static IEnumerable<string> Assumptions(LayoutCost cost, LengthFormat format)
     {

@@ -100,7 +100,7 @@ internal static class LayoutPrint
             }
         }
 
-        foreach (var remark in CostWords.Assumptions(cost, format).Append(CostWords.Leaning(preference)).OfType<string>())
+        foreach (var remark in CostWords.Assumptions(cost, format).Prepend(CostWords.Bound(cost)).Append(CostWords.Leaning(preference)).OfType<string>())
         {
             screen.Wrapped(remark);
         }

@@ -27,6 +27,9 @@ public sealed record LayoutCost
     /// <summary>The glue edges of panels, 20 min each (common practice, no source), at the shop's rate.</summary>
     public required Money GlueEdges { get; init; }
 
+    /// <summary>The least that any layout of the same blanks on the same boards costs, a proven bound; rounded down to the minor unit.</summary>
+    public required Money Least { get; init; }
+
     /// <summary>What an hour of work is reckoned at.</summary>
     public required Money Hour { get; init; }
 
@@ -41,6 +44,12 @@ public sealed record LayoutCost
 
     /// <summary>Timber less offcuts plus work.</summary>
     public Money Total => Timber - Offcuts + Work;
+
+    /// <summary>
+    /// Whether no layout of the same blanks can cost less, but for the rounding of the five parts: half a minor unit each, and a
+    /// whole one that the bound may have lost.
+    /// </summary>
+    public bool IsLeast => (Total - Least).Amount <= 3.5m * Total.Currency.MinorUnit;
 
     /// <summary>
     /// Whether these are sums of money at all: there is a rate, or a price on a board. Without either they only weigh timber and

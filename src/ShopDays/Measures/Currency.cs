@@ -5,6 +5,9 @@ namespace ShopDays.Measures;
 /// <param name="MinorDigits">Decimals of the minor unit: 2 for cents, 0 for yen, 3 for dinars.</param>
 public sealed record Currency(string Code, int MinorDigits)
 {
+    /// <summary>The smallest coin reckoned in, in major units: 0.01 for cents, 1 for yen.</summary>
+    public decimal MinorUnit { get; } = new(1, 0, 0, isNegative: false, (byte)MinorDigits);
+
     /// <inheritdoc/>
     public override string ToString() => Code;
 }

@@ -10,6 +10,9 @@ public sealed record Money(decimal Amount, Currency Currency)
     /// <summary>The amount rounded to the currency's minor unit, halves away from zero.</summary>
     public Money Rounded() => this with { Amount = decimal.Round(Amount, Currency.MinorDigits, MidpointRounding.AwayFromZero) };
 
+    /// <summary>The amount rounded down to the currency's minor unit.</summary>
+    public Money RoundedDown() => this with { Amount = decimal.Round(Amount, Currency.MinorDigits, MidpointRounding.ToNegativeInfinity) };
+
     /// <summary>The sum.</summary>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
     public static Money operator +(Money left, Money right) => left with { Amount = left.Amount + left.SameAs(right).Amount };

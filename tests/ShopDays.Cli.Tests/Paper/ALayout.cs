@@ -56,6 +56,7 @@ internal static class ALayout
                 Sawing = Dollars(200),
                 PlaningDown = Dollars(8.1m),
                 GlueEdges = Dollars(0),
+                Least = Dollars(150),
                 Hour = Dollars(50),
                 HourIsAssumed = false,
                 AssumedBoardFoot = null,

@@ -53,6 +53,7 @@ public sealed class LayoutBoundTests
         var crosscut = Timber.Rates.Crosscut.TimeFor(Length.FromInches(4m), Length.FromInches(1m), Timber.Oak).Minutes * PerMinute;
         Assert.Equal(20 + crosscut, bound.LeastMoney(PerMinute), 1e-6);
         Assert.Equal((double)layout.Cost.Total.Amount, bound.LeastMoney(PerMinute), 0.01);
+        Assert.True(layout.Cost.IsLeast);
     }
 
     [Fact]

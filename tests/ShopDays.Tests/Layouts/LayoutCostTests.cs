@@ -26,6 +26,10 @@ public sealed class LayoutCostTests
     });
 
     [Fact]
+    public void No_cost_is_below_the_least_but_for_the_rounding_of_its_five_parts() =>
+        Assert.All(Jobs.Value, job => Assert.True(job.Layout.Cost.Total.Amount >= job.Layout.Cost.Least.Amount - 0.025m));
+
+    [Fact]
     public void The_cost_is_what_the_search_compared_by() => Assert.All(Jobs.Value.Where(job => job.Layout.Fits), job =>
     {
         var (_, arrangement) = LayoutSearch.Arrange(job.Request, [.. job.Request.Parts.Select(part => Demand.For(part, []))]);

@@ -35,6 +35,7 @@ internal static class HandLayout
                 Sawing = nothing,
                 PlaningDown = nothing,
                 GlueEdges = nothing,
+                Least = nothing,
                 Hour = nothing,
                 HourIsAssumed = false,
                 AssumedBoardFoot = null,

@@ -6,7 +6,8 @@ namespace ShopDays.Layouts.Search;
 internal sealed class CostSheet(Worth worth, IReadOnlyList<BoardCutting> cuttings)
 {
     /// <param name="sawing">The time of all cuts.</param>
-    public LayoutCost For(WorkTime sawing)
+    /// <param name="least">The least that any layout of the blanks costs, in money by the minute of true work.</param>
+    public LayoutCost For(WorkTime sawing, Func<double, double> least)
     {
         var blanks = cuttings.SelectMany(cutting => cutting.Blanks, (cutting, placed) => (cutting.Stock, placed.Blank.Blank)).ToList();
         var planing = blanks.Aggregate(WorkTime.Zero, (sum, one) => sum + one.Stock.PlaningTime(one.Blank));
@@ -18,6 +19,7 @@ internal sealed class CostSheet(Worth worth, IReadOnlyList<BoardCutting> cutting
             Sawing = Priced(sawing),
             PlaningDown = Priced(planing),
             GlueEdges = Priced(WorkTime.FromMinutes(LayoutProblem.MinutesPerJoint) * joints),
+            Least = new Money((decimal)least((double)worth.Hour.Amount / 60), worth.Hour.Currency).RoundedDown(),
             Hour = worth.Hour.Rounded(),
             HourIsAssumed = worth.HourIsAssumed,
             AssumedBoardFoot = cuttings.Any(cutting => cutting.Stock.Board.Price is null) ? worth.BoardFoot.Rounded() : null,

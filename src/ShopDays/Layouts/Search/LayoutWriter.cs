@@ -25,15 +25,16 @@ internal sealed class LayoutWriter(LayoutProblem problem, Arrangement arrangemen
         var sawing = boards
             .SelectMany(board => board.Cuts, (board, cut) => rates.For(cut.Kind).TimeFor(cut.Length, cut.Thickness, board.Board.Species))
             .Aggregate(WorkTime.Zero, (sum, time) => sum + time);
+        var bound = new LayoutBound(problem, allowances, boards);
         return new Layout
         {
             Boards = all,
             Unplaced = unplaced,
             Wanted = wanted,
             NotHonoured = new UnmetWishes(problem, arrangement, request).In(all, unplaced),
-            BestPossibleYield = new LayoutBound(problem, allowances, boards).BestYield(),
+            BestPossibleYield = bound.BestYield(),
             SawingTime = sawing,
-            Cost = new CostSheet(request.Worth, [.. arrangement.Cuttings.OfType<BoardCutting>()]).For(sawing),
+            Cost = new CostSheet(request.Worth, [.. arrangement.Cuttings.OfType<BoardCutting>()]).For(sawing, bound.LeastMoney),
         };
     }
 
