@@ -7,7 +7,10 @@ namespace ShopDays.Layouts.Search;
 internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
 {
     /// <summary>How much worse, as a share of what its boards cost on average, an arrangement may be at first and still be gone on from.</summary>
-    private const double FirstLeeway = 0.05;
+    private const double FirstLeeway = 0.15;
+
+    /// <summary>So many rounds for each board are enough for all of that leeway; with fewer there is less time to come down again.</summary>
+    private const double RoundsPerBoard = 2_000;
 
     /// <summary>After so many rounds without anything better it is told all the same how far the search has come.</summary>
     private const int RoundsUntold = 250;
@@ -25,7 +28,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         var (starts, all, sticks) = effort switch
         {
             LayoutEffort.Quick => (PlacingRules.Plain.Count, Math.Clamp(10 * blanks, 200, 1_000), 6_000),
-            LayoutEffort.Normal => (PlacingRules.Plain.Count + 12, Math.Clamp(400 * blanks, 2_000, 24_000), 60_000),
+            LayoutEffort.Normal => (PlacingRules.Plain.Count + 12, Math.Clamp(400 * blanks, 4_000, 24_000), 60_000),
             LayoutEffort.Thorough => (PlacingRules.Plain.Count + 60, Math.Clamp(4_000 * blanks, 40_000, 240_000), 400_000),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -70,11 +73,12 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         var (best, bestScore) = (from, from.Score());
         var (current, currentScore) = (best, bestScore);
         var told = 0;
+        var leewayAtFirst = FirstLeeway * Math.Min(1, rounds / (RoundsPerBoard * Math.Max(1, from.BoardsCut)));
         for (var round = 0; round < rounds && enough?.Invoke(best) != true; round++)
         {
             var next = Rearrange(current);
             var score = next.Score();
-            var leeway = FirstLeeway * (1 - ((round + 1.0) / rounds)) * random.NextDouble() / Math.Max(1, next.BoardsCut);
+            var leeway = leewayAtFirst * (1 - ((round + 1.0) / rounds)) * random.NextDouble() / Math.Max(1, next.BoardsCut);
             if (score.Beats(currentScore, bestScore.Money * leeway, bestScore.Bought * leeway))
             {
                 (current, currentScore) = (next, score);
@@ -135,6 +139,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         }
 
         new BlankPlacer(problem, next, PlacingRules.Draw(random), random).PlaceLeft();
+        next.GiveBackEmpty();
         return next;
     }
 

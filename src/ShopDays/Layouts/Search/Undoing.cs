@@ -4,7 +4,8 @@ namespace ShopDays.Layouts.Search;
 internal sealed class Undoing(LayoutProblem problem, Arrangement arrangement, Random random)
 {
     /// <summary>
-    /// Gives one to three boards back uncut, of which one may then be filled as valuably as can be, or takes some blanks out of one to four; all of one timber, so that they can change places.
+    /// Gives one to three boards back uncut, and makes a beginning on one of them, or takes some blanks out of one to four;
+    /// all of one timber, so that they can change places. Now and then one board is only cut up in another way.
     /// </summary>
     public void Some()
     {
@@ -17,7 +18,13 @@ internal sealed class Undoing(LayoutProblem problem, Arrangement arrangement, Ra
         var bought = cut[^1] >= problem.OnHand && random.Next(2) == 0 ? cut.FindIndex(board => board >= problem.OnHand) : -1;
         var first = bought < 0 ? cut[random.Next(cut.Count)] : cut[random.Next(bought, cut.Count)];
         var others = CutBoards(first);
-        if (random.Next(5) < 2)
+        if (random.Next(20) == 0)
+        {
+            // Worth so much, all that came out of it goes in again: only the cuts may get better.
+            arrangement.Clear(first);
+            new ValuableFill(problem, arrangement, random).Fill(first, press: 3);
+        }
+        else if (random.Next(5) < 2)
         {
             Thin(first);
             Draw(others, random.Next(4), Thin);
@@ -26,10 +33,7 @@ internal sealed class Undoing(LayoutProblem problem, Arrangement arrangement, Ra
         {
             arrangement.Clear(first);
             Draw(others, random.Next(3), arrangement.Clear);
-            if (random.Next(20) == 0)
-            {
-                new ValuableFill(problem, arrangement, random).Fill(first);
-            }
+            Begin(first);
         }
     }
 
@@ -75,6 +79,48 @@ internal sealed class Undoing(LayoutProblem problem, Arrangement arrangement, Ra
         if (goes.Count > 0)
         {
             arrangement.Release(board, goes.Contains);
+        }
+    }
+
+    /// <summary>
+    /// Makes a beginning on a board that was given back: now and then it is filled as valuably as can be, every other time
+    /// some first cuts are made at once, for what no single blank would ask for.
+    /// </summary>
+    private void Begin(int board)
+    {
+        var how = random.Next(20);
+        if (how == 0)
+        {
+            new ValuableFill(problem, arrangement, random).Fill(board, press: 1.3);
+        }
+        else if (how <= 10)
+        {
+            var cutting = new BoardCutting(problem.Stock[board]);
+            for (var cuts = random.Next(3); cuts >= 0; cuts--)
+            {
+                Part(cutting);
+            }
+
+            arrangement.Replace(board, cutting);
+        }
+    }
+
+    /// <summary>Cuts a free piece where a row of one to three blanks would end.</summary>
+    private void Part(BoardCutting cutting)
+    {
+        var piece = cutting.Free[random.Next(cutting.Free.Count)];
+        var along = random.Next(2) == 0;
+        var room = along ? piece.Region.Length : piece.Region.Width;
+        var end = -cutting.Stock.Kerf;
+        for (var blanks = random.Next(3); blanks >= 0; blanks--)
+        {
+            var blank = arrangement.Left[random.Next(arrangement.Left.Count)];
+            end += (along ? blank.Length : blank.Width) + cutting.Stock.Kerf;
+        }
+
+        if (end < room)
+        {
+            cutting.Carve(piece, along ? piece.Region with { Length = end } : piece.Region with { Width = end }, along);
         }
     }
 }

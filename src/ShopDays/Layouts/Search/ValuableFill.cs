@@ -11,11 +11,10 @@ internal sealed class ValuableFill(LayoutProblem problem, Arrangement arrangemen
     /// <summary>How far chance may raise or lower what a kind of blank is worth, so that not always the same come first.</summary>
     private const double Whim = 0.4;
 
-    /// <summary>Blanks count for so many times their timber, so that they are worth the cuts that free them.</summary>
-    private const double Press = 1.3;
-
     /// <summary>Fills it; nothing is done when nothing is worth its cuts, or when flaws are in the way.</summary>
-    public void Fill(int board)
+    /// <param name="board">The board.</param>
+    /// <param name="press">How many times its timber a blank counts for, so that it is worth the cuts that free it.</param>
+    public void Fill(int board, double press)
     {
         var stock = problem.Stock[board];
         if (arrangement.Cuttings[board] is not null || stock.Flaws.Count > 0 || stock.Usable.IsEmpty)
@@ -30,7 +29,7 @@ internal sealed class ValuableFill(LayoutProblem problem, Arrangement arrangemen
             .ToList();
         var kerf = (int)stock.Kerf.EighthMicrometres;
         var (length, width) = ((int)stock.Usable.Length.EighthMicrometres + kerf, (int)stock.Usable.Width.EighthMicrometres + kerf);
-        List<Candidate> candidates = [.. kinds.Select(kind => CandidateOf(kind, board, stock, kerf))];
+        List<Candidate> candidates = [.. kinds.Select(kind => CandidateOf(kind, board, stock, kerf, press))];
         if (candidates.Count == 0 || new BoardFill(length, width, candidates, CostOf(stock), detail: 32).Find(Most, 0, hope: 0.95).Filling is not { } filling)
         {
             return;
@@ -69,10 +68,10 @@ internal sealed class ValuableFill(LayoutProblem problem, Arrangement arrangemen
         }
     }
 
-    private Candidate CandidateOf(Stack<WantedBlank> kind, int board, StockBoard stock, int kerf)
+    private Candidate CandidateOf(Stack<WantedBlank> kind, int board, StockBoard stock, int kerf, double press)
     {
         var blank = kind.Peek();
-        var value = (blank.Area * stock.ValuePerArea * (Press + (Whim * (random.NextDouble() - 0.5)))) - blank.CostOn(board);
+        var value = (blank.Area * stock.ValuePerArea * (press + (Whim * (random.NextDouble() - 0.5)))) - blank.CostOn(board);
         return new Candidate((int)blank.Length.EighthMicrometres + kerf, (int)blank.Width.EighthMicrometres + kerf, value, kind.Count);
     }
 
