@@ -15,6 +15,9 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     /// <summary>After so many rounds without anything better it is told all the same how far the search has come.</summary>
     private const int RoundsUntold = 250;
 
+    /// <summary>In how many spells the rounds of the most thorough effort are made, each from the best of the one before.</summary>
+    private const int Spells = 10;
+
     private readonly Want[] many = [.. problem.Wants.Where(want => want.Ways.Count > 1)];
     private readonly Want[] panels = [.. problem.Wants.Where(want => want.MostStrips > 0)];
 
@@ -29,7 +32,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
         {
             LayoutEffort.Quick => (PlacingRules.Plain.Count, Math.Clamp(10 * blanks, 200, 1_000), 6_000),
             LayoutEffort.Normal => (PlacingRules.Plain.Count + 12, Math.Clamp(400 * blanks, 4_000, 24_000), 60_000),
-            LayoutEffort.Thorough => (PlacingRules.Plain.Count + 60, Math.Clamp(4_000 * blanks, 40_000, 240_000), 400_000),
+            LayoutEffort.Thorough => (PlacingRules.Plain.Count + 12, Math.Clamp(4_000 * blanks, 40_000, 240_000), 400_000),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
         var rounds = (int)(all * share);
@@ -51,7 +54,14 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             }
         }
 
-        return Improve(best, rounds, enough);
+        // The first spell is that of the usual effort, so that the best is soon near its end and more effort never ends worse.
+        var spells = effort == LayoutEffort.Thorough ? Spells : 1;
+        for (var spell = 0; spell < spells; spell++)
+        {
+            best = Improve(best, rounds / spells, enough, rounds / spells * spell, rounds);
+        }
+
+        return best;
 
         void Keep(Arrangement next)
         {
@@ -68,7 +78,9 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     /// <param name="from">Where to begin.</param>
     /// <param name="rounds">How often a few boards are placed anew.</param>
     /// <param name="enough">When to stop at once; null to go on to the end.</param>
-    public Arrangement Improve(Arrangement from, int rounds, Predicate<Arrangement>? enough = null)
+    /// <param name="before">How many rounds were made before.</param>
+    /// <param name="inAll">How many rounds are made in all; those of this spell when not given.</param>
+    public Arrangement Improve(Arrangement from, int rounds, Predicate<Arrangement>? enough = null, int before = 0, int? inAll = null)
     {
         var (best, bestScore) = (from, from.Score());
         var (current, currentScore) = (best, bestScore);
@@ -86,18 +98,18 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
                 {
                     (best, bestScore) = (next, score);
                     told = round;
-                    Tell(best, bestScore, round, rounds);
+                    Tell(best, bestScore, before + round, inAll ?? rounds);
                 }
             }
 
             if (round - told >= RoundsUntold)
             {
                 told = round;
-                Tell(best, bestScore, round, rounds);
+                Tell(best, bestScore, before + round, inAll ?? rounds);
             }
         }
 
-        Tell(best, bestScore, rounds, rounds);
+        Tell(best, bestScore, before + rounds, inAll ?? rounds);
         return best;
     }
 
