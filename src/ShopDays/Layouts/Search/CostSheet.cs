@@ -11,7 +11,7 @@ internal sealed class CostSheet(Worth worth, IReadOnlyList<BoardCutting> cutting
     {
         var blanks = cuttings.SelectMany(cutting => cutting.Blanks, (cutting, placed) => (cutting.Stock, placed.Blank.Blank)).ToList();
         var planing = blanks.Aggregate(WorkTime.Zero, (sum, one) => sum + one.Stock.PlaningTime(one.Blank));
-        var joints = blanks.Where(one => one.Blank.Strip == 1).Sum(one => (one.Blank.Strips - 1) * one.Blank.Numbers.Count);
+        var joints = LayoutBound.JointsOf(blanks.Select(one => one.Blank));
         return new()
         {
             Timber = Sum(cuttings.Sum(cutting => cutting.Stock.Value)),

@@ -24,8 +24,15 @@ internal sealed class LayoutBound
         this.problem = problem;
         byArea = new AreaBound(problem, allowances);
         timbers = [.. boards.GroupBy(board => board.Board.Species).Select(timber => new TimberShare(problem, byArea, timber.Key, [.. timber]))];
-        joints = boards.SelectMany(board => board.Blanks).Select(placed => placed.Blank).Where(blank => blank.Strip == 1).Sum(blank => (blank.Strips - 1) * blank.Numbers.Count);
+        joints = JointsOf(boards.SelectMany(board => board.Blanks).Select(placed => placed.Blank));
     }
+
+    /// <summary>The joints of the panels that blanks are strips of, each panel's once, whichever of its strips are there.</summary>
+    public static int JointsOf(IEnumerable<Blank> blanks) => blanks
+        .Where(blank => blank.Strips > 1)
+        .SelectMany(blank => blank.Numbers, (blank, number) => (blank.Part.Name, Number: number, blank.Strips))
+        .DistinctBy(panel => (panel.Name, panel.Number))
+        .Sum(panel => panel.Strips - 1);
 
     /// <summary>The best yield of any layout of the blanks which these boards yield; 0 when there are none.</summary>
     public double BestYield()
