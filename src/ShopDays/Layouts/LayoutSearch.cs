@@ -17,7 +17,7 @@ public static class LayoutSearch
         var shortOfStock = new ShortOfStock(request, demands);
         var found = shortOfStock.Better(Arrange(request, demands));
         var layout = new LayoutWriter(found.Problem, found.Arrangement, request).Write(found.Wanted);
-        layout = layout with { Unplaced = [.. layout.Unplaced.Select(one => one with { MoreStock = shortOfStock.HelpFor(one.Part, found) })] };
+        layout = layout with { Unplaced = shortOfStock.WithHelp(layout.Unplaced, found) };
         var faults = LayoutCheck.Faults(request.Boards, request.Parts, request.Allowances, layout, request.Sawn);
         return faults.Count == 0
             ? layout

@@ -99,6 +99,30 @@ public sealed class SawnBoardTests
     }
 
     [Fact]
+    public void The_glue_edges_of_a_started_panel_cost_the_same_whichever_strip_is_sawn()
+    {
+        Board[] stock = [Timber.ABoard("A", 33, 5), Timber.ABoard("B", 33, 5)];
+        Part[] parts = [Timber.APart("top", 30, 9) with { IsPanel = true }];
+        var before = Timber.LayOut(stock, parts, Usual);
+        Assert.All(before.Boards, board => Assert.Equal(before.Cost.GlueEdges, GoOn(stock, parts, [board.AsSawn(1)]).Cost.GlueEdges));
+
+        // One joint of 20 min at 48 an hour.
+        Assert.Equal(16, before.Cost.GlueEdges.Amount);
+    }
+
+    [Fact]
+    public void For_a_started_panel_only_the_strips_it_lacks_are_bought()
+    {
+        // 9 1/4 in and two glue edges are 4 3/4 in a strip: one board of 5 in as the one that is sawn, not two.
+        Board[] stock = [Timber.ABoard("A", 36, 5), Timber.ABoard("B", 36, 5)];
+        Part[] parts = [Timber.APart("top", 30, 9) with { IsPanel = true }];
+        var sawn = Timber.LayOut(stock, parts, Usual).Boards[0].AsSawn(1);
+        var layout = LayoutSearch.LayOut(Timber.Asked([], parts, Usual) with { Sawn = [sawn] });
+        var wanted = Assert.Single(layout.Wanted);
+        Assert.Equal((1, 5m), (wanted.Count, Timber.Inches(wanted.Width)));
+    }
+
+    [Fact]
     public void A_strip_for_which_there_is_no_board_leaves_its_panel_out()
     {
         Board[] stock = [Timber.ABoard("A", 33, 5), Timber.ABoard("B", 33, 5)];

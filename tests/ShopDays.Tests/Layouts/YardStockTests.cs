@@ -91,6 +91,17 @@ public sealed class YardStockTests
     }
 
     [Fact]
+    public void Of_two_parts_that_must_come_from_one_board_only_the_one_without_room_there_is_past_help()
+    {
+        // Two doors of 60 in on a board of 80: one has room there once the shelves lie on other boards, the other never.
+        Part[] parts = [Timber.APart("door", 60, 8, count: 2) with { From = "A1" }, Timber.APart("shelf", 80, 8)];
+        var layout = Timber.LayOut([Timber.ABoard("A1", 84, 8) with { Line = "A" }], parts);
+        var doors = layout.Unplaced.Where(one => one.Part.Name == "door").ToList();
+        Assert.Equal([StockHelp.Helps, StockHelp.PinnedToABoard], doors.Select(one => one.MoreStock).Order());
+        Assert.Equal(1, Assert.Single(layout.Wanted).Count);
+    }
+
+    [Fact]
     public void More_stock_helps_others_out_of_a_board_that_a_part_must_come_from()
     {
         Part[] parts = [Timber.APart("door", 60, 8) with { From = "A2" }, Timber.APart("shelf", 60, 8, count: 2)];

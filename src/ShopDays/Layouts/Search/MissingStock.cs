@@ -22,9 +22,11 @@ internal sealed class MissingStock(LayoutRequest request)
     private readonly Dictionary<(string What, Board Kind, string Parts), int> counts = [];
 
     /// <summary>Boards that would do; none for parts that no board which is sold could yield.</summary>
-    public IReadOnlyList<Board> For(IReadOnlyList<Unplaced> unplaced)
+    /// <param name="unplaced">What they are to yield.</param>
+    /// <param name="all">All that is wanted: it tells which panels are started, of which only what they lack is bought for.</param>
+    public IReadOnlyList<Board> For(IEnumerable<(Part Part, int Number)> unplaced, IReadOnlyList<Demand> all)
     {
-        List<Demand> demands = [.. unplaced.GroupBy(one => one.Part).Select(part => new Demand(Free(part.Key), [.. part.Select(one => one.Number)]))];
+        List<Demand> demands = [.. unplaced.GroupBy(one => one.Part).SelectMany(part => DemandsOf(part.Key, [.. part.Select(one => one.Number)], all))];
         var kinds = Kinds(demands);
         var (chosen, _) = Cover([.. demands.Where(demand => kinds.Exists(kind => kind.Takes(demand)))], kinds, Compared);
         return Numbered(chosen.SelectMany(choice => Enumerable.Repeat(choice.Kind, choice.Count)));
@@ -63,6 +65,20 @@ internal sealed class MissingStock(LayoutRequest request)
 
     /// <summary>A part as it is to be bought for: matched with nothing, and pinned to no one board.</summary>
     private Part Free(Part part) => part with { Matched = null, From = IsPinnedToOne(part) ? null : part.From, NotFrom = Lines(part.NotFrom) };
+
+    /// <summary>The numbers of a part, and for each that is a started panel the strips it lacks, as parts of their own.</summary>
+    private IEnumerable<Demand> DemandsOf(Part part, IReadOnlyList<int> numbers, IReadOnlyList<Demand> all)
+    {
+        var free = Free(part);
+        List<StartedPanel> started = [.. all.Where(demand => demand.Part == part).SelectMany(demand => demand.Started).Where(panel => numbers.Contains(panel.Number))];
+        List<int> whole = [.. numbers.Except(started.Select(panel => panel.Number))];
+        return started
+            .Select(panel => new Demand(
+                free with { Name = FormattableString.Invariant($"strips of {part.Name} {panel.Number}"), IsPanel = false, Width = new StripWidths(part, request.Allowances).Lacking(panel) - request.Allowances.Width },
+                panel.Missing))
+            .Prepend(new Demand(free, whole))
+            .Where(demand => demand.Numbers.Count > 0);
+    }
 
     /// <summary>Another board like one that is forbidden may do; another of a line that is forbidden may not.</summary>
     private IReadOnlyList<string> Lines(IReadOnlyList<string> names) =>

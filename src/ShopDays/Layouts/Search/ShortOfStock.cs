@@ -37,9 +37,11 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
         var (problem, arrangement) = onHand;
         var unplaced = UnplacedOf(onHand);
         var best = (Problem: problem, Arrangement: arrangement);
-        var helpless = problem.Impossible.Select(one => one.Part).Where(missing.IsPinnedToOne).Select(part => part.Name).ToHashSet(StringComparer.Ordinal);
-        var wanted = WantedFor(unplaced, helpless);
+        var pastHelp = new PastHelp();
+        pastHelp.Raise(NumbersOf(problem.Impossible).Where(one => missing.IsPinnedToOne(one.Part)));
+        var wanted = WantedFor(unplaced, pastHelp);
         var more = WithSlack(wanted);
+        var isPlenty = true;
         for (var attempt = 0; wanted.Count > 0; attempt++)
         {
             var larger = new LayoutProblem(request, demands, PanelStrips.WhenShort(), more);
@@ -53,53 +55,60 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
             }
 
             // What must come from one board and has no room there with boards to spare is not helped by more of them.
-            var left = found.Left.Select(blank => blank.Blank.Part).Where(part => !helpless.Contains(part.Name)).ToList();
-            if (left.Exists(missing.IsPinnedToOne))
+            var left = NumbersOf(found);
+            if (isPlenty && pastHelp.Raise(left.Where(one => missing.IsPinnedToOne(one.Part))))
             {
-                helpless.UnionWith(left.Where(missing.IsPinnedToOne).Select(part => part.Name));
-                wanted = WantedFor(unplaced, helpless);
+                wanted = WantedFor(unplaced, pastHelp);
                 more = WithSlack(wanted);
                 continue;
             }
 
-            if (left.Count > 0 || ValueOf(bought) >= ValueOf(wanted))
+            if (pastHelp.WithHope(left).Count > 0 || ValueOf(bought) >= ValueOf(wanted))
             {
                 break;
             }
 
             wanted = bought;
             more = WithoutOne(larger, found);
+            isPlenty = false;
         }
 
-        var lacks = best.Arrangement.Left.Any(blank => !helpless.Contains(blank.Blank.Part.Name)) || best.Problem.Impossible.Count > 0;
-        wanted = !lacks ? [] : isProved && wanted.Count > 0 ? Proved(wanted, helpless) : wanted;
-        return new Found(best.Problem, best.Arrangement, Kinds(wanted), helpless);
+        var lacks = pastHelp.WithHope(NumbersOf(best.Arrangement)).Count > 0 || best.Problem.Impossible.Count > 0;
+        wanted = !lacks ? [] : isProved && wanted.Count > 0 ? Proved(wanted, pastHelp) : wanted;
+        return new Found(best.Problem, best.Arrangement, Kinds(wanted), pastHelp);
     }
 
-    /// <summary>Why more stock is, or is not, a help to a part that is left out.</summary>
-    public StockHelp HelpFor(Part part, Found found) => found.Helpless.Contains(part.Name)
-        ? StockHelp.PinnedToABoard
-        : missing.IsSold(part) ? StockHelp.Helps : StockHelp.NotSold;
+    /// <summary>What is left out, each with why more stock is, or is not, a help to it.</summary>
+    public IReadOnlyList<Unplaced> WithHelp(IReadOnlyList<Unplaced> unplaced, Found found)
+    {
+        var withHope = found.PastHelp.WithHope(NumbersOf(unplaced)).Select(one => (one.Part.Name, one.Number)).ToHashSet();
+        return [.. unplaced.Select(one => one with { MoreStock = HelpFor(one) })];
+
+        StockHelp HelpFor(Unplaced one) => !withHope.Contains((one.Part.Name, one.Number))
+            ? StockHelp.PinnedToABoard
+            : missing.IsSold(one.Part) ? StockHelp.Helps : StockHelp.NotSold;
+    }
 
     private static List<Unplaced> UnplacedOf((LayoutProblem Problem, Arrangement Arrangement) found) =>
     [
         .. found.Problem.Impossible,
-        .. found.Arrangement.Left
-            .SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, Number: number)))
-            .Distinct()
-            .Select(one => new Unplaced(one.Part, one.Number, found.Problem.WhyUnplaced(one.Part))),
+        .. NumbersOf(found.Arrangement).Select(one => new Unplaced(one.Part, one.Number, found.Problem.WhyUnplaced(one.Part))),
     ];
 
-    private IReadOnlyList<Board> WantedFor(List<Unplaced> unplaced, HashSet<string> helpless) =>
-        missing.For([.. unplaced.Where(one => !helpless.Contains(one.Part.Name))]);
+    private static IReadOnlyList<(Part Part, int Number)> NumbersOf(Arrangement found) =>
+        [.. found.Left.SelectMany(blank => blank.Blank.Numbers.Select(number => (blank.Blank.Part, number))).Distinct()];
+
+    private static IEnumerable<(Part Part, int Number)> NumbersOf(IEnumerable<Unplaced> unplaced) => unplaced.Select(one => (one.Part, one.Number));
+
+    private IReadOnlyList<Board> WantedFor(List<Unplaced> unplaced, PastHelp pastHelp) => missing.For(pastHelp.WithHope(NumbersOf(unplaced)), demands);
 
     /// <summary>The boards, and as many more of them as it takes until the parts are found to fit when the boards lie among those on hand.</summary>
-    private IReadOnlyList<Board> Proved(IReadOnlyList<Board> wanted, HashSet<string> helpless)
+    private IReadOnlyList<Board> Proved(IReadOnlyList<Board> wanted, PastHelp pastHelp)
     {
         for (var more = 0; more < MostAdded; more++)
         {
             wanted = [.. wanted.GroupBy(KindOf).SelectMany(kind => kind)];
-            var left = LeftWith(wanted, helpless);
+            var left = LeftWith(wanted, pastHelp);
             var kind = wanted.Where(board => left.Exists(part => missing.CouldTake(board, part))).MinBy(missing.ValueOf);
             if (kind is null)
             {
@@ -113,16 +122,16 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
     }
 
     /// <summary>The parts that are left out when boards lie among those on hand, but for those that no board helps.</summary>
-    private List<Part> LeftWith(IReadOnlyList<Board> boards, HashSet<string> helpless)
+    private List<Part> LeftWith(IReadOnlyList<Board> boards, PastHelp pastHelp)
     {
         var bought = request with { Boards = [.. request.Boards, .. boards], Progress = null };
         bought = bought with { Worth = Worth.Of(bought) };
-        var found = LayoutSearch.Arrange(bought, demands, arrangement => arrangement.Left.All(IsHelpless));
-        return found.Arrangement.Left.All(IsHelpless)
+        var found = LayoutSearch.Arrange(bought, demands, HasAllWithHope);
+        return HasAllWithHope(found.Arrangement)
             ? []
-            : [.. UnplacedOf(InBoth(new ShortOfStock(bought, demands).Better(found, isProved: false))).Select(one => one.Part).Where(part => !helpless.Contains(part.Name)).Distinct()];
+            : [.. pastHelp.WithHope(NumbersOf(UnplacedOf(InBoth(new ShortOfStock(bought, demands).Better(found, isProved: false))))).Select(one => one.Part).Distinct()];
 
-        bool IsHelpless(WantedBlank blank) => helpless.Contains(blank.Blank.Part.Name);
+        bool HasAllWithHope(Arrangement arrangement) => pastHelp.WithHope(NumbersOf(arrangement)).Count == 0;
 
         static (LayoutProblem Problem, Arrangement Arrangement) InBoth(Found found) => (found.Problem, found.Arrangement);
     }
@@ -167,5 +176,5 @@ internal sealed class ShortOfStock(LayoutRequest request, IReadOnlyList<Demand> 
 /// <param name="Problem">What was laid out.</param>
 /// <param name="Arrangement">How.</param>
 /// <param name="Wanted">The stock.</param>
-/// <param name="Helpless">Names of the parts that no stock helps, since they must come from one board.</param>
-internal sealed record Found(LayoutProblem Problem, Arrangement Arrangement, IReadOnlyList<StockWanted> Wanted, IReadOnlySet<string> Helpless);
+/// <param name="PastHelp">How many of each part no stock helps, since they must come from one board.</param>
+internal sealed record Found(LayoutProblem Problem, Arrangement Arrangement, IReadOnlyList<StockWanted> Wanted, PastHelp PastHelp);

@@ -19,6 +19,16 @@ internal sealed class StripWidths(Part part, Allowances allowances)
         return [.. Enumerable.Repeat(width, strips)];
     }
 
+    /// <summary>The width of each strip that a started panel lacks: like shares of what the sawn ones leave, rounded up.</summary>
+    public Length Lacking(StartedPanel panel)
+    {
+        var lacks = whole + (allowances.Strip * panel.Strips) - panel.Sawn;
+        var share = lacks / panel.Missing.Count;
+        return share <= allowances.Strip
+            ? Equal(panel.Strips)[0]
+            : share + Length.FromEighthMicrometres(share * panel.Missing.Count < lacks ? 1 : 0);
+    }
+
     /// <summary>Strips as wide as a board gives, and one that makes up what is then lacking; null when that takes more than so many.</summary>
     public IReadOnlyList<Length>? Filling(Length given, int most) => Trimmed([.. Enumerable.Repeat(given, most)]);
 

@@ -98,9 +98,7 @@ internal sealed class WaysToSaw(IReadOnlyList<StockBoard> stock, Allowances allo
     /// </summary>
     public Want? WantOf(Part part, StartedPanel panel, int index)
     {
-        var lacks = part.Width + allowances.Width + (allowances.Strip * panel.Strips) - panel.Sawn;
-        var share = lacks / panel.Missing.Count;
-        var width = share <= allowances.Strip ? BlankWidth(part, panel.Strips) : share + Length.FromEighthMicrometres(share * panel.Missing.Count < lacks ? 1 : 0);
+        var width = new StripWidths(part, allowances).Lacking(panel);
         var want = new Want(index, part, [panel.Number]);
         var blanks = panel.Missing.Select(strip => new Blank
         {
