@@ -13,6 +13,8 @@ internal static class LayoutJson
         layout.Fits,
         Unplaced = UnplacedOf(layout, format),
         Wanted = WantedOf(layout),
+
+        // The boards that are cut and those that are sawn already: as many as there are in boards below.
         BoardsUsed = layout.Boards.Count,
         layout.Yield,
         Bound = layout.BestPossibleYield,

@@ -20,7 +20,7 @@ internal static class UnplacedWords
 
     /// <summary>The stock that would do, in one line a kind.</summary>
     public static string Wanted(StockWanted wanted, LengthFormat format) => FormattableString.Invariant(
-        $"{wanted.Count} more of {wanted.Species}, {format.Write(wanted.Length)} x {format.Write(wanted.Width)} x {Thickness(wanted.Thickness, format)} ({SawnWords.Of(wanted.Volume, format)}){(wanted.ClearOfFlaws ? ", clear of flaws" : "")}");
+        $"{wanted.Count} more of {wanted.Species}, {format.Write(wanted.Length)} long, at least {format.Write(wanted.Width)} wide, {Thickness(wanted.Thickness, format)} thick ({SawnWords.Of(wanted.Volume, format)}){(wanted.ClearOfFlaws ? ", clear of flaws" : "")}");
 
     private static string Reason(Unplaced unplaced, LengthFormat format) => unplaced.Reason switch
     {
