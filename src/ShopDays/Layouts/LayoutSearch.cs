@@ -12,6 +12,24 @@ public static class LayoutSearch
     /// <exception cref="InvalidOperationException">The layout found breaks a rule of <see cref="LayoutCheck"/>: a bug.</exception>
     public static Layout LayOut(LayoutRequest request)
     {
+        var layout = LayOutOnce(request);
+        if (request.Preference == LayoutPreference.AsPriced)
+        {
+            return layout;
+        }
+
+        // Chance may lead the leaning search astray: what comes of none must not serve the preference better.
+        var asPriced = LayOutOnce(request with { Preference = LayoutPreference.AsPriced });
+        return Judged(asPriced).CompareTo(Judged(layout)) < 0 ? asPriced : layout;
+
+        (double LeftOut, int NotHonoured, double Cost) Judged(Layout one) => (
+            one.Unplaced.Sum(part => part.Part.Volume.CubicMillimetres),
+            one.NotHonoured.Count,
+            (double)(one.Cost.Timber - one.Cost.Offcuts).Amount + (request.Worth.WeightOfWork * (double)one.Cost.Work.Amount));
+    }
+
+    private static Layout LayOutOnce(LayoutRequest request)
+    {
         request = request with { Worth = request.Worth };
         List<Demand> demands = [.. request.Parts.Select(part => Demand.For(part, request.Sawn))];
         var shortOfStock = new ShortOfStock(request, demands);

@@ -15,8 +15,8 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     /// <summary>After so many rounds without anything better it is told all the same how far the search has come.</summary>
     private const int RoundsUntold = 250;
 
-    /// <summary>In how many spells the rounds of the most thorough effort are made, each from the best of the one before.</summary>
-    private const int Spells = 10;
+    /// <summary>How many spells as long as the usual one the most thorough effort adds.</summary>
+    private const int ThoroughSpells = 9;
 
     private readonly Want[] many = [.. problem.Wants.Where(want => want.Ways.Count > 1)];
     private readonly Want[] panels = [.. problem.Wants.Where(want => want.MostStrips > 0)];
@@ -27,38 +27,34 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     /// <param name="share">Which share of the rounds that go with the effort is made, 0 to 1.</param>
     public Arrangement Find(LayoutEffort effort, Predicate<Arrangement>? enough = null, double share = 1)
     {
-        var blanks = problem.Wants.Sum(want => want.Ways[0].Blanks.Count);
-        var (starts, all, sticks) = effort switch
-        {
-            LayoutEffort.Quick => (PlacingRules.Plain.Count, Math.Clamp(10 * blanks, 200, 1_000), 6_000),
-            LayoutEffort.Normal => (PlacingRules.Plain.Count + 12, Math.Clamp(400 * blanks, 4_000, 24_000), 60_000),
-            LayoutEffort.Thorough => (PlacingRules.Plain.Count + 12, Math.Clamp(4_000 * blanks, 40_000, 240_000), 400_000),
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
-        var rounds = (int)(all * share);
         var best = Start(PlacingRules.Plain[0], plainly: true);
         var bestScore = best.Score();
-        Tell(best, bestScore, 0, rounds);
-        for (var start = 1; start < starts && enough?.Invoke(best) != true; start++)
+        var spells = Spells(effort, share);
+        var (made, all) = (0, spells.Sum(spell => spell.Rounds));
+        Tell(best, bestScore, 0, all);
+        foreach (var rules in PlacingRules.Plain.Skip(1).TakeWhile(_ => enough?.Invoke(best) != true))
         {
-            var isPlain = start < PlacingRules.Plain.Count;
-            Keep(Start(isPlain ? PlacingRules.Plain[start] : PlacingRules.Draw(random), isPlain));
+            Keep(Start(rules, plainly: true));
         }
 
-        if (enough?.Invoke(best) != true && StickArrangement.Make(problem, sticks, random) is { } endToEnd)
+        foreach (var spell in spells)
         {
-            Keep(endToEnd.Arrangement);
-            if (endToEnd.IsFull)
+            for (var start = 0; start < spell.Starts && enough?.Invoke(best) != true; start++)
             {
-                return best;
+                Keep(Start(PlacingRules.Draw(random), plainly: false));
             }
-        }
 
-        // The first spell is that of the usual effort, so that the best is soon near its end and more effort never ends worse.
-        var spells = effort == LayoutEffort.Thorough ? Spells : 1;
-        for (var spell = 0; spell < spells; spell++)
-        {
-            best = Improve(best, rounds / spells, enough, rounds / spells * spell, rounds);
+            if (spell.Sticks > 0 && enough?.Invoke(best) != true && StickArrangement.Make(problem, spell.Sticks, random) is { } endToEnd)
+            {
+                Keep(endToEnd.Arrangement);
+                if (endToEnd.IsFull)
+                {
+                    return best;
+                }
+            }
+
+            Keep(CutAnew(Improve(best, spell.Rounds, enough, made, all)));
+            made += spell.Rounds;
         }
 
         return best;
@@ -69,9 +65,32 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
             if (score.Beats(bestScore))
             {
                 (best, bestScore) = (next, score);
-                Tell(best, bestScore, 0, rounds);
+                Tell(best, bestScore, made, all);
             }
         }
+    }
+
+    /// <summary>
+    /// The spells that go with an effort, each from the best of those before: the usual effort begins as the quick one does, and the
+    /// most thorough as the usual one, so that with one seed more effort never ends worse.
+    /// </summary>
+    private List<(int Starts, int Sticks, int Rounds)> Spells(LayoutEffort effort, double share)
+    {
+        var blanks = problem.Wants.Sum(want => want.Ways[0].Blanks.Count);
+        var usual = (int)(share * Math.Clamp(400 * blanks, 4_000, 24_000));
+        List<(int, int, int)> spells = [(0, 6_000, (int)(share * Math.Clamp(10 * blanks, 200, 1_000)))];
+        if (effort != LayoutEffort.Quick)
+        {
+            spells.Add((12, 60_000, usual));
+        }
+
+        if (effort == LayoutEffort.Thorough)
+        {
+            spells.Add((0, 400_000, usual));
+            spells.AddRange(Enumerable.Repeat((0, 0, usual), ThoroughSpells - 1));
+        }
+
+        return spells;
     }
 
     /// <summary>The best arrangement found from one that is there.</summary>
@@ -111,6 +130,21 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
 
         Tell(best, bestScore, before + rounds, inAll ?? rounds);
         return best;
+    }
+
+    /// <summary>The same blanks on the same boards, each board cut up in the cheapest way where it can be found.</summary>
+    private Arrangement CutAnew(Arrangement from)
+    {
+        var next = from.Copy();
+        for (var board = 0; board < problem.Stock.Count; board++)
+        {
+            if (next.Cuttings[board] is { } cutting && BestCuts.For(cutting, problem, board) is { } anew)
+            {
+                next.Replace(board, anew);
+            }
+        }
+
+        return next.Score().Beats(from.Score()) ? next : from;
     }
 
     private void Tell(Arrangement best, LayoutScore score, int round, int rounds) =>
