@@ -95,6 +95,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             Format = workings.Read.Located.Format,
             Job = workings.Read.Job,
             Layout = workings.Layout,
+            Preference = workings.Preference,
             Graph = made.Graph,
             Estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph)),
             TaskTimes = workings.TaskTimesOf(made.Graph),

@@ -24,6 +24,9 @@ internal sealed record PlanPaper
     /// <summary>Where its parts come out of the boards.</summary>
     public required Layout Layout { get; init; }
 
+    /// <summary>Which way the layout leans.</summary>
+    public LayoutPreference Preference { get; init; }
+
     /// <summary>Its tasks and their order.</summary>
     public required TaskGraph Graph { get; init; }
 

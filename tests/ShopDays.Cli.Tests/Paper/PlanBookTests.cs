@@ -3,6 +3,7 @@ using ShopDays.Cli.Paper;
 using ShopDays.Cli.Paper.Days;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
+using ShopDays.Measures;
 using ShopDays.Parts;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -137,6 +138,27 @@ public sealed class PlanBookTests
 
         Assert.All(OfNine.Graph.Tasks, (task, _) => Assert.Contains(Squeezed(task.Name), order, StringComparison.Ordinal));
         Assert.All(OfNine.Graph.Precedences, one => Assert.Contains(Squeezed($"{OfNine.Graph.Tasks[one.Before].Name}: {one.Reason}"), order, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_cost_of_the_layout_stands_with_the_stock_sum_by_sum_and_with_its_bound()
+    {
+        var text = TextOf(NineFile, "Stock");
+        var cost = OfNine.Layout.Cost;
+
+        Assert.All(CostWords.Lines(cost).Where(line => line.Amount.Amount != 0), line => Assert.Contains(Squeezed($"{Wording.Capital(line.Name)}{line.Amount}"), text, StringComparison.Ordinal));
+        Assert.Contains(Squeezed($"In all{cost.Total}"), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed(CostWords.Bound(cost)!), text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Stock_without_money_has_no_sums_and_says_why()
+    {
+        var moneyless = OfNine with { Layout = OfNine.Layout with { Cost = OfNine.Layout.Cost with { HourIsAssumed = true, Hour = new Money(1, new Currency("XXX", 2)) } } };
+        var text = TextOf(PlanBook.Set(moneyless), "Stock");
+
+        Assert.DoesNotContain("inmoney", text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed(Assert.Single(CostWords.Assumptions(moneyless.Layout.Cost, moneyless.Format))), text, StringComparison.Ordinal);
     }
 
     [Fact]

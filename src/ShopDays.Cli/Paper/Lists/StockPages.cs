@@ -52,7 +52,31 @@ internal static class StockPages
         {
             yield return new Paragraph($"Not needed, and left on the stack: {string.Join(", ", left)}.", TypeScale.Body);
         }
+
+        yield return CostOf(plan);
     }
+
+    private static Together CostOf(PlanPaper plan)
+    {
+        var cost = plan.Layout.Cost;
+        (string Name, Money Amount)[] lines = [.. CostWords.Lines(cost).Where(line => line.Amount.Amount != 0)];
+        var remarks = new Together(
+        [
+            .. CostWords.Assumptions(cost, plan.Format)
+                .Prepend(CostWords.Bound(cost))
+                .Append(CostWords.Leaning(plan.Preference))
+                .OfType<string>()
+                .Select(remark => new Paragraph(remark, TypeScale.Small)),
+        ]);
+        return lines.Length == 0
+            ? remarks
+            : new(new Heading("What the layout decides, in money", TypeScale.Subheading), new SideBySide(22, Sums(lines), remarks));
+    }
+
+    private static Table Sums((string Name, Money Amount)[] lines) => new(
+        [Column.Shared(""), Column.Fixed("", 76, Align.Right)],
+        [.. lines.Select((line, order) => new Row(order < lines.Length - 1 ? RowKind.Entry : RowKind.Total, Wording.Capital(line.Name), line.Amount.ToString()))],
+        TypeScale.Small);
 
     private static Row RowOf(BoardLayout layout, ShopLimits limits, Wording wording)
     {
