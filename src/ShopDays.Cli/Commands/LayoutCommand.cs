@@ -33,13 +33,14 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
         command.Command.Add(sawn);
         command.AnswerWith(asked =>
         {
+            var folder = asked.Parsed.GetValue(svg);
             if (asked.Parsed.GetValue(sawn) is { Length: > 0 } names)
             {
-                return new SawnRecording(asked, screen).Record(names);
+                return new SawnRecording(asked, screen).Record(names, folder is null ? null : then => Save(folder, then));
             }
 
             var workings = asked.Workings;
-            var written = asked.Parsed.GetValue(svg) is { } folder ? Save(folder, workings) : [];
+            var written = folder is null ? [] : Save(folder, workings);
             if (asked.AsJson)
             {
                 JsonAnswer.Write(asked.Screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format));
@@ -47,12 +48,7 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
             else
             {
                 LayoutPrint.Print(asked.Screen, workings.Read.Job.Name, workings.Layout, workings.Preference, workings.Read.Located.Format);
-            }
-
-            if (!asked.AsJson && written.Count > 0)
-            {
-                asked.Screen.Out.WriteLine();
-                asked.Screen.Wrapped($"Written: {string.Join(", ", written)}", indent: 2);
+                LayoutPrint.PrintWritten(asked.Screen, written);
             }
 
             return workings.Layout.Fits ? ExitCode.Done : ExitCode.No;

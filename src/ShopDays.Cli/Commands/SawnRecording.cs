@@ -15,8 +15,10 @@ internal sealed class SawnRecording(Question asked, Screen screen)
     private readonly Layout layout = asked.Workings.Layout;
 
     /// <summary>Writes the file, unless a name is of no board that the layout cuts: then nothing is written.</summary>
+    /// <param name="names">The boards.</param>
+    /// <param name="draw">Draws what is still to be cut then, and says in which files; null for no drawings.</param>
     /// <returns>The exit code.</returns>
-    public int Record(IReadOnlyList<string> names)
+    public int Record(IReadOnlyList<string> names, Func<Workings, IReadOnlyList<string>>? draw)
     {
         List<string> complaints = [.. names.Distinct(StringComparer.Ordinal).Select(Complaint).OfType<string>()];
         if (complaints.Count > 0)
@@ -46,6 +48,7 @@ internal sealed class SawnRecording(Question asked, Screen screen)
         }
 
         WholeFile.Save(read.SawnPath, Encoding.UTF8.GetBytes(SawnText.Of(read.Job.Name, sawn, read.Located.Format)));
+        var drawn = draw?.Invoke(asked.Workings.Once(now)) ?? [];
         if (asked.AsJson)
         {
             JsonAnswer.Write(asked.Screen.Out, SawnJson.Of(read.SawnName, now));
@@ -53,6 +56,7 @@ internal sealed class SawnRecording(Question asked, Screen screen)
         else
         {
             SawnPrint.Print(asked.Screen, read.SawnName, now, read.Located.Format);
+            LayoutPrint.PrintWritten(asked.Screen, drawn);
         }
 
         return ExitCode.Done;

@@ -48,6 +48,19 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
             Progress = new LayoutSteps(progress.Now, CostsAreTold ? Read.Shop.Currency : null),
         }));
 
+    /// <summary>The same workings once some boards of the layout are sawn.</summary>
+    /// <param name="now">Those boards, as sawn.</param>
+    public Workings Once(IReadOnlyList<BoardLayout> now) => new(
+        Read with
+        {
+            SawnBoards = [.. Read.SawnBoards, .. now],
+            Located = Read.Located with { Job = Read.Job with { Boards = SawnStock.Left(Read.Job.Boards, now) } },
+        },
+        Seed,
+        effort,
+        Preference,
+        progress);
+
     /// <summary>The parts, spares not counted, that no board yields.</summary>
     public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];
 

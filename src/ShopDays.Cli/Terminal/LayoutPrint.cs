@@ -86,6 +86,16 @@ internal static class LayoutPrint
         }
     }
 
+    /// <summary>Prints which files were written; nothing where none were.</summary>
+    public static void PrintWritten(Screen screen, IReadOnlyList<string> files)
+    {
+        if (files.Count > 0)
+        {
+            screen.Out.WriteLine();
+            screen.Wrapped($"Written: {string.Join(", ", files)}", indent: 2);
+        }
+    }
+
     private static void PrintCost(Screen screen, LayoutCost cost, LayoutPreference preference, LengthFormat format)
     {
         List<(string Name, string Amount)> lines = [.. CostWords.Lines(cost).Where(line => line.Amount.Amount != 0).Select(line => (line.Name, line.Amount.ToString()))];

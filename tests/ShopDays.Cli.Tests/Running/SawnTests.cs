@@ -48,6 +48,22 @@ public sealed class SawnTests
     }
 
     [Fact]
+    public async Task Drawings_asked_for_while_recording_are_of_the_boards_that_are_cut_after_it()
+    {
+        using var folder = AShop();
+        var before = (await Ran.In(folder.Path, "layout", "tray", "--json")).WentWell().ReadJson();
+        var name = Boards(before)[0].Text("board");
+        var told = (await Ran.In(folder.Path, "layout", "tray", "--sawn", name, "--svg", "drawings")).WentWell();
+        Assert.Contains("Written: ", told.Out);
+
+        var after = (await Ran.In(folder.Path, "layout", "tray", "--svg", "later", "--json")).WentWell().ReadJson();
+        var left = Boards(after).Where(board => !board.YesOrNo("sawn")).Select(board => $"board-{board.Text("board").Replace(' ', '-')}.svg").Order(StringComparer.Ordinal).ToList();
+        Assert.NotEmpty(left);
+        Assert.Equal(left, Directory.GetFiles(folder.File("drawings")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.All(left, one => Assert.Equal(File.ReadAllText(folder.File("later", one)), File.ReadAllText(folder.File("drawings", one))));
+    }
+
+    [Fact]
     public async Task A_spoiled_blank_that_is_taken_out_of_the_file_is_wanted_again()
     {
         using var folder = AShop();
