@@ -102,7 +102,7 @@ internal static class HoursValues
         {
             case YamlMap map:
                 return map.Entries;
-            case YamlText { Value: "" }:
+            case YamlText { IsLeftOut: true }:
                 reading.Findings.Add(ValueMistakes.NothingWritten(node.Place, $"the keys of {name}"));
                 return null;
             default:

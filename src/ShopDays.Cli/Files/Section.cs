@@ -49,7 +49,7 @@ internal sealed class Section
             return new(map, name, reading);
         }
 
-        reading.Findings.Add(node is YamlText { Value: "" }
+        reading.Findings.Add(node is YamlText { IsLeftOut: true }
             ? ValueMistakes.NothingWritten(node.Place, $"the keys of {name}")
             : ValueMistakes.NotKeys(node.Place, node.Shape, name));
         return null;
@@ -107,14 +107,14 @@ internal sealed class Section
         where T : class =>
         Optional<IReadOnlyList<T>>(key, (node, reading) =>
         {
-            if (mayBeEmpty && node is YamlText { Value: "" })
+            if (mayBeEmpty && node is YamlText { IsLeftOut: true })
             {
                 return Field<IReadOnlyList<T>>.Read(node.Place, []);
             }
 
             if (node is not YamlList list)
             {
-                reading.Findings.Add(node is YamlText { Value: "" }
+                reading.Findings.Add(node is YamlText { IsLeftOut: true }
                     ? ValueMistakes.NothingWritten(node.Place, $"a list, each line of it {lineName}")
                     : ValueMistakes.NotAList(node.Place, node.Shape, lineName));
                 AllLinesAreRead = false;

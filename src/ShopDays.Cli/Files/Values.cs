@@ -20,7 +20,7 @@ internal static class Values
             return Field<string>.Wrong(node.Place);
         }
 
-        if (string.IsNullOrWhiteSpace(text.Value) || text.Value == "~")
+        if (text.IsLeftOut || string.IsNullOrWhiteSpace(text.Value))
         {
             reading.Findings.Add(ValueMistakes.NothingWritten(node.Place, expected));
             return Field<string>.Wrong(node.Place);

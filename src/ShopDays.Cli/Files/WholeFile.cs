@@ -32,9 +32,8 @@ public static class WholeFile
 
     /// <summary>
     /// Writes a file: first beside its place under another name, down to the disk, then by renaming. A file that was
-    /// there before stays untouched until that moment; on any failure nothing is left behind, and what a killed run left a
-    /// day ago is cleared away. A link stays a link: the
-    /// file that it leads to is written.
+    /// there before stays untouched until that moment; on any failure nothing is left behind, and what a killed run left
+    /// a day ago is cleared away. A link stays a link: the file that it leads to is written.
     /// </summary>
     /// <param name="path">Where the file is to be; its folder must exist.</param>
     /// <param name="bytes">All that it holds.</param>

@@ -94,6 +94,13 @@ public sealed class JobFileTests
         Assert.Equal((SurfaceStandard.Jack, SurfaceStandard.Scrub), (front.Surfaces[PartSurface.Inside], front.Surfaces[PartSurface.Under]));
     }
 
+    // YAML 1.2.2 (2021), section 10.3.2: only plain scalars are resolved to null; what is in quotes is a string.
+    [Theory]
+    [InlineData("\"~\"")]
+    [InlineData("'~'")]
+    public void A_tilde_in_quotes_is_a_name(string written) =>
+        Assert.Equal("~", Read(WithEveryKey.Replace("job: Tool chest", "job: " + written, StringComparison.Ordinal)).Job.Name);
+
     [Fact]
     public void A_part_is_of_the_stocks_only_species_when_it_names_none() => Assert.All(Job.Parts, part => Assert.Equal("black walnut", part.Species.Name));
 

@@ -14,6 +14,8 @@ internal sealed class SawnFile
     /// <summary>How the name of the file ends.</summary>
     public const string Ending = ".sawn.yaml";
 
+    private const string Expected = "the boards that are sawn, each a line under 'sawn:'; delete the file where none is";
+
     private readonly LocatedJob located;
     private readonly Dictionary<string, Board> boards;
     private readonly Dictionary<string, Place> sawn = new(StringComparer.Ordinal);
@@ -37,7 +39,7 @@ internal sealed class SawnFile
     public static IReadOnlyList<BoardLayout> Read(SourceFile source, LocatedJob located, Findings findings)
     {
         var reading = new Reading { Findings = findings, Units = located.Units, Format = located.Format };
-        if (YamlFile.Read(source.Name, source.Bytes, null, findings) is not { } root || Section.Open(root, "what is sawn", reading) is not { } section)
+        if (YamlFile.Read(source.Name, source.Bytes, Expected, findings) is not { } root || Section.Open(root, "what is sawn", reading) is not { } section)
         {
             return [];
         }

@@ -73,7 +73,7 @@ internal static class YamlFile
             return null;
         }
 
-        if (root is YamlText { Value: "" })
+        if (root is YamlText { IsLeftOut: true })
         {
             SayEmpty(file, expected, findings);
             return null;

@@ -19,6 +19,12 @@ internal abstract record YamlNode(Place Place)
 /// <param name="Value">The text, quotes and escapes undone.</param>
 internal sealed record YamlText(Place Place, string Value) : YamlNode(Place)
 {
+    /// <summary>Whether it stands in quotes, and is then text whatever its signs.</summary>
+    public bool IsQuoted { get; init; }
+
+    /// <summary>Whether a value is left out here: there is nothing, or <c>~</c>, which means nothing in such files.</summary>
+    public bool IsLeftOut => !IsQuoted && Value is ("" or "~");
+
     public override int Size => 1;
 
     public override int Height => 1;

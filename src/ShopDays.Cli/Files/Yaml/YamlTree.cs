@@ -91,7 +91,7 @@ internal sealed class YamlTree(string file, Parser parser, Findings findings)
 
         YamlNode? node = begin switch
         {
-            Scalar scalar => new YamlText(place, scalar.Value),
+            Scalar scalar => new YamlText(place, scalar.Value) { IsQuoted = scalar.Style is not ScalarStyle.Plain },
             SequenceStart => ReadList(place, depth),
             MappingStart => ReadMap(place, depth),
             _ => throw new System.Diagnostics.UnreachableException(),
