@@ -11,6 +11,18 @@ internal static class CountWords
     /// <summary>So many of something whose name takes an s: <c>1 board</c>, <c>3 boards</c>.</summary>
     public static string Of(int number, string one) => Number(number) + " " + (number == 1 ? one : one + "s");
 
+    /// <summary>Rising numbers with those that follow each other drawn together: <c>1, 3 to 7, 9</c>.</summary>
+    public static string Runs(IReadOnlyList<int> numbers) => string.Join(", ", numbers
+        .Select((number, order) => (Number: number, Run: number - order))
+        .GroupBy(one => one.Run, one => one.Number)
+        .Select(run => (First: run.First(), Last: run.Last()))
+        .Select(run => (run.Last - run.First) switch
+        {
+            0 => Number(run.First),
+            1 => $"{Number(run.First)}, {Number(run.Last)}",
+            _ => $"{Number(run.First)} to {Number(run.Last)}",
+        }));
+
     /// <summary>Some names in a row, cut short behind the first of them: <c>a, b and 4 more</c>.</summary>
     /// <param name="names">The names.</param>
     /// <param name="most">How many stand before the rest are only counted; a single one is still named.</param>

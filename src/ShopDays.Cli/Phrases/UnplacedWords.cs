@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using ShopDays.Layouts;
 using ShopDays.Measures;
+using ShopDays.Parts;
 
 namespace ShopDays.Cli.Phrases;
 
@@ -8,6 +9,24 @@ namespace ShopDays.Cli.Phrases;
 internal static class UnplacedWords
 {
     private const int QuartersOfAnInch = 4;
+
+    /// <summary>
+    /// What is left over and why, in one line for all of a part that have the same reason: <c>rail, 24 of 26 (3 to 26): ...</c>.
+    /// </summary>
+    public static IEnumerable<string> Lines(IEnumerable<Unplaced> unplaced, LengthFormat format) => unplaced
+        .GroupBy(one => (one.Part, Why: Why(one, format)))
+        .Select(alike => $"{Which(alike.Key.Part, [.. alike.Select(one => one.Number).Order()])}: {alike.Key.Why}");
+
+    private static string Which(Part part, IReadOnlyList<int> numbers)
+    {
+        var all = part.Count + part.Spare;
+        var spares = numbers.Count(number => number > part.Count);
+        var named = $"{part.Name}{(all == 1 ? "" : " " + CountWords.Runs(numbers))}";
+        var ofAll = numbers.Count == 1 ? "" : $"{(numbers.Count == all ? "all " : "")}{CountWords.Number(numbers.Count)}{(numbers.Count == all ? "" : $" of {CountWords.Number(all)}")}";
+        var spare = spares == 0 ? "" : spares == numbers.Count ? "spare" : CountWords.Number(spares) + " spare";
+        string[] notes = [.. ((string[])[ofAll, spare]).Where(note => note.Length > 0)];
+        return notes.Length == 0 ? named : $"{named} ({string.Join(", ", notes)})";
+    }
 
     /// <summary>Why a part comes out of no board, and what to do where more stock does not help.</summary>
     public static string Why(Unplaced unplaced, LengthFormat format) => Reason(unplaced, format) + (unplaced.MoreStock switch

@@ -71,10 +71,9 @@ internal static class LayoutPrint
 
         output.WriteLine();
         output.WriteLine("Left over:");
-        foreach (var one in layout.Unplaced)
+        foreach (var line in UnplacedWords.Lines(layout.Unplaced, format))
         {
-            var spare = one.Number > one.Part.Count ? " (spare)" : "";
-            screen.Wrapped(output, FormattableString.Invariant($"- {one.Part.Name} {one.Number}{spare}: {UnplacedWords.Why(one, format)}"), indent: 2);
+            screen.Wrapped(output, "- " + line, indent: 2);
         }
 
         output.WriteLine(layout.Wanted.Count > 0

@@ -63,7 +63,7 @@ public sealed class RefusalTests
 
         var plan = await Ran.In(folder.Path, "plan", "tray", "--pdf", "tray.pdf");
         Assert.Equal((1, ""), (plan.ExitCode, plan.Out));
-        Assert.Contains("Left over:\n- end 1: ", plan.Error, StringComparison.Ordinal);
+        Assert.Contains("Left over:\n- end ", plan.Error, StringComparison.Ordinal);
         Assert.Contains("The least extra stock that would do, in sizes that a yard sells:\n- 1 more ", plan.Error, StringComparison.Ordinal);
         Assert.False(File.Exists(folder.File("tray.pdf")));
 
