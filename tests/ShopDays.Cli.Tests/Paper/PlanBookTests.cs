@@ -3,6 +3,7 @@ using ShopDays.Cli.Paper;
 using ShopDays.Cli.Paper.Days;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
+using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using UglyToad.PdfPig;
@@ -138,6 +139,22 @@ public sealed class PlanBookTests
 
         Assert.All(OfNine.Graph.Tasks, (task, _) => Assert.Contains(Squeezed(task.Name), order, StringComparison.Ordinal));
         Assert.All(OfNine.Graph.Precedences, one => Assert.Contains(Squeezed($"{OfNine.Graph.Tasks[one.Before].Name}: {one.Reason}"), order, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Each_strip_of_a_panel_stands_on_the_cut_list_with_its_own_width()
+    {
+        var lid = ALayout.Part("lid", 1, 42, 17) with { IsPanel = true };
+        Blank[] strips = [.. ((double[])[9, 6, 2.625]).Select((width, order) => new Blank { Part = lid, Numbers = [1], Strip = order + 1, Strips = 3, Length = ALayout.In(43), Width = ALayout.In(width) })];
+        var board = OfNine.Layout.Boards[0];
+        var plan = OfNine with
+        {
+            Job = OfNine.Job with { Parts = [lid] },
+            Layout = OfNine.Layout with { Boards = [.. strips.Select((strip, order) => board with { Board = ALayout.Board(order + 1), Blanks = [new PlacedBlank(strip, board.Usable with { Length = strip.Length, Width = strip.Width })] })] },
+        };
+        var list = TextOf(PlanBook.Set(plan), "Cut list");
+
+        Assert.Contains(Squeezed("lid strip 1: 43\" × 9\", A1 lid strip 2: 43\" × 6\", A2 lid strip 3: 43\" × 2 5/8\", A3"), list, StringComparison.Ordinal);
     }
 
     [Fact]
