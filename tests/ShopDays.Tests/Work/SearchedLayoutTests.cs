@@ -1,5 +1,6 @@
 using ShopDays.Layouts;
 using ShopDays.Measures;
+using ShopDays.Parts;
 using ShopDays.Tests.Layouts;
 using ShopDays.Work;
 using Xunit;
@@ -21,6 +22,43 @@ public sealed class SearchedLayoutTests
         var faces = layout.Boards.SelectMany(board => board.Blanks).Sum(blank => blank.Region.Area.SquareFeet * blank.Blank.Numbers.Count);
         Assert.Equal(faces, graph.Of("flatten face one").Quantity(), 6);
         Assert.InRange(graph.Tasks.Count, 80, 170);
+    }
+
+    [Fact]
+    public void Glue_edges_and_faces_of_a_panel_in_unequal_strips_are_sums_of_their_own_widths()
+    {
+        // 17 in and 1/4 allowed are 9, 6 and 2 5/8 in of strips, 1/8 of each for its glue edges.
+        decimal[] widths = [9, 6, 2.625m];
+        var lid = AJob.Part("lid", 42, 17) with { IsPanel = true };
+        var job = AJob.With(lid) with { Boards = AJob.Boards(3, 50, 10, 1.25m), Allowances = Timber.ByHand };
+        var layout = HandLayout.Of(job) with { Boards = [.. widths.Select((width, order) => Strip(job, order, width))] };
+        var graph = Assert.IsType<OrderOfWork.Made>(job.Ordered(layout: layout)).Graph;
+
+        // Nine digits leave room for the rounding of a few operations on doubles, and for nothing else.
+        Assert.Equal(2 * 43 / 12.0, graph.Of("match and shoot a glue joint").Quantity(), 9);
+        Assert.Equal(2 * 43 / 12.0, graph.Of("edge-glue panel").Quantity(), 9);
+        Assert.Equal(43 * (9 + 6 + 2.625) / 144, graph.Of("flatten face one").Quantity(), 9);
+        Assert.Equal(43 * (9 + 6 + 2.625) / 144, graph.Of("gauge and thickness face two").Quantity(), 9);
+        Assert.Equal(2 * 43 * 17.25 / 144, graph.Of("flatten a glued panel").Quantity(), 9);
+
+        static BoardLayout Strip(Job job, int order, decimal width)
+        {
+            var whole = Region.Whole(job.Boards[order]);
+            var blank = new Blank { Part = job.Parts[0], Numbers = [1], Strip = order + 1, Strips = 3, Length = Length.FromInches(43m), Width = Length.FromInches(width) };
+            var region = whole with { Length = blank.Length, Width = blank.Width };
+            return new BoardLayout
+            {
+                Board = job.Boards[order],
+                Usable = whole,
+                Blanks = [new PlacedBlank(blank, region)],
+                Offcuts = [],
+                Cuts =
+                [
+                    new Cut(1, CutKind.Crosscut, whole, region.Right, whole.Width, job.Boards[order].Thickness, ""),
+                    new Cut(2, CutKind.Rip, whole with { Length = blank.Length }, region.Top, blank.Length, job.Boards[order].Thickness, blank.Label),
+                ],
+            };
+        }
     }
 
     [Fact]
