@@ -21,8 +21,8 @@ public sealed class LayoutPropertyTests
             Assert.Equal(job.Parts.Sum(part => part.Count + part.Spare), placed + layout.Unplaced.Count);
             Assert.InRange(layout.BestPossibleYield, layout.Yield, 1);
         },
-        iter: 100,
-        print: Print);
+        iter: 40,
+        print: RandomJobs.Print);
 
     [Fact]
     public void The_jobs_made_by_chance_hold_every_kind_of_case()
@@ -91,7 +91,4 @@ public sealed class LayoutPropertyTests
 
     private static string Written(Layout layout) => string.Join('\n', layout.Boards.Select(board =>
         $"{board.Board.Name}: {string.Join(", ", board.Blanks.Select(placed => $"{placed.Blank.Label} {placed.Region}"))} {string.Join(", ", board.Cuts)}"));
-
-    private static string Print((IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed) job) =>
-        $"seed {job.Seed}\n{string.Join('\n', job.Boards)}\n{string.Join('\n', job.Parts)}";
 }

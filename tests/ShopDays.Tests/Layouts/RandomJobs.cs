@@ -61,14 +61,10 @@ internal static class RandomJobs
             IsForBestFace = bestFace == 0,
         };
 
-    public static Gen<(IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed)> Any { get; } =
-        from boards in Stock.Array[1, 5]
-        from parts in Pieces.Array[1, 5]
-        from seed in Gen.Int[0, 1000]
-        select (
-            (IReadOnlyList<Board>)[.. boards.Select((board, index) => board with { Name = $"{board.Line}{index}" })],
-            (IReadOnlyList<Part>)[.. parts.Select((part, index) => part with { Name = $"part {index}" })],
-            seed);
+    public static Gen<(IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed)> Any { get; } = Of(5, 5);
+
+    /// <summary>Jobs so small that thousands are laid out in seconds.</summary>
+    public static Gen<(IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed)> Small { get; } = Of(3, 4);
 
     /// <summary>The same jobs at every run, for rules that share one round of laying out.</summary>
     public static IReadOnlyList<(IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed)> Some(int count)
@@ -76,6 +72,19 @@ internal static class RandomJobs
         var chance = new PCG(1, 4711);
         return [.. Enumerable.Range(0, count).Select(_ => Any.Generate(chance, null, out var _))];
     }
+
+    /// <summary>A job as it stands in the message of a test that failed.</summary>
+    public static string Print((IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed) job) =>
+        $"seed {job.Seed}\n{string.Join('\n', job.Boards)}\n{string.Join('\n', job.Parts)}";
+
+    private static Gen<(IReadOnlyList<Board> Boards, IReadOnlyList<Part> Parts, int Seed)> Of(int most, int kinds) =>
+        from boards in Stock.Array[1, most]
+        from parts in Pieces.Array[1, kinds]
+        from seed in Gen.Int[0, 1000]
+        select (
+            (IReadOnlyList<Board>)[.. boards.Select((board, index) => board with { Name = $"{board.Line}{index}" })],
+            (IReadOnlyList<Part>)[.. parts.Select((part, index) => part with { Name = $"part {index}" })],
+            seed);
 
     private static Length In(int inches) => Length.FromInches((decimal)inches);
 }
