@@ -126,12 +126,12 @@ internal static class LayoutPrint
             screen.Out.WriteLine(line);
         }
 
-        screen.Wrapped(string.Join("   ", board.Blanks.Select((blank, place) =>
+        screen.Wrapped(string.Join("; ", board.Blanks.Select((blank, place) =>
             $"{BoardSketch.LetterOf(place)} {blank.Blank.Label}, {format.Write(blank.Region.Length)} x {format.Write(blank.Region.Width)}{(blank.Blank.IsResawn ? ", resawn" : "")}".Replace(' ', '\u00a0'))));
         List<string> kept = [.. board.Offcuts.Where(offcut => offcut.IsUseful).Select(offcut => $"{format.Write(offcut.Region.Length)} x {format.Write(offcut.Region.Width)}".Replace(' ', '\u00a0'))];
         if (kept.Count > 0)
         {
-            screen.Wrapped("keep " + string.Join(", ", kept), indent: 2);
+            screen.Wrapped("keep " + string.Join("; ", kept), indent: 2);
         }
 
         screen.Out.WriteLine();
