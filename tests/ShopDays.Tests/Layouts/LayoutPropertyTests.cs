@@ -21,7 +21,7 @@ public sealed class LayoutPropertyTests
             Assert.Equal(job.Parts.Sum(part => part.Count + part.Spare), placed + layout.Unplaced.Count);
             Assert.InRange(layout.BestPossibleYield, layout.Yield, 1);
         },
-        iter: 40,
+        iter: 24,
         print: RandomJobs.Print);
 
     [Fact]
@@ -45,7 +45,7 @@ public sealed class LayoutPropertyTests
 
     [Fact]
     public void One_seed_gives_one_layout() => Assert.All(
-        RandomJobs.Some(25).Zip(Layouts.Value),
+        RandomJobs.Some(12).Zip(Layouts.Value),
         pair => Assert.Equal(Written(pair.Second), Written(LayOut(pair.First))));
 
     [Fact]
