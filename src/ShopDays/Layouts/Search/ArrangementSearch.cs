@@ -77,7 +77,7 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
     private List<(int Starts, int Sticks, int Rounds)> Spells(LayoutEffort effort, double share)
     {
         var blanks = problem.Wants.Sum(want => want.Ways[0].Blanks.Count);
-        var usual = (int)(share * Math.Clamp(400 * blanks, 4_000, 24_000));
+        var usual = (int)(share * Math.Clamp(300 * blanks, 4_000, 18_000));
         List<(int, int, int)> spells = [(0, 6_000, (int)(share * Math.Clamp(10 * blanks, 200, 1_000)))];
         if (effort != LayoutEffort.Quick)
         {

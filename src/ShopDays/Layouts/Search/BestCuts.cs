@@ -12,7 +12,7 @@ internal sealed class BestCuts
     private const int MostSets = 256;
 
     /// <summary>So many cuts are tried at most; where there would be more, what is there is left as it is.</summary>
-    private const int MostTries = 400_000;
+    private const int MostTries = 100_000;
 
     private readonly StockBoard stock;
     private readonly double moneyPerMinute;
