@@ -123,12 +123,10 @@ internal sealed class Arrangement
     {
         for (var board = 0; board < cuttings.Length; board++)
         {
-            if (cuttings[board]?.Blanks.Any(placed => wants.Contains(placed.Blank.Want)) != true)
+            if (cuttings[board]?.Blanks.Any(placed => wants.Contains(placed.Blank.Want)) == true)
             {
-                continue;
+                Release(board, blank => wants.Contains(blank.Want));
             }
-
-            Release(board, blank => wants.Contains(blank.Want));
         }
     }
 
@@ -191,10 +189,7 @@ internal sealed class Arrangement
                 continue;
             }
 
-            var cutting = Own(board);
-            left.AddRange(cutting.Blanks.Select(placed => placed.Blank).Where(IsBroken));
-            cutting.Release(IsBroken);
-            cuttings[board] = cutting.Blanks.Count == 0 ? null : cutting;
+            Release(board, IsBroken);
             released = true;
         }
 

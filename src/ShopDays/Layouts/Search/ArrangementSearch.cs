@@ -53,7 +53,13 @@ internal sealed class ArrangementSearch(LayoutProblem problem, Random random)
                 }
             }
 
-            Keep(CutAnew(Improve(best, spell.Rounds, enough, made, all)));
+            Keep(Improve(best, spell.Rounds, enough, made, all));
+            if (enough?.Invoke(best) == true)
+            {
+                return best;
+            }
+
+            Keep(CutAnew(best));
             made += spell.Rounds;
         }
 
