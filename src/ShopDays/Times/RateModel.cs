@@ -1,6 +1,5 @@
-using MathNet.Numerics.Distributions;
-using MathNet.Numerics.LinearAlgebra;
-using ShopDays.Measures;
+using ShopDays.Logbook;
+using ShopDays.Times.Regression;
 using ShopDays.Work;
 
 namespace ShopDays.Times;
@@ -9,87 +8,92 @@ namespace ShopDays.Times;
 /// How fast this shop works, over all operations at once:
 /// ln(minutes) = ln(effective quantity) + pace + group + level + sum of slope x ln(x / reference) + noise,
 /// with the noise of a task normal, its variance the method's own times s2. Given s2 the terms are jointly normal, and
-/// s2 is inverse gamma: the conjugate family of linear regression, so that nothing needs sampling to be known.
+/// s2 is inverse gamma: the conjugate family of linear regression, so that learning is exact and nothing needs sampling to
+/// be known.
 /// </summary>
 /// <remarks>Source of the family: Gelman et al., Bayesian Data Analysis, 3rd ed. (2013), chapter 14, from memory.</remarks>
 public sealed class RateModel
 {
-    private readonly Vector<double> centre;
-    private readonly Matrix<double> covariance;
-    private readonly double noiseShape;
-    private readonly double noiseScale;
+    private readonly BlockRegression regression;
+    private readonly Learning? how;
 
-    private RateModel(RateTerms terms, Vector<double> centre, Matrix<double> covariance, double noiseShape, double noiseScale)
+    private RateModel(RateTerms terms, BlockRegression regression, Learning? how, IReadOnlyList<JudgedWork> log)
     {
         Terms = terms;
-        this.centre = centre;
-        this.covariance = covariance;
-        this.noiseShape = noiseShape;
-        this.noiseScale = noiseScale;
+        this.regression = regression;
+        this.how = how;
+        Log = log;
     }
 
-    /// <summary>The terms and their places.</summary>
+    /// <summary>The terms.</summary>
     public RateTerms Terms { get; }
+
+    /// <summary>The work that was learned from or held out, in the order in which it was given.</summary>
+    public IReadOnlyList<JudgedWork> Log { get; }
+
+    /// <summary>Shape of the inverse gamma of the noise scale's square.</summary>
+    internal double NoiseShape => regression.Shape;
+
+    /// <summary>Scale of the inverse gamma of the noise scale's square.</summary>
+    internal double NoiseScale => regression.Scale;
 
     /// <summary>The model before any time is logged.</summary>
     public static RateModel FromPrior(OperationCatalogue catalogue)
     {
-        var terms = new RateTerms(catalogue);
-        var centre = Vector<double>.Build.Dense(terms.Count);
-        var spread = Vector<double>.Build.Dense(terms.Count);
-        spread[RateTerms.Pace] = RatePrior.PaceSpread;
-        foreach (var group in Enum.GetValues<PaceGroup>())
-        {
-            spread[RateTerms.Group(group)] = RatePrior.GroupSpread;
-        }
-
-        foreach (var operation in catalogue.All)
-        {
-            foreach (var method in operation.Methods)
-            {
-                var level = terms.Level(operation, method);
-                centre[level] = RatePrior.LevelCentre(method);
-                spread[level] = RatePrior.LevelSpread(method);
-                for (var slope = 0; slope < method.Slopes.Count; slope++)
-                {
-                    centre[level + 1 + slope] = method.Slopes[slope].Exponent;
-                    spread[level + 1 + slope] = RatePrior.SlopeSpread(method.Slopes[slope]);
-                }
-            }
-        }
-
-        var covariance = Matrix<double>.Build.SparseOfDiagonalVector(spread.PointwisePower(2));
-        return new(terms, centre, covariance, RatePrior.NoiseShape, RatePrior.NoiseScale);
+        var terms = new RateTerms(catalogue, []);
+        return new(terms, PriorOf(terms), null, []);
     }
 
     /// <summary>
-    /// The hands-on time of a task in closed form. Its logarithm has a Student distribution, whose average has no
-    /// logarithm, so the mean given is that of the log-normal with the same centre and spread.
+    /// The model that a log makes of the catalogue; what this model had learned before is not in it. Each time is judged by
+    /// the others, and one that is far out and not kept is held out until the maker has said what it is.
     /// </summary>
-    public TimeRange TimeFor(TaskTiming.ByOperation timing)
+    /// <param name="work">The work and its times.</param>
+    /// <param name="how">How to learn.</param>
+    public RateModel Learn(IReadOnlyList<TimedWork> work, Learning how)
     {
-        var row = RateRow.Of(timing, Terms);
-        var location = row.Offset;
-        var variance = row.Noise * row.Noise;
-        foreach (var (place, value) in row.Terms)
-        {
-            location += centre[place] * value;
-            foreach (var (other, otherValue) in row.Terms)
-            {
-                variance += covariance[place, other] * value * otherValue;
-            }
-        }
+        var terms = new RateTerms(Terms.Catalogue, [.. work.Select(one => one.Worker).Where(name => name != how.Maker).Distinct().Order(StringComparer.Ordinal)]);
+        var (regression, log) = Judgement.Of(PriorOf(terms), [.. work.Select(one => (one, RowOf(one, terms, how), NoiseOf(one)))]);
+        return new(terms, regression, how, log);
 
-        var scale = Math.Sqrt(variance * noiseScale / noiseShape);
-        return new(At(0.1), At(0.5), At(0.8), At(0.9), WorkTime.FromMinutes(Math.Exp(location + (scale * scale / 2))));
-
-        WorkTime At(double share) =>
-            WorkTime.FromMinutes(Math.Exp(StudentT.InvCDF(location, scale, 2 * noiseShape, share)));
+        static double NoiseOf(TimedWork work) => RatePrior.Noise(work.Timing.Method);
     }
 
+    /// <summary>The model with one more time, judged by those before it, which stay as they were judged; it is learned from however odd it is.</summary>
+    /// <exception cref="InvalidOperationException">The model has not been told how to learn, or does not know the worker.</exception>
+    public RateModel With(TimedWork work)
+    {
+        var learning = how ?? throw new InvalidOperationException("learn from a log first, be it empty");
+        if (work.Worker != learning.Maker && !Terms.Others.Contains(work.Worker))
+        {
+            throw new InvalidOperationException($"the model has no pace for '{work.Worker}'");
+        }
+
+        var row = RowOf(work, Terms, learning);
+        var judged = new JudgedWork(work, BeliefOf(work.Timing, work.Worker), IsHeldOut: false);
+        return new(Terms, regression.With([row]), learning, [.. Log, judged]);
+    }
+
+    /// <summary>The hands-on time of a task.</summary>
+    /// <param name="timing">The task.</param>
+    /// <param name="worker">Who does it; null for the maker.</param>
+    public TimeRange TimeFor(TaskTiming.ByOperation timing, string? worker = null) => BeliefOf(timing, worker).Range;
+
+    /// <summary>What is believed of the hands-on time of a task, in closed form.</summary>
+    /// <param name="timing">The task.</param>
+    /// <param name="worker">Who does it; null for the maker.</param>
+    public TimeBelief BeliefOf(TaskTiming.ByOperation timing, string? worker = null)
+    {
+        var row = RateRow.Of(timing, Terms, worker);
+        return BeliefOf(row, row.Noise);
+    }
+
+    /// <summary>What is believed of the rate behind a task: the time that it would take on an average day, luck left out.</summary>
+    /// <param name="timing">The task.</param>
+    public TimeBelief RateOf(TaskTiming.ByOperation timing) => BeliefOf(RateRow.Of(timing, Terms), noise: 0);
+
     /// <summary>Minutes for one unit at the centre of what is believed, rest included, at the references.</summary>
-    public double CentralMinutes(Operation operation, Method method) => Math.Exp(
-        centre[RateTerms.Pace] + centre[RateTerms.Group(method.PaceGroup)] + centre[Terms.Level(operation, method)]);
+    public double CentralMinutes(Operation operation, Method method) => Math.Exp(Central(operation, method, term: 0));
 
     /// <summary>The centre of what is believed of a slope.</summary>
     public double CentralSlope(Operation operation, Method method, Covariate covariate)
@@ -98,7 +102,7 @@ public sealed class RateModel
         {
             if (method.Slopes[slope].Covariate == covariate)
             {
-                return centre[Terms.Level(operation, method) + 1 + slope];
+                return Central(operation, method, 1 + slope);
             }
         }
 
@@ -109,68 +113,38 @@ public sealed class RateModel
     /// <param name="tasks">The tasks, each at its id.</param>
     /// <param name="trials">How many courses, at least 1.</param>
     /// <param name="seed">The seed: the same seed gives the same draws.</param>
-    public TimeDraws Draw(IReadOnlyList<ShopTask> tasks, int trials, int seed)
+    public TimeDraws Draw(IReadOnlyList<ShopTask> tasks, int trials, int seed) => new CourseDraws(this, tasks).Draw(trials, seed);
+
+    /// <summary>A row of this model and what is believed of it, its noise left out.</summary>
+    internal (RateRow Row, Whitened Terms) Whiten(TaskTiming.ByOperation timing, string? worker = null)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1);
-        var random = new Random(seed);
-        var rows = tasks.Select(task => task.Timing is TaskTiming.ByOperation by ? RateRow.Of(by, Terms) : null).ToList();
-        int[] used = [.. rows.OfType<RateRow>().SelectMany(row => row.Terms.Select(term => term.Place)).Distinct().Order()];
-        var places = used.Index().ToDictionary(pair => pair.Item, pair => pair.Index);
-        var root = Root(used);
-        var local = rows.Select(row => row?.Terms.Select(term => (Place: places[term.Place], term.Value)).ToArray()).ToList();
-
-        var minutes = new double[trials][];
-        var drawn = new double[used.Length];
-        var standard = new double[used.Length];
-        for (var trial = 0; trial < trials; trial++)
-        {
-            var scale = Math.Sqrt(noiseScale / Gamma.Sample(random, noiseShape, 1));
-            Normal.Samples(random, standard, 0, 1);
-            for (var term = 0; term < used.Length; term++)
-            {
-                var sum = 0.0;
-                for (var other = 0; other <= term; other++)
-                {
-                    sum += root[term, other] * standard[other];
-                }
-
-                drawn[term] = centre[used[term]] + (scale * sum);
-            }
-
-            var course = new double[tasks.Count];
-            for (var task = 0; task < tasks.Count; task++)
-            {
-                var luck = Normal.Sample(random, 0, 1);
-                course[task] = rows[task] is { } row
-                    ? Math.Exp(row.Offset + Along(local[task]!, drawn) + (scale * row.Noise * luck))
-                    : GuessedTime.Minutes(((TaskTiming.ByGuess)tasks[task].Timing).Guess, luck);
-            }
-
-            minutes[trial] = course;
-        }
-
-        return new(minutes, seed);
+        var row = RateRow.Of(timing, Terms, worker);
+        return (row, regression.Whiten(row.Block, row.Own, row.Common));
     }
 
-    private static double Along((int Place, double Value)[] row, double[] drawn)
-    {
-        var sum = 0.0;
-        foreach (var (place, value) in row)
-        {
-            sum += value * drawn[place];
-        }
+    private static RegressionRow RowOf(TimedWork work, RateTerms terms, Learning how) => RateRow
+        .Of(work.Timing, terms, work.Worker == how.Maker ? null : work.Worker)
+        .With(work.Took, how.WeightOf(work.On));
 
-        return sum;
+    private static BlockRegression PriorOf(RateTerms terms) => BlockRegression.FromPrior(
+        RatePrior.OfCommon(terms),
+        terms.Methods.Select(RatePrior.OfMethod),
+        RatePrior.NoiseShape,
+        RatePrior.NoiseScale);
+
+    private TimeBelief BeliefOf(RateRow row, double noise)
+    {
+        var terms = regression.Whiten(row.Block, row.Own, row.Common);
+        var variance = (noise * noise) + terms.Variance;
+        return new(row.Offset + terms.Location, Math.Sqrt(variance * NoiseScale / NoiseShape), 2 * NoiseShape);
     }
 
-    private double[,] Root(int[] used)
+    /// <summary>The centre of a block's term; with its level go the pace of the shop and of the group.</summary>
+    private double Central(Operation operation, Method method, int term)
     {
-        if (used.Length == 0)
-        {
-            return new double[0, 0];
-        }
-
-        var block = Matrix<double>.Build.Dense(used.Length, used.Length, (row, column) => covariance[used[row], used[column]]);
-        return block.Cholesky().Factor.ToArray();
+        var own = new double[1 + method.Slopes.Count];
+        own[term] = 1;
+        var common = term == 0 ? Terms.CommonOf(method.PaceGroup, worker: null) : new double[Terms.Common];
+        return regression.Whiten(Terms.Block(operation, method), own, common).Location;
     }
 }

@@ -1,3 +1,4 @@
+using ShopDays.Times.Regression;
 using ShopDays.Work;
 
 namespace ShopDays.Times;
@@ -51,4 +52,21 @@ public static class RatePrior
 
     /// <summary>Centre of the level: ln of the minutes for one unit at the references, rest included.</summary>
     public static double LevelCentre(Method method) => Math.Log(method.MinutesPerUnit * (1 + method.Rest));
+
+    /// <summary>Standard deviation of ln(pace) of another worker over the maker's: as between any two people.</summary>
+    public const double WorkerSpread = PaceSpread * 1.4142135623730951;
+
+    /// <summary>What is believed of the terms that all operations share.</summary>
+    internal static TermPrior OfCommon(RateTerms terms) => new(
+        new double[terms.Common],
+        [
+            PaceSpread,
+            .. Enum.GetValues<PaceGroup>().Select(_ => GroupSpread),
+            .. terms.Others.Select(_ => WorkerSpread),
+        ]);
+
+    /// <summary>What is believed of a method's level and slopes.</summary>
+    internal static TermPrior OfMethod(Method method) => new(
+        [LevelCentre(method), .. method.Slopes.Select(slope => slope.Exponent)],
+        [LevelSpread(method), .. method.Slopes.Select(SlopeSpread)]);
 }

@@ -3,47 +3,67 @@ using ShopDays.Work;
 namespace ShopDays.Times;
 
 /// <summary>
-/// The terms of the rate model and their places in its vectors: one pace, one for each pace group, a level for each
-/// operation and method, and a slope for each property that its time depends on.
+/// The terms of the rate model. All operations share one pace, one for each pace group and one for each worker beside the
+/// maker; each operation and method is a block of its own: a level, and a slope for each property that its time depends on.
 /// </summary>
 public sealed class RateTerms
 {
     private static readonly PaceGroup[] Groups = Enum.GetValues<PaceGroup>();
 
-    private readonly Dictionary<(string Operation, string Method), int> levels = [];
+    private readonly Dictionary<(string Operation, string Method), int> blocks = [];
+    private readonly List<Method> methods = [];
 
     /// <summary>Numbers the terms of a catalogue, in its order.</summary>
-    public RateTerms(OperationCatalogue catalogue)
+    /// <param name="catalogue">The operations.</param>
+    /// <param name="others">The workers beside the maker, each with a pace of their own.</param>
+    public RateTerms(OperationCatalogue catalogue, IReadOnlyList<string> others)
     {
         Catalogue = catalogue;
-        var next = 1 + Groups.Length;
+        Others = others;
         foreach (var operation in catalogue.All)
         {
             foreach (var method in operation.Methods)
             {
-                levels.Add((operation.Name, method.Name), next);
-                next += 1 + method.Slopes.Count;
+                blocks.Add((operation.Name, method.Name), methods.Count);
+                methods.Add(method);
             }
         }
-
-        Count = next;
     }
 
     /// <summary>The catalogue that is numbered.</summary>
     public OperationCatalogue Catalogue { get; }
 
-    /// <summary>How many terms there are.</summary>
-    public int Count { get; }
+    /// <summary>The workers beside the maker.</summary>
+    public IReadOnlyList<string> Others { get; }
 
-    /// <summary>The place of the pace that all operations share.</summary>
-    public static int Pace => 0;
+    /// <summary>The method of each block.</summary>
+    internal IReadOnlyList<Method> Methods => methods;
 
-    /// <summary>The place of a group's pace.</summary>
-    public static int Group(PaceGroup group) => 1 + Array.IndexOf(Groups, group);
+    /// <summary>How many terms are shared.</summary>
+    internal int Common => 1 + Groups.Length + Others.Count;
 
-    /// <summary>The place of the level of an operation by a method; its slopes follow it in their own order.</summary>
+    /// <summary>The block of an operation by a method.</summary>
     /// <exception cref="KeyNotFoundException">The catalogue has no such operation or method.</exception>
-    public int Level(Operation operation, Method method) => levels.TryGetValue((operation.Name, method.Name), out var place)
-        ? place
+    internal int Block(Operation operation, Method method) => blocks.TryGetValue((operation.Name, method.Name), out var block)
+        ? block
         : throw new KeyNotFoundException($"the rate model knows no '{operation.Name}' by {method.Name}");
+
+    /// <summary>The figures of the shared terms for work of a group by a worker; somebody unknown works at the maker's pace.</summary>
+    /// <param name="group">The group.</param>
+    /// <param name="worker">Who; null for the maker.</param>
+    internal double[] CommonOf(PaceGroup group, string? worker)
+    {
+        var figures = new double[Common];
+        figures[0] = 1;
+        figures[1 + Array.IndexOf(Groups, group)] = 1;
+        for (var other = 0; other < Others.Count; other++)
+        {
+            if (string.Equals(Others[other], worker, StringComparison.Ordinal))
+            {
+                figures[1 + Groups.Length + other] = 1;
+            }
+        }
+
+        return figures;
+    }
 }

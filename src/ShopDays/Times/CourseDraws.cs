@@ -1,0 +1,60 @@
+using MathNet.Numerics.Distributions;
+using ShopDays.Times.Regression;
+using ShopDays.Work;
+
+namespace ShopDays.Times;
+
+/// <summary>Draws possible courses of a job from a rate model.</summary>
+internal sealed class CourseDraws
+{
+    private readonly RateModel model;
+    private readonly IReadOnlyList<ShopTask> tasks;
+    private readonly (RateRow Row, double Location, double[] Figures)?[] rows;
+    private readonly int normals;
+
+    /// <summary>Prepares the tasks: each gets its figures on the standard normals that any task depends on.</summary>
+    public CourseDraws(RateModel model, IReadOnlyList<ShopTask> tasks)
+    {
+        this.model = model;
+        this.tasks = tasks;
+        var whitened = tasks.Select(task => task.Timing is TaskTiming.ByOperation by ? model.Whiten(by) : ((RateRow, Whitened)?)null).ToList();
+        var known = whitened.OfType<(RateRow Row, Whitened Terms)>().ToList();
+        int[] common = [.. Enumerable.Range(0, model.Terms.Common).Where(term => known.Any(one => one.Terms.Common[term] != 0))];
+        (int Block, int Term)[] own = [.. known
+            .SelectMany(one => one.Terms.Own.Select((figure, term) => (one.Terms.Block, Term: term, Figure: figure)))
+            .Where(one => one.Figure != 0)
+            .Select(one => (one.Block, one.Term))
+            .Distinct()
+            .Order()];
+        normals = common.Length + own.Length;
+        rows = [.. whitened.Select(one => one is var (row, terms)
+            ? (row, terms.Location, (double[])[.. common.Select(term => terms.Common[term]), .. own.Select(place => place.Block == terms.Block ? terms.Own[place.Term] : 0)])
+            : ((RateRow, double, double[])?)null)];
+    }
+
+    /// <inheritdoc cref="RateModel.Draw"/>
+    public TimeDraws Draw(int trials, int seed)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1);
+        var random = new Random(seed);
+        var standard = new double[normals];
+        var minutes = new double[trials][];
+        for (var trial = 0; trial < trials; trial++)
+        {
+            var scale = Math.Sqrt(model.NoiseScale / Gamma.Sample(random, model.NoiseShape, 1));
+            Normal.Samples(random, standard, 0, 1);
+            var course = new double[tasks.Count];
+            for (var task = 0; task < tasks.Count; task++)
+            {
+                var luck = Normal.Sample(random, 0, 1);
+                course[task] = rows[task] is var (row, location, figures)
+                    ? Math.Exp(row.Offset + location + (scale * (Whitened.Along(figures, standard) + (row.Noise * luck))))
+                    : GuessedTime.Minutes(((TaskTiming.ByGuess)tasks[task].Timing).Guess, luck);
+            }
+
+            minutes[trial] = course;
+        }
+
+        return new(minutes, seed);
+    }
+}

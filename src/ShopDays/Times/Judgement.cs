@@ -1,0 +1,56 @@
+using ShopDays.Logbook;
+using ShopDays.Times.Regression;
+
+namespace ShopDays.Times;
+
+/// <summary>Judges each time of a log by all the others, and learns from those that are not far out.</summary>
+internal static class Judgement
+{
+    /// <summary>Far-out times spoil the judgement of others: those without them are judged once more, and so on, a few times.</summary>
+    private const int MostRounds = 4;
+
+    /// <summary>Learns.</summary>
+    /// <param name="prior">What is known before.</param>
+    /// <param name="log">The work, its row, and the noise that the row was divided by.</param>
+    public static (BlockRegression Regression, IReadOnlyList<JudgedWork> Log) Of(
+        BlockRegression prior, IReadOnlyList<(TimedWork Work, RegressionRow Row, double Noise)> log)
+    {
+        var heldOut = new bool[log.Count];
+        for (var round = 1; ; round++)
+        {
+            var regression = prior.With(log.Where((_, index) => !heldOut[index]).Select(one => one.Row));
+            JudgedWork[] judged = [.. log.Select((one, index) => new JudgedWork(one.Work, Expected(regression, one.Row, one.Noise, one.Work, heldOut[index]), heldOut[index]))];
+            var learnedFrom = heldOut.Count(held => !held);
+            var odd = judged.Select(one => one.IsOdd(one.IsHeldOut ? learnedFrom : learnedFrom - 1)).ToArray();
+            if (round == MostRounds || odd.SequenceEqual(heldOut))
+            {
+                return (regression, judged);
+            }
+
+            heldOut = odd;
+        }
+    }
+
+    /// <summary>
+    /// What would be expected without that row, in closed form: taking a row out of a regression changes its figures by a
+    /// matrix of rank one.
+    /// </summary>
+    private static TimeBelief Expected(BlockRegression regression, RegressionRow row, double noise, TimedWork work, bool isOut)
+    {
+        var terms = regression.Whiten(row);
+        var (reach, shape, scale) = (terms.Variance, regression.Shape, regression.Scale);
+        var off = row.Right - terms.Location;
+        if (!isOut)
+        {
+            // All that the row itself has contributed: its leverage, its half of a degree, its part of the sum of squares.
+            var leverage = row.Weight * reach;
+            off /= 1 - leverage;
+            reach /= 1 - leverage;
+            shape -= row.Weight / 2;
+            scale -= row.Weight * off * off * (1 - leverage) / 2;
+        }
+
+        // The row counts in units of its noise; the time's logarithm lies as far from its centre as the row from its own.
+        return new(Math.Log(work.Took.Minutes) - (off * noise), noise * Math.Sqrt((1 + reach) * scale / shape), 2 * shape);
+    }
+}
