@@ -10,12 +10,13 @@ return args switch
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
     ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
     ["short"] => ShortStock.Print(),
+    ["durations", var file] => Durations.Print(file),
     ["triplets"] => TripletSticks.Print(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | guillotine | layout | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | sawing [long] | short | triplets");
     return 2;
 }

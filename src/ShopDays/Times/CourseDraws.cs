@@ -9,7 +9,7 @@ internal sealed class CourseDraws
 {
     private readonly RateModel model;
     private readonly IReadOnlyList<ShopTask> tasks;
-    private readonly (RateRow Row, double Location, double[] Figures)?[] rows;
+    private readonly (RateRow Row, double Location, double[] Figures, LuckSpread Luck)?[] rows;
     private readonly int normals;
 
     /// <summary>Prepares the tasks: each gets its figures on the standard normals that any task depends on.</summary>
@@ -28,8 +28,8 @@ internal sealed class CourseDraws
             .Order()];
         normals = common.Length + own.Length;
         rows = [.. whitened.Select(one => one is var (row, terms)
-            ? (row, terms.Location, (double[])[.. common.Select(term => terms.Common[term]), .. own.Select(place => place.Block == terms.Block ? terms.Own[place.Term] : 0)])
-            : ((RateRow, double, double[])?)null)];
+            ? (row, terms.Location, (double[])[.. common.Select(term => terms.Common[term]), .. own.Select(place => place.Block == terms.Block ? terms.Own[place.Term] : 0)], model.Luck.Of(row.Block, row.Offset + terms.Location, 2 * model.NoiseShape))
+            : ((RateRow, double, double[], LuckSpread)?)null)];
     }
 
     /// <inheritdoc cref="RateModel.Draw"/>
@@ -38,6 +38,7 @@ internal sealed class CourseDraws
         ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1);
         var random = new Random(seed);
         var standard = new double[normals];
+        var usual = Math.Sqrt(model.NoiseScale / model.NoiseShape);
         var minutes = new double[trials][];
         for (var trial = 0; trial < trials; trial++)
         {
@@ -47,9 +48,21 @@ internal sealed class CourseDraws
             for (var task = 0; task < tasks.Count; task++)
             {
                 var luck = Normal.Sample(random, 0, 1);
-                course[task] = rows[task] is var (row, location, figures)
-                    ? Math.Exp(row.Offset + location + (scale * (Whitened.Along(figures, standard) + (row.Noise * luck))))
+                course[task] = rows[task] is var (row, location, figures, spread)
+                    ? Math.Exp(row.Offset + location + (scale * Whitened.Along(figures, standard)) + (row.Noise * LuckOf(spread)))
                     : GuessedTime.Minutes(((TaskTiming.ByGuess)tasks[task].Timing).Guess, luck);
+
+                // The believed luck is as great as this course's scale; what the log was off by is told in the usual one.
+                double LuckOf(LuckSpread spread)
+                {
+                    if (spread.ShareOfLog == 0)
+                    {
+                        return scale * luck;
+                    }
+
+                    var share = random.NextDouble() / spread.ShareOfLog;
+                    return share < 1 ? usual * spread.OfLog(share) : scale * luck;
+                }
             }
 
             minutes[trial] = course;

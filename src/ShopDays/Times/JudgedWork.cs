@@ -3,10 +3,7 @@ using ShopDays.Logbook;
 namespace ShopDays.Times;
 
 /// <summary>A time of the log beside what all the other times would have made one expect of it.</summary>
-/// <param name="Work">The work and how long it took.</param>
-/// <param name="Expected">What would have been believed of it without it.</param>
-/// <param name="IsHeldOut">Whether it is so far out that nothing is learned from it until the maker has been asked.</param>
-public sealed record JudgedWork(TimedWork Work, TimeBelief Expected, bool IsHeldOut)
+public sealed record JudgedWork
 {
     /// <summary>Shares of what is expected between which a time is believed unasked: of 500 good ones, one lies outside by chance.</summary>
     private const double Oddity = 0.001;
@@ -17,15 +14,32 @@ public sealed record JudgedWork(TimedWork Work, TimeBelief Expected, bool IsHeld
     /// <summary>While there are few times, only one that is so many times off is a slip of the pencil rather than a pace.</summary>
     private const double AbsurdFactor = 10;
 
+    internal JudgedWork(TimedWork work, TimeBelief expected, bool isHeldOut, Luck.Past luck)
+    {
+        Work = work;
+        Expected = expected;
+        IsHeldOut = isHeldOut;
+        Luck = luck;
+        Place = expected.ShareBelow(work.Took);
+    }
+
+    /// <summary>The work and how long it took.</summary>
+    public TimedWork Work { get; }
+
+    /// <summary>What would have been believed of it without it, the shop's own luck left aside.</summary>
+    public TimeBelief Expected { get; }
+
+    /// <summary>Whether it is so far out that nothing is learned from it until the maker has been asked.</summary>
+    public bool IsHeldOut { get; }
+
     /// <summary>The share of what was expected that is shorter than what it took, 0 to 1: evenly spread when ranges are honest.</summary>
-    public double Place { get; } = Expected.ShareBelow(Work.Took);
+    public double Place { get; }
 
     /// <summary>What it took over what was as likely as not.</summary>
     public double Factor => Work.Took / Expected.Median;
 
-    /// <summary>Whether it lies inside the central range of that coverage.</summary>
-    /// <param name="coverage">Above 0 and below 1; 0.8 is the range from one in ten to nine in ten.</param>
-    public bool IsInside(double coverage) => Math.Abs(Place - 0.5) <= coverage / 2;
+    /// <summary>What it says of this shop's luck.</summary>
+    internal Luck.Past Luck { get; }
 
     /// <summary>Whether it must be asked about.</summary>
     /// <param name="others">How many other times there are.</param>

@@ -19,7 +19,7 @@ internal static class Judgement
         for (var round = 1; ; round++)
         {
             var regression = prior.With(log.Where((_, index) => !heldOut[index]).Select(one => one.Row));
-            JudgedWork[] judged = [.. log.Select((one, index) => new JudgedWork(one.Work, Expected(regression, one.Row, one.Noise, one.Work, heldOut[index]), heldOut[index]))];
+            JudgedWork[] judged = [.. log.Select((one, index) => Judge(regression, one.Work, one.Row, one.Noise, heldOut[index]))];
             var learnedFrom = heldOut.Count(held => !held);
             var odd = judged.Select(one => one.IsOdd(one.IsHeldOut ? learnedFrom : learnedFrom - 1)).ToArray();
             if (round == MostRounds || odd.SequenceEqual(heldOut))
@@ -29,6 +29,12 @@ internal static class Judgement
 
             heldOut = odd;
         }
+    }
+
+    private static JudgedWork Judge(BlockRegression regression, TimedWork work, RegressionRow row, double noise, bool isOut)
+    {
+        var expected = Expected(regression, row, noise, work, isOut);
+        return new(work, expected, isOut, new(row.Block, expected.Location, expected.OffOf(work.Took), row.Weight));
     }
 
     /// <summary>

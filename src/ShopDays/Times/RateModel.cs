@@ -23,6 +23,7 @@ public sealed class RateModel
         this.regression = regression;
         this.how = how;
         Log = log;
+        Luck = log.Count == 0 ? Luck.Unknown : new([.. log.Where(one => !one.IsHeldOut).Select(one => one.Luck)]);
     }
 
     /// <summary>The terms.</summary>
@@ -30,6 +31,9 @@ public sealed class RateModel
 
     /// <summary>The work that was learned from or held out, in the order in which it was given.</summary>
     public IReadOnlyList<JudgedWork> Log { get; }
+
+    /// <summary>How the luck of single tasks is spread.</summary>
+    internal Luck Luck { get; }
 
     /// <summary>Shape of the inverse gamma of the noise scale's square.</summary>
     internal double NoiseShape => regression.Shape;
@@ -70,7 +74,8 @@ public sealed class RateModel
         }
 
         var row = RowOf(work, Terms, learning);
-        var judged = new JudgedWork(work, BeliefOf(work.Timing, work.Worker), IsHeldOut: false);
+        var expected = BeliefOf(work.Timing, work.Worker) with { Luck = null };
+        var judged = new JudgedWork(work, expected, isHeldOut: false, new(row.Block, expected.Location, expected.OffOf(work.Took), row.Weight));
         return new(Terms, regression.With([row]), learning, [.. Log, judged]);
     }
 
@@ -85,8 +90,16 @@ public sealed class RateModel
     public TimeBelief BeliefOf(TaskTiming.ByOperation timing, string? worker = null)
     {
         var row = RateRow.Of(timing, Terms, worker);
-        return BeliefOf(row, row.Noise);
+        var belief = BeliefOf(row, row.Noise);
+        return belief with { Luck = Luck.Of(row.Block, belief.Location, belief.Degrees) };
     }
+
+    /// <summary>What all other times would have made one expect of a time of the log, their luck in it.</summary>
+    /// <param name="judged">One of <see cref="Log"/>.</param>
+    public TimeBelief ExpectedOf(JudgedWork judged) => judged.Expected with
+    {
+        Luck = Luck.Of(judged.Luck.Block, judged.Luck.Size, judged.Expected.Degrees, judged.Luck),
+    };
 
     /// <summary>What is believed of the rate behind a task: the time that it would take on an average day, luck left out.</summary>
     /// <param name="timing">The task.</param>
