@@ -7,6 +7,7 @@ return args switch
     ["bounds"] => Bounds.Print(),
     ["guillotine"] => Guillotine.Print(),
     ["layout"] => LayoutTimes.Print(),
+    ["makers"] => Makers.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
     ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
     ["short"] => ShortStock.Print(),
@@ -17,6 +18,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | makers | sawing [long] | short | triplets");
     return 2;
 }

@@ -10,15 +10,15 @@ internal static class Judgement
     private const int MostRounds = 4;
 
     /// <summary>Learns.</summary>
-    /// <param name="prior">What is known before.</param>
+    /// <param name="terms">The terms.</param>
     /// <param name="log">The work, its row, and the noise that the row was divided by.</param>
     public static (BlockRegression Regression, IReadOnlyList<JudgedWork> Log) Of(
-        BlockRegression prior, IReadOnlyList<(TimedWork Work, RegressionRow Row, double Noise)> log)
+        RateTerms terms, IReadOnlyList<(TimedWork Work, RegressionRow Row, double Noise)> log)
     {
         var heldOut = new bool[log.Count];
         for (var round = 1; ; round++)
         {
-            var regression = prior.With(log.Where((_, index) => !heldOut[index]).Select(one => one.Row));
+            var regression = BelievedWidth.Learn(terms, FoldedRows.Of(log.Where((_, index) => !heldOut[index]).Select(one => one.Row)));
             JudgedWork[] judged = [.. log.Select((one, index) => Judge(regression, one.Work, one.Row, one.Noise, heldOut[index]))];
             var learnedFrom = heldOut.Count(held => !held);
             var odd = judged.Select(one => one.IsOdd(one.IsHeldOut ? learnedFrom : learnedFrom - 1)).ToArray();

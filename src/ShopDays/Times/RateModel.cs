@@ -45,7 +45,7 @@ public sealed class RateModel
     public static RateModel FromPrior(OperationCatalogue catalogue)
     {
         var terms = new RateTerms(catalogue, []);
-        return new(terms, PriorOf(terms), null, []);
+        return new(terms, BelievedWidth.Usual.PriorOf(terms), null, []);
     }
 
     /// <summary>
@@ -57,7 +57,7 @@ public sealed class RateModel
     public RateModel Learn(IReadOnlyList<TimedWork> work, Learning how)
     {
         var terms = new RateTerms(Terms.Catalogue, [.. work.Select(one => one.Worker).Where(name => name != how.Maker).Distinct().Order(StringComparer.Ordinal)]);
-        var (regression, log) = Judgement.Of(PriorOf(terms), [.. work.Select(one => (one, RowOf(one, terms, how), NoiseOf(one)))]);
+        var (regression, log) = Judgement.Of(terms, [.. work.Select(one => (one, RowOf(one, terms, how), NoiseOf(one)))]);
         return new(terms, regression, how, log);
 
         static double NoiseOf(TimedWork work) => RatePrior.Noise(work.Timing.Method);
@@ -76,7 +76,7 @@ public sealed class RateModel
         var row = RowOf(work, Terms, learning);
         var expected = BeliefOf(work.Timing, work.Worker) with { Luck = null };
         var judged = new JudgedWork(work, expected, isHeldOut: false, new(row.Block, expected.Location, expected.OffOf(work.Took), row.Weight));
-        return new(Terms, regression.With([row]), learning, [.. Log, judged]);
+        return new(Terms, regression.With(FoldedRows.Of([row])), learning, [.. Log, judged]);
     }
 
     /// <summary>The hands-on time of a task.</summary>
@@ -138,12 +138,6 @@ public sealed class RateModel
     private static RegressionRow RowOf(TimedWork work, RateTerms terms, Learning how) => RateRow
         .Of(work.Timing, terms, work.Worker == how.Maker ? null : work.Worker)
         .With(work.Took, how.WeightOf(work.On));
-
-    private static BlockRegression PriorOf(RateTerms terms) => BlockRegression.FromPrior(
-        RatePrior.OfCommon(terms),
-        terms.Methods.Select(RatePrior.OfMethod),
-        RatePrior.NoiseShape,
-        RatePrior.NoiseScale);
 
     private TimeBelief BeliefOf(RateRow row, double noise)
     {

@@ -24,8 +24,8 @@ public static class RatePrior
     /// <summary>The least standard deviation of a method's own level.</summary>
     public const double LeastLevelSpread = 0.10;
 
-    /// <summary>Shape of the inverse gamma of the noise scale: worth twenty logged times.</summary>
-    public const double NoiseShape = 10;
+    /// <summary>Shape of the inverse gamma of the noise scale: worth ten logged times.</summary>
+    public const double NoiseShape = 5;
 
     /// <summary>Scale of the inverse gamma, so that the noise scale is 1 on average.</summary>
     public const double NoiseScale = NoiseShape - 1;
@@ -57,16 +57,21 @@ public static class RatePrior
     public const double WorkerSpread = PaceSpread * 1.4142135623730951;
 
     /// <summary>What is believed of the terms that all operations share.</summary>
-    internal static TermPrior OfCommon(RateTerms terms) => new(
+    /// <param name="terms">The terms.</param>
+    /// <param name="pace">How many times wider than usual the pace is spread.</param>
+    /// <param name="scatter">How many times wider than usual the rest is spread.</param>
+    internal static TermPrior OfCommon(RateTerms terms, double pace = 1, double scatter = 1) => new(
         new double[terms.Common],
         [
-            PaceSpread,
-            .. Enum.GetValues<PaceGroup>().Select(_ => GroupSpread),
-            .. terms.Others.Select(_ => WorkerSpread),
+            PaceSpread * pace,
+            .. Enum.GetValues<PaceGroup>().Select(_ => GroupSpread * scatter),
+            .. terms.Others.Select(_ => WorkerSpread * pace),
         ]);
 
     /// <summary>What is believed of a method's level and slopes.</summary>
-    internal static TermPrior OfMethod(Method method) => new(
+    /// <param name="method">The method.</param>
+    /// <param name="scatter">How many times wider than usual they are spread.</param>
+    internal static TermPrior OfMethod(Method method, double scatter = 1) => new(
         [LevelCentre(method), .. method.Slopes.Select(slope => slope.Exponent)],
-        [LevelSpread(method), .. method.Slopes.Select(SlopeSpread)]);
+        [LevelSpread(method) * scatter, .. method.Slopes.Select(slope => SlopeSpread(slope) * scatter)]);
 }

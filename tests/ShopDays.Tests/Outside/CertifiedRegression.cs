@@ -46,7 +46,7 @@ internal sealed partial record CertifiedRegression
         var flat = new TermPrior(new double[terms], [.. Enumerable.Repeat(double.PositiveInfinity, terms)]);
         var learned = BlockRegression
             .FromPrior(new([], []), [flat], shape: -terms / 2.0, scale: 0)
-            .With(Rows.Select(row => new RegressionRow(0, row.Figures, [], row.Observed)));
+            .With(FoldedRows.Of(Rows.Select(row => new RegressionRow(0, row.Figures, [], row.Observed))));
         var scale = Math.Sqrt(learned.Scale / learned.Shape);
         var each = Enumerable.Range(0, terms).Select(term => learned.Whiten(0, [.. Enumerable.Range(0, terms).Select(other => other == term ? 1.0 : 0)], [])).ToList();
         return ([.. each.Select(one => one.Location)], [.. each.Select(one => scale * Math.Sqrt(one.Variance))], scale);

@@ -1,3 +1,4 @@
+using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace ShopDays.Times.Regression;
@@ -21,18 +22,18 @@ internal sealed class BlockRegression
     // Triangles of [own | common | right side]; null where nothing but the prior is known.
     private readonly double[,]?[] blocks;
     private readonly double[,] top;
-    private readonly double priorScale;
+    private readonly (double Shape, double Scale) before;
 
-    private BlockRegression(TermPrior common, TermPrior[] priors, double[,]?[] blocks, double shape, double priorScale)
+    private BlockRegression(TermPrior common, TermPrior[] priors, double[,]?[] blocks, double shape, (double Shape, double Scale) before)
     {
         this.common = common;
         this.priors = priors;
         this.blocks = blocks;
-        this.priorScale = priorScale;
+        this.before = before;
         Shape = shape;
         top = Rotations.Fold(LeftOfBlocks());
         var residual = top[common.Count, common.Count];
-        Scale = priorScale + (residual * residual / 2);
+        Scale = before.Scale + (residual * residual / 2);
     }
 
     /// <summary>Shape of the inverse gamma of s2.</summary>
@@ -49,21 +50,46 @@ internal sealed class BlockRegression
     public static BlockRegression FromPrior(TermPrior common, IEnumerable<TermPrior> blocks, double shape, double scale)
     {
         TermPrior[] priors = [.. blocks];
-        return new(common, priors, new double[,]?[priors.Length], shape, scale);
+        return new(common, priors, new double[,]?[priors.Length], shape, (shape, scale));
     }
 
     /// <summary>What is known with more rows.</summary>
-    public BlockRegression With(IEnumerable<RegressionRow> rows)
+    public BlockRegression With(FoldedRows rows)
     {
         var now = (double[,]?[])blocks.Clone();
-        var shape = Shape;
-        foreach (var group in rows.GroupBy(row => row.Block))
+        foreach (var (block, triangle) in rows.Triangles)
         {
-            now[group.Key] = Rotations.Fold(Rows(group.Key, [.. group]));
-            shape += group.Sum(row => row.Weight) / 2;
+            now[block] = Rotations.Fold(Above(block).Stack(triangle));
         }
 
-        return new(common, priors, now, shape, priorScale);
+        return new(common, priors, now, Shape + (rows.Weight / 2), before);
+    }
+
+    /// <summary>
+    /// ln of the chance that the prior gave to the rows, but for a figure that is the same for all priors: it tells which of
+    /// several priors the rows speak for.
+    /// </summary>
+    public double LogEvidence()
+    {
+        var sum = (before.Shape * Math.Log(before.Scale)) - (Shape * Math.Log(Scale)) + SpecialFunctions.GammaLn(Shape) - SpecialFunctions.GammaLn(before.Shape);
+        Count(common, top);
+        for (var block = 0; block < blocks.Length; block++)
+        {
+            if (blocks[block] is { } triangle)
+            {
+                Count(priors[block], triangle);
+            }
+        }
+
+        return sum;
+
+        void Count(TermPrior prior, double[,] triangle)
+        {
+            for (var term = 0; term < prior.Count; term++)
+            {
+                sum -= Math.Log(prior.Spread[term] * triangle[term, term]);
+            }
+        }
     }
 
     /// <summary>A row in independent terms.</summary>
@@ -107,39 +133,17 @@ internal sealed class BlockRegression
         return new(block, ownPart, commonPart, location);
     }
 
-    /// <summary>The block's triangle, or its prior, with more rows below it.</summary>
-    private Matrix<double> Rows(int block, IReadOnlyList<RegressionRow> more)
+    /// <summary>What is known of a block as rows: its triangle, or its prior.</summary>
+    private Matrix<double> Above(int block)
     {
-        var (own, shared) = (priors[block].Count, common.Count);
-        var before = blocks[block];
-        var above = before is null ? own : own + shared + 1;
-        var all = Matrix<double>.Build.Dense(above + more.Count, own + shared + 1);
-        if (before is null)
+        if (blocks[block] is { } triangle)
         {
-            Write(priors[block], all, 0);
-        }
-        else
-        {
-            all.SetSubMatrix(0, 0, Matrix<double>.Build.DenseOfArray(before));
+            return Matrix<double>.Build.DenseOfArray(triangle);
         }
 
-        for (var row = 0; row < more.Count; row++)
-        {
-            var root = Math.Sqrt(more[row].Weight);
-            for (var term = 0; term < own; term++)
-            {
-                all[above + row, term] = more[row].Own[term] * root;
-            }
-
-            for (var term = 0; term < shared; term++)
-            {
-                all[above + row, own + term] = more[row].Common[term] * root;
-            }
-
-            all[above + row, own + shared] = more[row].Right * root;
-        }
-
-        return all;
+        var rows = Matrix<double>.Build.Dense(priors[block].Count, priors[block].Count + common.Count + 1);
+        Write(priors[block], rows, 0);
+        return rows;
     }
 
     /// <summary>The prior of the common terms, and what each block says of them when its own are free.</summary>
