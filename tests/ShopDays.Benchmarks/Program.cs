@@ -7,6 +7,7 @@ return args switch
     ["bounds"] => Bounds.Print(),
     ["guillotine"] => Guillotine.Print(),
     ["layout"] => LayoutTimes.Print(),
+    ["learn"] => LearnTimes.Print(),
     ["makers"] => Makers.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
     ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
@@ -18,6 +19,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | makers | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | makers | sawing [long] | short | triplets");
     return 2;
 }

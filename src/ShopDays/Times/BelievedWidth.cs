@@ -6,27 +6,40 @@ namespace ShopDays.Times;
 /// How far makers are believed to lie from the catalogue and from each other. The usual width is that of competent workers;
 /// a log may speak for a wider one, of somebody much slower or faster, or much better at one thing than at another.
 /// </summary>
-/// <param name="Pace">How many times wider than usual the pace is spread.</param>
-/// <param name="Scatter">How many times wider than usual single groups, operations and slopes are spread.</param>
-/// <param name="Credit">How likely such a maker is beforehand, compared with a usual one.</param>
-internal sealed record BelievedWidth(double Pace, double Scatter, double Credit)
+internal static class BelievedWidth
 {
-    /// <summary>Competent workers.</summary>
-    public static readonly BelievedWidth Usual = new(1, 1, 1);
+    // How many times wider than usual the pace is spread, how many times wider the rest, and how likely such a maker is beforehand
+    // compared with a usual one: our choice (common practice, no source), one maker in ten or so being unlike the catalogue's.
+    private static readonly (double Scatter, (double Pace, double Credit)[] Paces)[] All =
+    [
+        (1, [(1, 1), (5, 0.1)]),
+        (2, [(1, 0.1), (5, 0.05)]),
+    ];
 
-    // The widths and what they are credited with are our choice (common practice, no source): one maker in ten or so is
-    // unlike the catalogue's.
-    private static readonly BelievedWidth[] All = [Usual, new(5, 1, 0.1), new(1, 2, 0.1), new(5, 2, 0.05)];
-
-    /// <summary>What is believed of a catalogue's terms.</summary>
-    public BlockRegression PriorOf(RateTerms terms) => BlockRegression.FromPrior(
-        RatePrior.OfCommon(terms, Pace, Scatter),
-        terms.Methods.Select(method => RatePrior.OfMethod(method, Scatter)),
-        RatePrior.NoiseShape,
-        RatePrior.NoiseScale);
+    /// <summary>What is believed of a catalogue's terms in the usual width.</summary>
+    public static BlockRegression Usual(RateTerms terms) => PriorOf(terms, 1);
 
     /// <summary>Learns with the width that the rows speak for most.</summary>
-    public static BlockRegression Learn(RateTerms terms, FoldedRows rows) => All
-        .Select(width => (Learned: width.PriorOf(terms).With(rows), width.Credit))
-        .MaxBy(one => one.Learned.LogEvidence() + Math.Log(one.Credit)).Learned;
+    public static BlockRegression Learn(RateTerms terms, FoldedRows rows)
+    {
+        var best = (Learned: (BlockRegression?)null, Weight: double.NegativeInfinity);
+        foreach (var (scatter, paces) in All)
+        {
+            var learned = PriorOf(terms, scatter).With(rows);
+            foreach (var (pace, credit) in paces)
+            {
+                var otherwise = pace == 1 ? learned : learned.Believing(RatePrior.OfCommon(terms, pace, scatter));
+                var weight = otherwise.LogEvidence() + Math.Log(credit);
+                best = weight > best.Weight ? (otherwise, weight) : best;
+            }
+        }
+
+        return best.Learned!;
+    }
+
+    private static BlockRegression PriorOf(RateTerms terms, double scatter) => BlockRegression.FromPrior(
+        RatePrior.OfCommon(terms, 1, scatter),
+        terms.Methods.Select(method => RatePrior.OfMethod(method, scatter)),
+        RatePrior.NoiseShape,
+        RatePrior.NoiseScale);
 }

@@ -5,9 +5,6 @@ namespace ShopDays.Times;
 /// <summary>A time of the log beside what all the other times would have made one expect of it.</summary>
 public sealed record JudgedWork
 {
-    /// <summary>Shares of what is expected between which a time is believed unasked: of 500 good ones, one lies outside by chance.</summary>
-    private const double Oddity = 0.001;
-
     /// <summary>With fewer other times than this the log cannot yet tell an odd time from a maker unlike the catalogue.</summary>
     private const int Few = 5;
 
@@ -20,7 +17,6 @@ public sealed record JudgedWork
         Expected = expected;
         IsHeldOut = isHeldOut;
         Luck = luck;
-        Place = expected.ShareBelow(work.Took);
     }
 
     /// <summary>The work and how long it took.</summary>
@@ -33,7 +29,7 @@ public sealed record JudgedWork
     public bool IsHeldOut { get; }
 
     /// <summary>The share of what was expected that is shorter than what it took, 0 to 1: evenly spread when ranges are honest.</summary>
-    public double Place { get; }
+    public double Place => Expected.ShareBelow(Work.Took);
 
     /// <summary>What it took over what was as likely as not.</summary>
     public double Factor => Work.Took / Expected.Median;
@@ -43,7 +39,8 @@ public sealed record JudgedWork
 
     /// <summary>Whether it must be asked about.</summary>
     /// <param name="others">How many other times there are.</param>
-    internal bool IsOdd(int others) => !Work.IsKept && (others < Few
+    /// <param name="farOff">How many scales off a time may be and is believed unasked.</param>
+    internal bool IsOdd(int others, double farOff) => !Work.IsKept && (others < Few
         ? Math.Abs(Math.Log(Factor)) >= Math.Log(AbsurdFactor)
-        : Place is < Oddity or > 1 - Oddity);
+        : Math.Abs(Luck.Off) > farOff);
 }

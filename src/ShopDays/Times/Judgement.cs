@@ -1,3 +1,4 @@
+using MathNet.Numerics.Distributions;
 using ShopDays.Logbook;
 using ShopDays.Times.Regression;
 
@@ -8,6 +9,9 @@ internal static class Judgement
 {
     /// <summary>Far-out times spoil the judgement of others: those without them are judged once more, and so on, a few times.</summary>
     private const int MostRounds = 4;
+
+    /// <summary>The chance on either side of a time that is believed unasked: of 500 good ones, one lies outside.</summary>
+    private const double Oddity = 0.001;
 
     /// <summary>Learns.</summary>
     /// <param name="terms">The terms.</param>
@@ -21,7 +25,8 @@ internal static class Judgement
             var regression = BelievedWidth.Learn(terms, FoldedRows.Of(log.Where((_, index) => !heldOut[index]).Select(one => one.Row)));
             JudgedWork[] judged = [.. log.Select((one, index) => Judge(regression, one.Work, one.Row, one.Noise, heldOut[index]))];
             var learnedFrom = heldOut.Count(held => !held);
-            var odd = judged.Select(one => one.IsOdd(one.IsHeldOut ? learnedFrom : learnedFrom - 1)).ToArray();
+            var farOff = StudentT.InvCDF(0, 1, 2 * regression.Shape, 1 - Oddity);
+            var odd = judged.Select(one => one.IsOdd(one.IsHeldOut ? learnedFrom : learnedFrom - 1, farOff)).ToArray();
             if (round == MostRounds || odd.SequenceEqual(heldOut))
             {
                 return (regression, judged);

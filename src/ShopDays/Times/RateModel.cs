@@ -45,7 +45,7 @@ public sealed class RateModel
     public static RateModel FromPrior(OperationCatalogue catalogue)
     {
         var terms = new RateTerms(catalogue, []);
-        return new(terms, BelievedWidth.Usual.PriorOf(terms), null, []);
+        return new(terms, BelievedWidth.Usual(terms), null, []);
     }
 
     /// <summary>

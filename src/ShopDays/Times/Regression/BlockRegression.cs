@@ -53,6 +53,9 @@ internal sealed class BlockRegression
         return new(common, priors, new double[,]?[priors.Length], shape, (shape, scale));
     }
 
+    /// <summary>What would be known had the common terms been believed otherwise; the blocks' own stay as they are.</summary>
+    public BlockRegression Believing(TermPrior otherwise) => new(otherwise, priors, blocks, Shape, before);
+
     /// <summary>What is known with more rows.</summary>
     public BlockRegression With(FoldedRows rows)
     {

@@ -1,3 +1,4 @@
+using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Factorization;
 
@@ -11,6 +12,9 @@ namespace ShopDays.Times.Regression;
 /// </remarks>
 internal static class Rotations
 {
+    // The triangles are small: to share one among threads costs more than it saves.
+    static Rotations() => Control.UseSingleThread();
+
     /// <summary>An upper triangle of as many rows as columns, with the same sums of squares as the rows for every choice of terms.</summary>
     /// <param name="rows">The rows; the right side is the last column.</param>
     public static double[,] Fold(Matrix<double> rows)
