@@ -16,10 +16,11 @@ public sealed class ExecutableTests
         ["Phrases"] = ["Files"],
         ["Paper.Setting"] = [],
         ["Files"] = ["Paper.Setting"],
+        ["Store"] = ["Files"],
         ["Paper"] = ["Files", "Phrases", "Paper.Setting"],
         ["Terminal"] = ["Files", "Phrases"],
         ["Json"] = ["Files", "Phrases"],
-        ["Commands"] = ["Files", "Phrases", "Paper", "Terminal", "Json"],
+        ["Commands"] = ["Files", "Phrases", "Paper", "Terminal", "Json", "Store"],
     };
 
     private static readonly Architecture Program = new ArchLoader().LoadAssemblies(typeof(BuiltIn).Assembly).Build();

@@ -1,0 +1,87 @@
+using Microsoft.Data.Sqlite;
+using NodaTime;
+using ShopDays.Logbook;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Store;
+
+/// <summary>The tasks of the log that are begun and not yet logged: they stand on the disk from the moment they are begun.</summary>
+internal sealed class BegunTasks(LogFile log)
+{
+    private const string Select = $"select worker, began, paused_at, paused_minutes, job, task, {EntryColumns.OfWork} from begun";
+    private const string Same = "worker = $worker and task = $task and job is $job";
+
+    /// <summary>All of them, in the order in which they were begun.</summary>
+    public IReadOnlyList<BegunWork> All() => log.Read(file => file.Rows($"{Select} order by place", Row));
+
+    /// <summary>Begins a task, or goes on with one that was laid aside.</summary>
+    /// <returns>The task as it stands now; the one that is in the way where its worker is on another.</returns>
+    public (BegunWork Work, bool IsBegun) Start(BegunWork work) => log.Write(file =>
+    {
+        var theirs = Of(file, work.Worker);
+        if (theirs.FirstOrDefault(one => one.PausedAt is null) is { } atIt)
+        {
+            return (atIt, false);
+        }
+
+        if (theirs.FirstOrDefault(one => (one.Job, one.Task) == (work.Job, work.Task)) is not { PausedAt: { } laidAside } paused)
+        {
+            file.Run(
+                $"insert into begun (worker, job, task, {EntryColumns.OfWork}, began) values ($worker, $job, $task, {EntryColumns.WorkValues}, $began)",
+                [("$worker", work.Worker), ("$job", work.Job), ("$task", work.Task), .. EntryColumns.Of(work.Work), ("$began", LogWords.Moment.Format(work.Began))]);
+            return (work, true);
+        }
+
+        // A clock that was put back must not make a pause that is shorter than nothing.
+        var minutes = Math.Max(0, (work.Began - laidAside).TotalMinutes);
+        var gone = paused with { PausedAt = null, Paused = paused.Paused + WorkTime.FromMinutes(minutes) };
+        file.Run(
+            $"update begun set paused_at = null, paused_minutes = $minutes where {Same}",
+            ("$minutes", gone.Paused.Minutes),
+            ("$worker", work.Worker),
+            ("$job", work.Job),
+            ("$task", work.Task));
+        return (gone, true);
+    });
+
+    /// <summary>Lays aside what a worker is on.</summary>
+    /// <returns>The task; null where the worker is on none.</returns>
+    public BegunWork? Pause(string worker, Instant now) => log.Write(file =>
+    {
+        if (Of(file, worker).FirstOrDefault(one => one.PausedAt is null) is not { } atIt)
+        {
+            return null;
+        }
+
+        file.Run(
+            "update begun set paused_at = $now where worker = $worker and paused_at is null",
+            ("$now", LogWords.Moment.Format(now)),
+            ("$worker", worker));
+        return atIt with { PausedAt = now };
+    });
+
+    /// <summary>Ends a begun task and logs it, in one go.</summary>
+    /// <param name="work">The task.</param>
+    /// <param name="entry">What to log; null for nothing, as when it was begun by mistake.</param>
+    /// <param name="now">When.</param>
+    /// <returns>The number of the entry; null where nothing was logged.</returns>
+    public EntryId? End(BegunWork work, LogEntry? entry, Instant now) => log.Write<EntryId?>(file =>
+    {
+        var ended = file.Run($"delete from begun where {Same}", ("$worker", work.Worker), ("$job", work.Job), ("$task", work.Task));
+        return ended == 0 || entry is null ? null : ShopLog.Put(file, null, ShopLog.NewKey(now), entry);
+    });
+
+    private static List<BegunWork> Of(SqliteConnection file, string worker) =>
+        file.Rows($"{Select} where worker = $worker order by place", Row, ("$worker", worker));
+
+    private static BegunWork Row(SqliteDataReader row) => new()
+    {
+        Worker = row.GetString(0),
+        Began = EntryColumns.MomentOf(row.GetString(1)),
+        PausedAt = EntryColumns.Text(row, 2) is { } paused ? EntryColumns.MomentOf(paused) : null,
+        Paused = WorkTime.FromMinutes(row.GetDouble(3)),
+        Job = EntryColumns.Text(row, 4),
+        Task = row.GetString(5),
+        Work = EntryColumns.ReadWork(row, 6),
+    };
+}
