@@ -3,6 +3,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using NodaTime;
 using ShopDays.Cli.Commands;
+using ShopDays.Cli.Commands.Logging;
 using ShopDays.Cli.Terminal;
 
 var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { DisableDefaults = true });
@@ -13,7 +14,8 @@ builder.Services
     .AddSingleton<IShopCommand, CheckCommand>()
     .AddSingleton<IShopCommand, LayoutCommand>()
     .AddSingleton<IShopCommand, EstimateCommand>()
-    .AddSingleton<IShopCommand, PlanCommand>();
+    .AddSingleton<IShopCommand, PlanCommand>()
+    .AddSingleton<IShopCommand, LogCommand>();
 using var host = builder.Build();
 
 var screen = host.Services.GetRequiredService<Screen>();

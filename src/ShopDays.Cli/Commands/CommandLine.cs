@@ -9,6 +9,9 @@ namespace ShopDays.Cli.Commands;
 /// <summary>Runs what was typed, and turns wrong use and trouble with files into a line and an exit code.</summary>
 internal static class CommandLine
 {
+    /// <summary>A lone hyphen stands for standard input: it is no option.</summary>
+    private const string FromInput = "-";
+
     /// <summary>Runs it.</summary>
     /// <returns>The exit code.</returns>
     public static int Run(RootCommand root, string[] args, Screen screen)
@@ -27,10 +30,8 @@ internal static class CommandLine
                 screen.Error.WriteLine(error.Message);
             }
 
-            SayNearest(root, parsed, [.. strange, .. parsed.UnmatchedTokens], screen);
-            screen.Error.WriteLine(parsed.CommandResult.Command == root
-                ? "see: shopdays --help"
-                : $"see: shopdays {parsed.CommandResult.Command.Name} --help");
+            SayNearest(parsed, [.. strange, .. parsed.UnmatchedTokens], screen);
+            screen.Error.WriteLine($"see: shopdays{PathOf(parsed.CommandResult)} --help");
             return ExitCode.WrongUse;
         }
 
@@ -60,13 +61,17 @@ internal static class CommandLine
     /// <summary>A misspelt option before the name of the job would be taken for that name; behind <c>--</c> it is one.</summary>
     private static List<string> OptionsTakenForNames(ParseResult parsed) => parsed.Tokens.Any(token => token.Type == TokenType.DoubleDash)
         ? []
-        : [.. parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(argument => argument.Tokens).Select(token => token.Value).Where(word => word.StartsWith('-'))];
+        : [.. parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(argument => argument.Tokens).Select(token => token.Value).Where(word => word.StartsWith('-') && word != FromInput)];
 
-    private static void SayNearest(RootCommand root, ParseResult parsed, IReadOnlyList<string> strange, Screen screen)
+    /// <summary>The names of the commands that lead to one, from the root: <c> log add</c>; nothing for the root itself.</summary>
+    private static string PathOf(CommandResult result) => result.Parent is CommandResult above ? $"{PathOf(above)} {result.Command.Name}" : "";
+
+    private static void SayNearest(ParseResult parsed, IReadOnlyList<string> strange, Screen screen)
     {
-        string[] names = parsed.CommandResult.Command == root
-            ? [.. root.Subcommands.Select(command => command.Name)]
-            : [.. parsed.CommandResult.Command.Options.Select(option => option.Name)];
+        var command = parsed.CommandResult.Command;
+        string[] names = command.Subcommands.Count > 0
+            ? [.. command.Subcommands.Select(one => one.Name)]
+            : [.. command.Options.Select(option => option.Name)];
         foreach (var typed in strange)
         {
             if ((Begun(typed, names) ?? NearestName.To(typed, names)) is { } nearest)

@@ -29,6 +29,10 @@ internal sealed record ShopFolder(string Path)
         return null;
     }
 
+    /// <summary>As <see cref="FindFrom"/>, where nothing can be done without a shop.</summary>
+    /// <exception cref="FileTroubleException">There is no shop file in the folder or above.</exception>
+    public static ShopFolder MustFindFrom(string folder) => FindFrom(folder) ?? throw NoShop(folder);
+
     /// <summary>Finds a job and its shop from what a maker typed: a path, or the name of a job of the shop here.</summary>
     /// <param name="typed">For example <c>jobs/chest.yaml</c> or <c>chest</c>.</param>
     /// <param name="currentFolder">Where the maker stands.</param>
@@ -42,7 +46,7 @@ internal sealed record ShopFolder(string Path)
             return (FindFrom(folder) ?? throw NoShop(folder), System.IO.Path.GetFullPath(path));
         }
 
-        var shop = FindFrom(currentFolder) ?? throw NoShop(currentFolder);
+        var shop = MustFindFrom(currentFolder);
         var named = System.IO.Path.Combine(shop.Jobs, typed + JobFileEnding);
         return File.Exists(named) ? (shop, named) : throw NoJob(typed, shop);
     }

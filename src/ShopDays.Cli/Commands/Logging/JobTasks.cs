@@ -1,0 +1,129 @@
+using System.CommandLine;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
+using ShopDays.Cli.Store;
+using ShopDays.Cli.Terminal;
+using ShopDays.Logbook;
+using ShopDays.Measures;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands.Logging;
+
+/// <summary>A task that can be logged.</summary>
+/// <param name="Name">Its name in the job.</param>
+/// <param name="Work">What it does; null for one that no operation times.</param>
+internal sealed record LoggableTask(string Name, LoggedWork? Work);
+
+/// <summary>The tasks of a job by name and mark: those of its plan, and those that the log has seen.</summary>
+internal sealed class JobTasks
+{
+    private const int MostOffered = 6;
+
+    private readonly IReadOnlyList<LoggableTask> planned;
+    private readonly IReadOnlyList<LoggableTask> seen;
+    private readonly TaskMarks marks;
+
+    private JobTasks(string job, IReadOnlyList<LoggableTask> planned, IReadOnlyList<LoggableTask> seen)
+    {
+        (Job, this.planned, this.seen) = (job, planned, seen);
+        marks = new(Names);
+    }
+
+    /// <summary>The job, by the name of its file without ending.</summary>
+    public string Job { get; }
+
+    /// <summary>The tasks in the order of work.</summary>
+    public IReadOnlyList<LoggableTask> All => planned.Count > 0 ? planned : seen;
+
+    private IEnumerable<string> Names => All.Select(task => task.Name);
+
+    /// <summary>
+    /// Gathers them. Where the job cannot be planned any more, because its timber is gone or its file has mistakes, the log's
+    /// own tasks must do, and that is said.
+    /// </summary>
+    /// <returns>The tasks; null where there are none, which has been complained of.</returns>
+    /// <exception cref="FileTroubleException">There is no such job, and the log has none either.</exception>
+    public static JobTasks? Of(string typed, LogShop shop, PlanOptions options, ParseResult parsed, Screen screen)
+    {
+        var job = Path.GetFileNameWithoutExtension(typed);
+        var seen = Seen(shop, job);
+        ShopAndJobReading reading;
+        try
+        {
+            reading = ShopAndJob.Read(typed, Directory.GetCurrentDirectory());
+        }
+        catch (FileTroubleException) when (seen.Count > 0)
+        {
+            screen.Error.WriteLine($"{job} has no file any more; its tasks are those that the log has seen");
+            return new(job, [], seen);
+        }
+
+        if (reading.Read is { } read && options.Workings(parsed, read, screen).Order is OrderOfWork.Made made)
+        {
+            return new(job, [.. made.Graph.Tasks.Select(Loggable)], seen);
+        }
+
+        foreach (var finding in reading.Findings)
+        {
+            screen.Error.WriteLine(finding);
+        }
+
+        screen.Error.WriteLine(seen.Count > 0
+            ? $"{job} cannot be planned as it is; its tasks are those that the log has seen"
+            : $"{job} cannot be planned as it is, so its tasks are not known; nothing was logged");
+        return seen.Count > 0 ? new(job, [], seen) : null;
+    }
+
+    /// <summary>The mark of a task.</summary>
+    public string MarkOf(LoggableTask task) => marks.Of(task.Name);
+
+    /// <summary>
+    /// Finds a task by its name, its mark, or words that only it has.
+    /// </summary>
+    /// <param name="typed">What was typed.</param>
+    /// <returns>The task; null, and the complaint, where none or several fit.</returns>
+    public (LoggableTask? Task, string Complaint) Find(string typed)
+    {
+        var text = typed.Trim();
+        if (All.Concat(seen).FirstOrDefault(task => string.Equals(task.Name, text, StringComparison.OrdinalIgnoreCase)) is { } named)
+        {
+            return (named, "");
+        }
+
+        if (marks.Find(text) is [var marked])
+        {
+            return (All.Single(task => task.Name == marked), "");
+        }
+
+        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        List<LoggableTask> fitting = [.. All.Where(task => words.Length > 0 && words.All(word => task.Name.Contains(word, StringComparison.OrdinalIgnoreCase)))];
+        return fitting switch
+        {
+            [var only] => (only, ""),
+            [] => (null, NoTask(text)),
+            _ => (null, $"{QuotedText.Of(text)} fits {CountWords.Of(fitting.Count, "task")} of {Job}: {CountWords.Names([.. fitting.Select(Shown)], MostOffered)}; type the mark or more words"),
+        };
+    }
+
+    private static LoggableTask Loggable(ShopTask task) => new(task.Name, task.Timing is TaskTiming.ByOperation by ? LoggedWork.Of(by) : null);
+
+    private static IReadOnlyList<LoggableTask> Seen(LogShop shop, string job)
+    {
+        using var log = ShopLog.OpenToRead(shop.Folder);
+        return log is null ? [] :
+        [
+            .. log.Of(job)
+                .GroupBy(entry => entry.Task, StringComparer.Ordinal)
+                .Select(task => new LoggableTask(task.Key, task.LastOrDefault(entry => entry.Work is not null && entry.Finished)?.Work)),
+        ];
+    }
+
+    private string NoTask(string text)
+    {
+        string[] names = [.. Names];
+        var nearest = ValueMistakes.Nearest(text, names);
+        return $"no task of {Job} is called {QuotedText.Of(text)}; type its mark, its name or words of it" + (nearest is null ? "" : "; nearest: " + nearest);
+    }
+
+    private string Shown(LoggableTask task) => $"{marks.Of(task.Name)} {task.Name}";
+}

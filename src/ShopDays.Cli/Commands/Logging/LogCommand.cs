@@ -1,0 +1,26 @@
+using System.CommandLine;
+using NodaTime;
+using ShopDays.Cli.Terminal;
+
+namespace ShopDays.Cli.Commands.Logging;
+
+/// <summary><c>shopdays log</c>: what was worked and how long it took, written down at the bench or typed back from paper.</summary>
+internal sealed class LogCommand(Screen screen, IClock clock) : IShopCommand
+{
+    /// <inheritdoc/>
+    public Command Describe() => new("log", "Write down what was worked and how long it took; the rates learn from it.\nExample: shopdays log add writing-table KDR 45m")
+    {
+        new StartLog(screen, clock).Describe(),
+        new PauseLog(screen, clock).Describe(),
+        new DoneLog(screen, clock).Describe(),
+        new DropLog(screen, clock).Describe(),
+        new AddLog(screen, clock).Describe(),
+        new ListLog(screen, clock).Describe(),
+        new ShowLog(screen).Describe(),
+        new FixLog(screen, clock).Describe(),
+        new DeleteLog(screen, clock).Describe(),
+        new RestoreLog(screen, clock).Describe(),
+        new StandingLog(screen, clock, "keep", Logbook.Standing.Kept, "Say that an odd time is right, so that it is learned from.").Describe(),
+        new StandingLog(screen, clock, "unusual", Logbook.Standing.Unusual, "Say that a time is right but such a day should not count: nothing is learned from it.").Describe(),
+    };
+}

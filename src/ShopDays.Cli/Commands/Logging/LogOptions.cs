@@ -1,0 +1,98 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using NodaTime;
+using ShopDays.Cli.Store;
+using ShopDays.Days;
+using ShopDays.Logbook;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Commands.Logging;
+
+/// <summary>The options that several commands of the log have.</summary>
+internal static class LogOptions
+{
+    public static Option<string?> Worker() => new("--worker") { Description = "Who worked; the shop's first worker unless given.", HelpName = "NAME" };
+
+    public static Option<string?> Note() => new("--note") { Description = "A remark to keep with it.", HelpName = "TEXT" };
+
+    public static Option<string?> Why() => new("--why") { Description = "The reason, to be kept with what was before.", HelpName = "TEXT" };
+
+    public static Option<bool> Json() => new("--json") { Description = "Print the answer for other programs." };
+
+    public static Option<bool> Quiet() => new("--quiet", "-q") { Description = "Print nothing but complaints." };
+
+    public static Option<LocalDate?> On() => Read<LocalDate>("--on", "The date; today unless given.", "DATE", DateText.Read);
+
+    public static Option<WorkTime?> Took(string description) => Read<WorkTime>("--took", description, "TIME", ReadTook);
+
+    public static Option<double?> Quantity() => new("--quantity")
+    {
+        Description = "How much of the task's unit was done, where it is not finished.",
+        HelpName = "NUMBER",
+        CustomParser = typed =>
+        {
+            if (TypedNumber.TryRead(typed.Tokens[0].Value, out var number) && number > 0)
+            {
+                return number;
+            }
+
+            typed.AddError($"{QuotedText.Of(typed.Tokens[0].Value)} is no quantity; expected a number above zero");
+            return null;
+        },
+    };
+
+    public static Option<string?> Setback()
+    {
+        var option = new Option<string?>("--setback") { Description = "What made it take longer.", HelpName = "WHAT" };
+        option.AcceptOnlyFromAmong([.. LogWords.Setbacks.Select(one => one.Word)]);
+        return option;
+    }
+
+    /// <summary>The setback of a word; none where nothing is said.</summary>
+    public static Setback SetbackOf(string? word) => word is null ? Logbook.Setback.None : LogWords.ValueOf(LogWords.Setbacks, word);
+
+    public static Argument<EntryId> Number() => new("NUMBER")
+    {
+        Description = "The number of the entry, as shopdays log list shows it.",
+        CustomParser = typed =>
+        {
+            var text = typed.Tokens[0].Value;
+            if (long.TryParse(text.TrimStart('#'), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > 0)
+            {
+                return new(number);
+            }
+
+            typed.AddError($"{QuotedText.Of(text)} is no number of an entry; expected a whole number such as 12, as shopdays log list shows it");
+            return default;
+        },
+    };
+
+    /// <summary>Reads a time at the task: above zero.</summary>
+    public static TextResult<WorkTime> ReadTook(string text)
+    {
+        var read = WorkTimeText.Read(text);
+        return read.IsRead && read.Value == WorkTime.Zero ? WorkTimeText.Read("no time at all") : read;
+    }
+
+    private static Option<T?> Read<T>(string name, string description, string help, Func<string, TextResult<T>> read)
+        where T : struct => new(name)
+        {
+            Description = description,
+            HelpName = help,
+            CustomParser = typed => Parse(typed, name, read),
+        };
+
+    private static T? Parse<T>(ArgumentResult typed, string name, Func<string, TextResult<T>> read)
+        where T : struct
+    {
+        var result = read(typed.Tokens[0].Value);
+        if (result.IsRead)
+        {
+            return result.Value;
+        }
+
+        typed.AddError($"{name}: {result.Fault.What}; expected {result.Fault.Expected}");
+        return null;
+    }
+}

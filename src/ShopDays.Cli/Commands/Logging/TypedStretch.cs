@@ -1,0 +1,106 @@
+using ShopDays.Logbook;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Commands.Logging;
+
+/// <summary>A stretch of work as it is typed: the task, the time, and whether it is only half done.</summary>
+/// <param name="Task">Mark, name or words of the name.</param>
+/// <param name="Took">The time at the task.</param>
+/// <param name="Finished">Whether the task was finished.</param>
+internal sealed record TypedStretch(string Task, WorkTime Took, bool Finished)
+{
+    /// <summary>The word behind a time for a task that goes on another day.</summary>
+    public const string Half = "half";
+
+    /// <summary>
+    /// Takes words apart: <c>KDR 45m</c>, <c>KDR 45m half LTS 20m</c>, <c>rip A1 into 3 45m</c>. A number without a unit is
+    /// a time only right behind the first word of a task, so that numbers in names stay there.
+    /// </summary>
+    /// <returns>The stretches, or what is wrong.</returns>
+    public static (IReadOnlyList<TypedStretch> Stretches, string? Complaint) Read(IReadOnlyList<string> words)
+    {
+        var stretches = new List<TypedStretch>();
+        var task = new List<string>();
+        foreach (var word in words)
+        {
+            if (task.Count == 0 && stretches.Count > 0 && word == Half)
+            {
+                stretches[^1] = stretches[^1] with { Finished = false };
+            }
+            else if (task.Count > 0 && (task.Count == 1 || !TypedNumber.TryRead(word, out _)) && LogOptions.ReadTook(word) is { IsRead: true, Value: var took })
+            {
+                stretches.Add(new(string.Join(' ', task), took, Finished: true));
+                task.Clear();
+            }
+            else
+            {
+                task.Add(word);
+            }
+        }
+
+        return task.Count == 0 && stretches.Count > 0
+            ? (stretches, null)
+            : ([], $"{QuotedText.Of(string.Join(' ', task.Count == 0 ? words : task))} has no time behind it; expected a task and a time, such as KDR 45m, with {Half} behind it where it goes on another day");
+    }
+
+    /// <summary>Splits a line into words; what stands in double quotes is one word, what stands behind a lone # is a note.</summary>
+    public static (IReadOnlyList<string> Words, string Note) Split(string line)
+    {
+        var words = new List<string>();
+        var at = 0;
+        while (at < line.Length)
+        {
+            if (char.IsWhiteSpace(line[at]))
+            {
+                at++;
+            }
+            else if (line[at] == '#')
+            {
+                return (words, line[(at + 1)..].Trim());
+            }
+            else if (line[at] == '"' && line.IndexOf('"', at + 1) is var close and > 0)
+            {
+                words.Add(line[(at + 1)..close]);
+                at = close + 1;
+            }
+            else
+            {
+                var end = at;
+                while (end < line.Length && !char.IsWhiteSpace(line[end]))
+                {
+                    end++;
+                }
+
+                words.Add(line[at..end]);
+                at = end;
+            }
+        }
+
+        return (words, "");
+    }
+
+    /// <summary>The entry that comes of it.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="task">The task that was meant.</param>
+    /// <param name="on">When.</param>
+    /// <param name="worker">Who.</param>
+    /// <param name="quantity">How much was done where it is half done; null where that is not said.</param>
+    public LogEntry Entry(string job, LoggableTask task, WorkedOn on, string worker, double? quantity = null) => new()
+    {
+        Job = job,
+        Task = task.Name,
+        Work = WorkOf(task, Finished, quantity),
+        Took = Took,
+        On = on,
+        Worker = worker,
+        Finished = Finished,
+    };
+
+    /// <summary>What a stretch says was done: the whole task where it is finished, else only as much as is said.</summary>
+    public static LoggedWork? WorkOf(LoggableTask task, bool finished, double? quantity) => (finished, quantity) switch
+    {
+        (_, { } some) => task.Work is { } work ? work with { Quantity = some } : null,
+        (true, null) => task.Work,
+        (false, null) => null,
+    };
+}
