@@ -5,8 +5,8 @@ namespace ShopDays.Cli.Files;
 /// <summary>What can be wrong with a CSV file beyond its single values.</summary>
 internal static class CsvMistakes
 {
-    public static Finding UnknownColumn(Place place, string heading, IReadOnlyList<string> valid) =>
-        Finding.At(place, $"{QuotedText.Of(heading)} is not a column of a parts list") with { Expected = ValueMistakes.AnyOf(valid, "columns"), Nearest = NearestName.To(heading, valid) };
+    public static Finding UnknownColumn(Place place, string heading, CsvList list, IReadOnlyList<string> valid) =>
+        Finding.At(place, $"{QuotedText.Of(heading)} is not a column of {list.Name}") with { Expected = ValueMistakes.AnyOf(valid, "columns"), Nearest = NearestName.To(heading, valid) };
 
     public static Finding ColumnTwice(Place place, string heading) =>
         Finding.At(place, $"the column {QuotedText.Of(heading)} stands here for the second time") with { Expected = "each column once" };
@@ -26,9 +26,9 @@ internal static class CsvMistakes
     public static Finding QuotesInTheMiddle(Place place) =>
         Finding.At(place, "something follows the closing quotes of this field") with { Expected = "a comma; a quote inside quotes is written twice" };
 
-    public static Finding TooManyRows(Place place, int limit) =>
-        Finding.At(place, "the parts list goes on") with { Expected = FormattableString.Invariant($"at most {limit:N0} rows") };
+    public static Finding TooManyRows(Place place, CsvList list) =>
+        Finding.At(place, $"{list.Name} goes on") with { Expected = FormattableString.Invariant($"at most {list.MostRows:N0} rows") };
 
-    public static Finding NoRows(Place place) =>
-        Finding.At(place, "no part is in the list") with { Expected = "a row of headings, then a row for each part" };
+    public static Finding NoRows(Place place, CsvList list) =>
+        Finding.At(place, $"no {list.Row} is in {list.Name}") with { Expected = $"a row of headings, then a row for each {list.Row}" };
 }

@@ -12,13 +12,13 @@ internal static class CsvRows
 {
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    /// <summary>Reads all rows that are not empty; null when there are mistakes in how they are written, or none at all.</summary>
-    public static IReadOnlyList<IReadOnlyList<YamlText>>? Read(SourceFile file, Findings findings, int mostRows)
+    /// <summary>Reads all rows that are not empty; null when there are mistakes in how they are written, or too few of them.</summary>
+    public static IReadOnlyList<IReadOnlyList<YamlText>>? Read(SourceFile file, Findings findings, CsvList list)
     {
         var start = new Place(file.Name, 1, 1);
-        if (file.Bytes.Length > YamlFile.LargestBytes)
+        if (file.Bytes.Length > list.LargestBytes)
         {
-            findings.Add(YamlMistakes.TooLargeAFile(start, file.Bytes.Length, YamlFile.LargestBytes));
+            findings.Add(YamlMistakes.TooLargeAFile(start, file.Bytes.Length, list.LargestBytes));
             return null;
         }
 
@@ -45,15 +45,15 @@ internal static class CsvRows
             }
 
             rows.Add(row);
-            if (rows.Count > mostRows + 1)
+            if (rows.Count > list.MostRows + 1)
             {
-                findings.Add(CsvMistakes.TooManyRows(row[0].Place, mostRows));
+                findings.Add(CsvMistakes.TooManyRows(row[0].Place, list));
             }
         }
 
-        if (findings.Count == before && rows.Count < 2)
+        if (findings.Count == before && rows.Count < (list.MayBeEmpty ? 1 : 2))
         {
-            findings.Add(CsvMistakes.NoRows(start));
+            findings.Add(CsvMistakes.NoRows(start, list));
         }
 
         return findings.Count == before ? rows : null;
@@ -118,7 +118,7 @@ internal static class CsvRows
                     {
                         at++;
                         AfterQuotes(place);
-                        return new(place, value.ToString().Trim());
+                        return new(place, value.ToString()) { IsQuoted = true };
                     }
 
                     at++;

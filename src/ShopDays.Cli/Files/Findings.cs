@@ -26,6 +26,9 @@ internal sealed class Findings
         }
     }
 
+    /// <summary>Whether there is one at a place.</summary>
+    public bool Has(Place place) => all.Exists(one => one.Place == place);
+
     /// <summary>All of them: files in the order in which they were read, then by line and column.</summary>
     public IReadOnlyList<Finding> InOrder() =>
     [

@@ -8,7 +8,7 @@ namespace ShopDays.Cli.Files;
 /// <summary>Reads a parts list from a CSV file: a row of headings, then a part in each row; columns in any order.</summary>
 internal static class PartsCsv
 {
-    private const int MostRows = 2_000;
+    private static readonly CsvList List = new("the parts list", "part", 2_000);
 
     private static readonly string[] Headings = ["name", "count", "length", "width", "thickness", "species"];
     private static readonly string[] NeededHeadings = ["name", "length", "width", "thickness"];
@@ -20,7 +20,7 @@ internal static class PartsCsv
     /// <param name="reading">Units, and where mistakes go.</param>
     public static IReadOnlyList<PartLine> Read(SourceFile file, SpeciesTable known, JobNames names, Reading reading)
     {
-        if (CsvRows.Read(file, reading.Findings, MostRows) is not { } rows || ReadHeadings(rows[0], reading.Findings) is not { } columns)
+        if (CsvRows.Read(file, reading.Findings, List) is not { } rows || ReadHeadings(rows[0], reading.Findings) is not { } columns)
         {
             return [];
         }
@@ -50,7 +50,7 @@ internal static class PartsCsv
             var known = Headings.FirstOrDefault(one => string.Equals(one, heading, StringComparison.OrdinalIgnoreCase));
             if (known is null)
             {
-                findings.Add(CsvMistakes.UnknownColumn(row[at].Place, heading, Headings));
+                findings.Add(CsvMistakes.UnknownColumn(row[at].Place, heading, List, Headings));
             }
             else if (!columns.TryAdd(known, at))
             {

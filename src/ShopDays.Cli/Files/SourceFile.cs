@@ -9,13 +9,14 @@ internal sealed record SourceFile(string Path, string Name, byte[] Bytes)
     /// <summary>Reads a file. Of one that is far too large only the beginning is read; its size is then reported.</summary>
     /// <param name="path">Where it is.</param>
     /// <param name="name">How it is named to the maker.</param>
+    /// <param name="largest">More bytes than this are far too many.</param>
     /// <exception cref="FileTroubleException">It is missing, a folder, or may not be read.</exception>
-    public static SourceFile Read(string path, string name)
+    public static SourceFile Read(string path, string name, int largest = Yaml.YamlFile.LargestBytes)
     {
         try
         {
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            var bytes = new byte[Yaml.YamlFile.LargestBytes + 1];
+            var bytes = new byte[(stream.CanSeek && stream.Length < largest ? (int)stream.Length : largest) + 1];
             var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return new(path, name, bytes[..read]);
         }

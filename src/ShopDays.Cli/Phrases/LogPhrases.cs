@@ -12,6 +12,9 @@ internal static class LogPhrases
     public static string Of(LogEntry entry) =>
         $"{entry.Id}: {Whole(entry)}, {WorkTimeText.Write(entry.Took)}{(entry.Finished ? "" : ", half done")}, {DateWords.Of(entry.On.Date)}";
 
+    /// <summary><c>1 entry</c>, <c>3 entries</c>.</summary>
+    public static string Count(int entries) => entries == 1 ? "1 entry" : CountWords.Number(entries) + " entries";
+
     /// <summary>Job and task: <c>tray, rip A into 2</c>; of work timed by itself the operation with its quantity.</summary>
     public static string Whole(LogEntry entry) => entry switch
     {

@@ -169,6 +169,9 @@ internal sealed class ShopLog : IDisposable
         return new((long)insert.ExecuteScalar()!);
     }
 
+    internal static List<LogEntry> OfDate(SqliteConnection file, LocalDate date) =>
+        file.Rows($"{Select} where date = $date {InOrder}", Entry, ("$date", LogWords.Date.Format(date)));
+
     private static void Remove(SqliteConnection file, EntryId number) => file.Run("delete from entry where number = $number", ("$number", number.Number));
 
     private static StoredEntry? Stored(SqliteConnection file, EntryId number) => file

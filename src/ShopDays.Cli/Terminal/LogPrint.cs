@@ -38,7 +38,7 @@ internal static class LogPrint
         screen.Console.Write(table);
         if (all > entries.Count)
         {
-            screen.Out.WriteLine($"The last {CountWords.Number(entries.Count)} of {CountWords.Of(all, "entry").Replace("entrys", "entries", StringComparison.Ordinal)}; all of them: shopdays log list --all");
+            screen.Out.WriteLine($"The last {CountWords.Number(entries.Count)} of {LogPhrases.Count(all)}; all of them: shopdays log list --all");
         }
     }
 
@@ -54,7 +54,7 @@ internal static class LogPrint
 
         if (entry.Work is { } work)
         {
-            screen.Wrapped(FormattableString.Invariant($"  {LogPhrases.Plain(work.Operation)} by {LogPhrases.Plain(work.Method)}: {work.Quantity:0.###} {LogPhrases.Plain(work.Unit)}, {work.Setups:0.#} times set up"), indent: 4);
+            screen.Hanging("  ", FormattableString.Invariant($"{LogPhrases.Plain(work.Operation)} by {LogPhrases.Plain(work.Method)}: {work.Quantity:0.###} {LogPhrases.Plain(work.Unit)}, set up {work.Setups:0.#} times"));
             foreach (var (property, value) in work.Covariates.OrderBy(one => one.Key))
             {
                 screen.Out.WriteLine(FormattableString.Invariant($"  {Name(property)}: {value:0.####} {Unit(property)}"));
@@ -63,7 +63,7 @@ internal static class LogPrint
 
         if (LogPhrases.Remarks(entry) is { Length: > 0 } remarks)
         {
-            screen.Wrapped("  " + remarks, indent: 4);
+            screen.Hanging("  ", remarks);
         }
     }
 
@@ -72,7 +72,7 @@ internal static class LogPrint
     {
         foreach (var (what, at, why, before) in trace)
         {
-            screen.Wrapped($"  {what} {DateWords.Of(at.InZone(zone))}{(why.Length == 0 ? "" : $" ({LogPhrases.Plain(why)})")}; before: {LogPhrases.Of(before)}{(LogPhrases.Remarks(before) is { Length: > 0 } remarks ? "; " + remarks : "")}", indent: 4);
+            screen.Hanging("  ", $"{what} {DateWords.Of(at.InZone(zone))}{(why.Length == 0 ? "" : $" ({LogPhrases.Plain(why)})")}; before: {LogPhrases.Of(before)}{(LogPhrases.Remarks(before) is { Length: > 0 } remarks ? "; " + remarks : "")}");
         }
     }
 

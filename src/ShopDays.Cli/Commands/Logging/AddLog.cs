@@ -109,7 +109,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
         string[] complaints = [.. complaint is null ? [] : new[] { complaint }, .. found.Where(one => one.Found.Task is null).Select(one => one.Found.Complaint)];
         return complaints.Length > 0
             ? ([], string.Join('\n', complaints))
-            : ([.. found.Select(one => one.Stretch.Entry(tasks.Job, one.Found.Task!, default, "", one.Stretch.Finished ? null : quantity))], null);
+            : ([.. found.Select(one => one.Stretch.Entry(tasks.Job, one.Found.Task!, default, "", quantity))], null);
     }
 
     private int AddAll(LogShop shop, Screen answers, bool asJson, (IReadOnlyList<LogEntry> Entries, string? Complaint) read, Func<LogEntry, LogEntry> settle)

@@ -30,7 +30,7 @@ internal sealed class DeleteLog(Screen screen, IClock clock)
             var id = parsed.GetValue(number);
             if (log?.Delete(id, clock.GetCurrentInstant(), parsed.GetValue(why) ?? "") is not { } entry)
             {
-                return NoEntry.Say(screen, id);
+                return EntryAnswer.SayNone(screen, id);
             }
 
             if (parsed.GetValue(json))

@@ -15,6 +15,9 @@ internal sealed class DoneLog(Screen screen, IClock clock)
     /// <summary>Nobody works longer at one task in one go: a longer time was left running overnight (common practice, no source).</summary>
     private static readonly WorkTime LongestStretch = WorkTime.FromHours(12);
 
+    /// <summary>Less than this is a slip of the hand, not work.</summary>
+    private static readonly WorkTime ShortestStretch = WorkTime.FromMinutes(0.5);
+
     private readonly Option<string?> task = new("--task") { Description = "Which of several begun tasks: words of its name.", HelpName = "WORDS" };
     private readonly Option<bool> half = new("--half") { Description = "It is not finished: it goes on another day." };
     private readonly Option<double?> quantity = LogOptions.Quantity();
@@ -59,7 +62,7 @@ internal sealed class DoneLog(Screen screen, IClock clock)
         {
             Job = work.Job,
             Task = work.Task,
-            Work = TypedStretch.WorkOf(new(work.Task, work.Work), finished, finished ? null : parsed.GetValue(quantity)),
+            Work = new LoggableTask(work.Task, work.Work).Done(finished, parsed.GetValue(quantity)),
             Took = time,
             On = WorkedOn.At(work.PausedAt ?? now, shop.Zone),
             Worker = who,
@@ -85,9 +88,9 @@ internal sealed class DoneLog(Screen screen, IClock clock)
         }
 
         var time = work.TookBy(now);
-        if (time > LongestStretch || time == WorkTime.Zero)
+        if (time > LongestStretch || time < ShortestStretch)
         {
-            var why = time == WorkTime.Zero ? "no time has gone by" : $"that would be {WorkTimeText.Write(time)}";
+            var why = time < ShortestStretch ? "no time has gone by" : $"that would be {WorkTimeText.Write(time)}";
             screen.Wrapped(screen.Error, $"'{LogPhrases.Plain(work.Task)}' was begun {DateWords.Of(work.Began.InZone(shop.Zone))}, and {why}; say how long it took with: shopdays log done --took 50m, or forget it with: shopdays log drop");
             return null;
         }

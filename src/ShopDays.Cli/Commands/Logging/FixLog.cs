@@ -51,7 +51,7 @@ internal sealed class FixLog(Screen screen, IClock clock)
         {
             using var log = ShopLog.OpenToRead(shop.Folder);
             var id = parsed.GetValue(number);
-            return log?.Find(id) is { } entry ? Fix(parsed, shop, log, entry, who) : NoEntry.Say(screen, id);
+            return log?.Find(id) is { } entry ? Fix(parsed, shop, log, entry, who) : EntryAnswer.SayNone(screen, id);
         }
 
         return ExitCode.No;
@@ -88,7 +88,7 @@ internal sealed class FixLog(Screen screen, IClock clock)
             parsed.GetValue(why) ?? "");
         if (change is not { } made)
         {
-            return NoEntry.Say(screen, entry.Id);
+            return EntryAnswer.SayNone(screen, entry.Id);
         }
 
         if (parsed.GetValue(json))
@@ -97,7 +97,7 @@ internal sealed class FixLog(Screen screen, IClock clock)
         }
         else if (!parsed.GetValue(quiet))
         {
-            NoEntry.SayChange(screen, made.Before, made.After);
+            EntryAnswer.SayChange(screen, made.Before, made.After);
         }
 
         return ExitCode.Done;
@@ -137,6 +137,6 @@ internal sealed class FixLog(Screen screen, IClock clock)
             return null;
         }
 
-        return (found.Name, TypedStretch.WorkOf(found, isFinished, some), isFinished);
+        return (found.Name, found.Done(isFinished, some), isFinished);
     }
 }

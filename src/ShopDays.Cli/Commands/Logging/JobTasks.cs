@@ -9,11 +9,6 @@ using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands.Logging;
 
-/// <summary>A task that can be logged.</summary>
-/// <param name="Name">Its name in the job.</param>
-/// <param name="Work">What it does; null for one that no operation times.</param>
-internal sealed record LoggableTask(string Name, LoggedWork? Work);
-
 /// <summary>The tasks of a job by name and mark: those of its plan, and those that the log has seen.</summary>
 internal sealed class JobTasks
 {
@@ -34,6 +29,9 @@ internal sealed class JobTasks
 
     /// <summary>The tasks in the order of work.</summary>
     public IReadOnlyList<LoggableTask> All => planned.Count > 0 ? planned : seen;
+
+    /// <summary>The workings of the job; null where it cannot be planned any more.</summary>
+    public Workings? Workings { get; private init; }
 
     private IEnumerable<string> Names => All.Select(task => task.Name);
 
@@ -58,9 +56,9 @@ internal sealed class JobTasks
             return new(job, [], seen);
         }
 
-        if (reading.Read is { } read && options.Workings(parsed, read, screen).Order is OrderOfWork.Made made)
+        if (reading.Read is { } read && options.Workings(parsed, read, screen) is { Order: OrderOfWork.Made made } workings)
         {
-            return new(job, [.. made.Graph.Tasks.Select(Loggable)], seen);
+            return new(job, [.. made.Graph.Tasks.Select(Loggable)], seen) { Workings = workings };
         }
 
         foreach (var finding in reading.Findings)
@@ -96,7 +94,7 @@ internal sealed class JobTasks
         }
 
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        List<LoggableTask> fitting = [.. All.Where(task => words.Length > 0 && words.All(word => task.Name.Contains(word, StringComparison.OrdinalIgnoreCase)))];
+        List<LoggableTask> fitting = [.. All.Where(task => words.Length > 0 && words.All(word => HasWord(task.Name, word)))];
         return fitting switch
         {
             [var only] => (only, ""),
@@ -118,6 +116,20 @@ internal sealed class JobTasks
         ];
     }
 
+    /// <summary>Whether one of a name's words begins so: <c>rip</c> is no part of <c>strip</c>.</summary>
+    private static bool HasWord(string name, string word)
+    {
+        for (var at = name.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = name.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        {
+            if (at == 0 || !char.IsLetterOrDigit(name[at - 1]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private string NoTask(string text)
     {
         string[] names = [.. Names];
@@ -125,5 +137,5 @@ internal sealed class JobTasks
         return $"no task of {Job} is called {QuotedText.Of(text)}; type its mark, its name or words of it" + (nearest is null ? "" : "; nearest: " + nearest);
     }
 
-    private string Shown(LoggableTask task) => $"{marks.Of(task.Name)} {task.Name}";
+    private string Shown(LoggableTask task) => $"{marks.Of(task.Name)} '{task.Name}'";
 }

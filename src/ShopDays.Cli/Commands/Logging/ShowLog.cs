@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ShopDays.Cli.Json;
-using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Terminal;
 using ShopDays.Logbook;
@@ -29,7 +28,7 @@ internal sealed class ShowLog(Screen screen)
             List<(string, NodaTime.Instant, string, LogEntry)> trace = [.. log?.TraceOf(id).Select(line => (LogWords.WordOf(LogWords.Traces, line.What), line.At, line.Why, line.Before)) ?? []];
             if (entry is null && trace.Count == 0)
             {
-                return NoEntry.Say(screen, id);
+                return EntryAnswer.SayNone(screen, id);
             }
 
             if (parsed.GetValue(json))
@@ -51,28 +50,5 @@ internal sealed class ShowLog(Screen screen)
             return ExitCode.Done;
         });
         return command;
-    }
-}
-
-/// <summary>Says that no entry has a number.</summary>
-internal static class NoEntry
-{
-    /// <summary>Says it.</summary>
-    /// <returns>The exit code for it.</returns>
-    public static int Say(Screen screen, EntryId id)
-    {
-        screen.Error.WriteLine($"the log has no entry {id}; see their numbers with: shopdays log list");
-        return ExitCode.No;
-    }
-
-    /// <summary>Says what was changed, old value before new.</summary>
-    public static void SayChange(Screen screen, LogEntry before, LogEntry after)
-    {
-        var changes = LogPhrases.Changes(before, after);
-        screen.Wrapped(changes.Count == 0 ? $"{after.Id}: nothing to change." : $"{LogPhrases.Of(after)}.");
-        foreach (var change in changes)
-        {
-            screen.Wrapped("  " + change, indent: 4);
-        }
     }
 }

@@ -45,7 +45,7 @@ internal sealed class StandingLog(Screen screen, IClock clock, string name, Stan
             {
                 if (log?.Change(id, entry => entry with { Standing = standing }, clock.GetCurrentInstant(), parsed.GetValue(why) ?? "") is not { } change)
                 {
-                    code = NoEntry.Say(screen, id);
+                    code = EntryAnswer.SayNone(screen, id);
                 }
                 else if (!parsed.GetValue(quiet))
                 {

@@ -1,3 +1,4 @@
+using ShopDays.Cli.Store;
 using ShopDays.Logbook;
 using ShopDays.Measures;
 
@@ -89,18 +90,10 @@ internal sealed record TypedStretch(string Task, WorkTime Took, bool Finished)
     {
         Job = job,
         Task = task.Name,
-        Work = WorkOf(task, Finished, quantity),
+        Work = task.Done(Finished, quantity),
         Took = Took,
         On = on,
         Worker = worker,
         Finished = Finished,
-    };
-
-    /// <summary>What a stretch says was done: the whole task where it is finished, else only as much as is said.</summary>
-    public static LoggedWork? WorkOf(LoggableTask task, bool finished, double? quantity) => (finished, quantity) switch
-    {
-        (_, { } some) => task.Work is { } work ? work with { Quantity = some } : null,
-        (true, null) => task.Work,
-        (false, null) => null,
     };
 }
