@@ -62,7 +62,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
 
             case PlanAnswer.Planned planned:
                 var today = clock.GetCurrentInstant().InZone(asked.Workings.Read.Shop.Place.Zone).Date;
-                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, today);
+                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, new(made.Graph.Tasks.Select(task => task.Name)), today);
                 if (pdf is not null)
                 {
                     WholeFile.Save(pdf, PlanBook.Set(PaperOf(asked.Workings, made, told)));

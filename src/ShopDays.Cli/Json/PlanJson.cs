@@ -26,7 +26,7 @@ internal static class PlanJson
         LowerBoundReason = answer.Plan.LowerBound.Reason,
         Gap = Math.Round(answer.Plan.GapShare, 4, MidpointRounding.AwayFromZero),
         answer.Plan.ShopDays,
-        Sessions = answer.Plan.Sessions.Select(SessionOf),
+        Sessions = answer.Plan.Sessions.Select(session => SessionOf(session, told.Marks)),
         Waits = answer.Plan.Waits.Select(wait => new
         {
             After = wait.After?.Name,
@@ -54,7 +54,7 @@ internal static class PlanJson
         CannotBePlanned = answer.Reasons.Select(one => new { Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
     };
 
-    private static object SessionOf(PlannedSession session) => new
+    private static object SessionOf(PlannedSession session, TaskMarks marks) => new
     {
         Start = JsonAnswer.Time(session.Session.Start),
         End = JsonAnswer.Time(session.Session.End),
@@ -64,6 +64,7 @@ internal static class PlanJson
         Tasks = session.Work.Select(work => new
         {
             Task = work.Task.Name,
+            Mark = marks.Of(work.Task.Name),
             Operation = (work.Task.Timing as TaskTiming.ByOperation)?.Operation.Name,
             Method = (work.Task.Timing as TaskTiming.ByOperation)?.Method.Name,
             Part = work.Task.Parts.Count == 0 ? null : string.Join(", ", work.Task.Parts),

@@ -30,6 +30,9 @@ internal sealed record PlanPaper
     /// <summary>Its tasks and their order.</summary>
     public required TaskGraph Graph { get; init; }
 
+    /// <summary>The marks of its tasks, which are pencilled and typed in place of their names.</summary>
+    public TaskMarks Marks => field ??= new(Graph.Tasks.Select(task => task.Name));
+
     /// <summary>How long it takes at the bench.</summary>
     public required JobEstimate Estimate { get; init; }
 

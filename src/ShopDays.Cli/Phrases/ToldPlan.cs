@@ -13,6 +13,7 @@ namespace ShopDays.Cli.Phrases;
 /// <param name="Answer">The plan and its forecast.</param>
 /// <param name="Cautions">The cautions of its work.</param>
 /// <param name="Remarks">What to know of the work before it begins.</param>
+/// <param name="Marks">The marks of its tasks.</param>
 /// <param name="Today">The date by the shop's clock.</param>
 internal sealed record ToldPlan(
     ShopAndJob Read,
@@ -20,6 +21,7 @@ internal sealed record ToldPlan(
     PlanAnswer.Planned Answer,
     IReadOnlyList<Caution> Cautions,
     IReadOnlyList<Remark> Remarks,
+    TaskMarks Marks,
     LocalDate Today)
 {
     /// <summary>The date by the end of which the job should be finished; null for none.</summary>

@@ -20,7 +20,7 @@ internal static class PlanPrint
 
         PrintUnused(screen, told.UnusedHours);
         RemarkPrint.Print(screen, told.Remarks);
-        PrintDays(screen, told.Answer.Plan);
+        PrintDays(screen, told);
         PrintWaits(screen, told.Answer.Plan);
         PrintCautions(screen, told.Cautions);
     }
@@ -87,9 +87,9 @@ internal static class PlanPrint
         }
     }
 
-    private static void PrintDays(Screen screen, Plan plan)
+    private static void PrintDays(Screen screen, ToldPlan told)
     {
-        foreach (var day in plan.Sessions.GroupBy(session => session.Session.Date))
+        foreach (var day in told.Answer.Plan.Sessions.GroupBy(session => session.Session.Date))
         {
             screen.Out.WriteLine();
             screen.Out.WriteLine(DateWords.Of(day.Key));
@@ -99,7 +99,7 @@ internal static class PlanPrint
                 foreach (var work in session.Work)
                 {
                     var goesOn = work.IsLastPiece ? "" : work.IsFirstPiece ? " (begin)" : " (go on)";
-                    screen.Hanging(FormattableString.Invariant($"    {DateWords.At(work.Start)} {work.HandsOn.Minutes,4:0} min  "), work.Task.Name + goesOn);
+                    screen.Hanging(FormattableString.Invariant($"    {DateWords.At(work.Start)} {work.HandsOn.Minutes,4:0} min  {told.Marks.Of(work.Task.Name),-4} "), work.Task.Name + goesOn);
                 }
             }
         }

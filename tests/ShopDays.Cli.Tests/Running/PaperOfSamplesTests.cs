@@ -69,6 +69,22 @@ public sealed class PaperOfSamplesTests
 
     [Theory]
     [MemberData(nameof(Shops))]
+    public async Task Every_task_has_a_mark_of_its_own_beside_its_time_and_in_the_order_of_work(string shop)
+    {
+        var paper = await ReadPaper.Of(shop);
+        var order = string.Concat(paper.Pages.Select(page => page.Text).Where(text => text.Contains("Comesafter", StringComparison.Ordinal)));
+        var work = (await Plan(shop)).List("sessions").SelectMany(session => session.List("tasks")).ToList();
+        Assert.All(work.GroupBy(one => one.Text("mark")), marked => Assert.Single(marked.Select(one => one.Text("task")).Distinct(StringComparer.Ordinal)));
+        Assert.All(work, one =>
+        {
+            Assert.Contains(ReadPaper.Squeezed(one.Text("mark") + one.Time("start").ToString("HH:mm", CultureInfo.InvariantCulture) + one.Text("task")), paper.Text, StringComparison.Ordinal);
+            Assert.Contains(ReadPaper.Squeezed(one.Text("mark") + one.Text("task")), order, StringComparison.Ordinal);
+        });
+        Assert.Contains("Taskormark", paper.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
     public async Task Every_part_and_every_board_is_there(string shop)
     {
         var all = (await ReadPaper.Of(shop)).Text;

@@ -11,10 +11,14 @@ internal static class SessionTable
 {
     private const double Expected = 7.6;
 
+    // Room for a mark of three letters, set smaller than the row; the few longer ones take a second line.
+    private const double MarkLetters = 2.25;
+
     // Times of day and expected times need more room in larger letters; what a pencil writes does not.
     private static Column[] ColumnsOf(TextStyle style, bool named) =>
     [
         Column.Fixed("", 13),
+        Column.Fixed(named ? "Mark" : "", MarkLetters * style.Size),
         Column.Fixed(named ? "At" : "", 3.1 * style.Size),
         Column.Shared(named ? "Work" : ""),
         Column.Fixed(named ? "Expect" : "", Expected * style.Size),
@@ -55,7 +59,7 @@ internal static class SessionTable
     public static Table Of(PlanPaper plan, PlannedSession session, TextStyle style, double padding, bool named)
     {
         Row[] rows = [.. session.Work.OrderBy(work => work.Start.ToInstant()).Select(work => RowOf(plan, work, style))];
-        return new Table(ColumnsOf(style, named), rows, style) { Distance = 7, Padding = padding, After = 6 };
+        return new Table(ColumnsOf(style, named), rows, style) { Distance = 5.5, Padding = padding, After = 6 };
     }
 
     private static string Minutes(NodaTime.ZonedDateTime from, NodaTime.ZonedDateTime to) =>
@@ -71,6 +75,7 @@ internal static class SessionTable
         var share = whole || range.P50 <= WorkTime.Zero ? 1 : Math.Min(1, work.HandsOn / range.P50);
         return Row.Of(
             new TickCell(),
+            new TextCell(plan.Marks.Of(work.Task.Name)) { Style = remark },
             DateWords.At(work.Start),
             new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark, NoteRunsOn = true },
             ExpectationOf(work.HandsOn, range, share, style, remark),

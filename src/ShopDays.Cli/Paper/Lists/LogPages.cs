@@ -8,7 +8,7 @@ internal static class LogPages
     private static readonly Column[] Columns =
     [
         Column.Fixed("Date", 50),
-        Column.Shared("Task", 1.6),
+        Column.Shared("Task or mark", 1.6),
         Column.Fixed("Quantity", 52),
         Column.Fixed("Start", 42),
         Column.Fixed("Stop", 42),

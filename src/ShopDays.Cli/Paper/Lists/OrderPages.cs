@@ -10,7 +10,8 @@ internal static class OrderPages
 {
     private static readonly Column[] Columns =
     [
-        Column.Fixed("", 17, Align.Right),
+        Column.Fixed("", 16, Align.Right),
+        Column.Fixed("Mark", 22),
         Column.Shared("Task", 1),
         Column.Fixed("Begins", 74),
         Column.Shared("Comes after", 2.3),
@@ -27,10 +28,11 @@ internal static class OrderPages
             Columns,
             [.. ordered.Select((task, order) => Row.Of(
                 CountWords.Number(order + 1),
+                plan.Marks.Of(task.Name),
                 task.Name,
                 begins.TryGetValue(task.Id, out var at) ? DateWords.When(at) : "",
                 Reasons(plan.Graph, before[task.Id])))],
-            TypeScale.Body with { Size = 8 }) { Distance = 7, Padding = 1.2 };
+            TypeScale.Body with { Size = 8 }) { Distance = 5, Padding = 1.1 };
     }
 
     private static string Reasons(TaskGraph graph, IEnumerable<Precedence> precedences) => string.Join('\n', precedences
