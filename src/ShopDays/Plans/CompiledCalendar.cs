@@ -69,7 +69,8 @@ internal sealed class CompiledCalendar
     /// <param name="sessions">One worker's, in order.</param>
     /// <param name="origin">Minute 0.</param>
     /// <param name="firstDate">Day 0.</param>
-    public static CompiledCalendar Of(IReadOnlyList<Session> sessions, Instant origin, LocalDate firstDate)
+    /// <param name="begin">The first minute that can be used; of a session that has begun before, the rest is there.</param>
+    public static CompiledCalendar Of(IReadOnlyList<Session> sessions, Instant origin, LocalDate firstDate, int begin = 0)
     {
         var open = new List<OpenStretch>();
         var source = new List<int>();
@@ -78,7 +79,7 @@ internal sealed class CompiledCalendar
         {
             var session = sessions[index];
             var stretch = new OpenStretch(
-                Up(session.WorkStart.ToInstant() - origin),
+                Math.Max(begin, Up(session.WorkStart.ToInstant() - origin)),
                 Down(session.WorkEnd.ToInstant() - origin),
                 Period.DaysBetween(firstDate, session.Date));
             if (stretch.From >= stretch.To)

@@ -30,7 +30,7 @@ internal static class Obstacles
     private static Unplannable NoSessions(PlanRequest request)
     {
         const string None = "there is no session in the year from the start";
-        var reasons = request.Calendars.SelectMany(calendar => calendar.Between(request.Start, request.Start.PlusDays(OpenHours.FirstDays - 1)).Unused).Select(one => one.Reason).ToHashSet();
+        var reasons = request.Calendars.SelectMany(calendar => calendar.Between(OpenHours.FirstDateOf(request), OpenHours.FirstDateOf(request).PlusDays(OpenHours.FirstDays - 1)).Unused).Select(one => one.Reason).ToHashSet();
         var least = WorkTimeText.Write(request.Calendars.Min(calendar => calendar.LeastUseful));
         return reasons switch
         {

@@ -19,13 +19,21 @@ internal sealed class OpenHours
         Days = days;
         Start = request.Start;
         Zone = request.Zone;
-        Origin = Zone.AtStartOfDay(request.Start).ToInstant();
-        Sessions = [.. request.Calendars.Select(calendar => calendar.Between(request.Start, request.Start.PlusDays(days - 1)).Sessions)];
-        Calendars = [.. Sessions.Select(sessions => CompiledCalendar.Of(sessions, Origin, request.Start))];
+        First = FirstDateOf(request);
+        Origin = Zone.AtStartOfDay(First).ToInstant();
+        Begin = request.UnderWay is { } underWay ? Math.Max(0, MinuteUpTo(underWay.From)) : 0;
+        Sessions = [.. request.Calendars.Select(calendar => calendar.Between(First, First.PlusDays(days - 1)).Sessions)];
+        Calendars = [.. Sessions.Select(sessions => CompiledCalendar.Of(sessions, Origin, First, Begin))];
     }
 
     /// <summary>How many days are looked at.</summary>
     public int Days { get; }
+
+    /// <summary>The date of minute 0: that of the job's start, or on which the rest of it is planned.</summary>
+    public LocalDate First { get; }
+
+    /// <summary>The first minute that can be used: 0, or that from which the rest of the job is planned.</summary>
+    public int Begin { get; }
 
     /// <summary>Minute 0.</summary>
     public Instant Origin { get; }
@@ -52,7 +60,16 @@ internal sealed class OpenHours
     /// </summary>
     public ZonedDateTime EndOf(OpeningWait wait) => wait.Duration == Duration.FromDays(wait.Duration.Days)
         ? Zone.AtStartOfDay(Start.PlusDays(wait.Duration.Days))
-        : At(0) + wait.Duration;
+        : Zone.AtStartOfDay(Start) + wait.Duration;
+
+    /// <summary>When the job began, and with it what is waited for from its beginning.</summary>
+    public ZonedDateTime Opened => Zone.AtStartOfDay(Start);
+
+    /// <summary>The first whole minute that is not before an instant; below 0 before minute 0.</summary>
+    public int MinuteUpTo(Instant instant) => (int)Math.Clamp(Math.Ceiling((instant - Origin).TotalMinutes), -CompiledCalendar.Never, CompiledCalendar.Never);
+
+    /// <summary>The date with which the hours that are planned in begin.</summary>
+    public static LocalDate FirstDateOf(PlanRequest request) => request.UnderWay is { } underWay ? underWay.From.InZone(request.Zone).Date : request.Start;
 
     /// <summary>A minute by the shop's clock.</summary>
     public ZonedDateTime At(int minute) => InstantAt(minute).InZone(Zone);

@@ -28,6 +28,9 @@ public sealed record PlanRequest
     /// <summary>The date on which the job begins; opening waits run from its first moment.</summary>
     public required LocalDate Start { get; init; }
 
+    /// <summary>How the shop stands when the rest of a job is planned in the middle of it; null for a whole job, from its start on.</summary>
+    public UnderWay? UnderWay { get; init; }
+
     /// <summary>The date by the end of which it should be finished; null for none.</summary>
     public LocalDate? Due { get; init; }
 

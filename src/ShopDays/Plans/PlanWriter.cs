@@ -15,7 +15,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         {
             Sessions = [.. Sessions(schedule)],
             Waits = [.. Waits(schedule).OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())],
-            Begin = hours.At(0),
+            Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
             LowerBound = new(hours.At(bound.Minute), ReasonOf(bound.Kind)),
             ShopDays = schedule.ShopDays,
@@ -66,9 +66,14 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
     private IEnumerable<PlannedWait> Waits(Schedule schedule)
     {
         var graph = request.Graph;
-        foreach (var wait in graph.OpeningWaits)
+        foreach (var wait in graph.OpeningWaits.Where(wait => hours.EndOf(wait).ToInstant() > hours.InstantAt(hours.Begin) || request.UnderWay is null))
         {
-            yield return new(null, hours.At(0), hours.EndOf(wait), wait.Name);
+            yield return new(null, hours.Opened, hours.EndOf(wait), wait.Name);
+        }
+
+        foreach (var wait in request.UnderWay?.Waits ?? [])
+        {
+            yield return new(wait.After, wait.Start.InZone(request.Zone), wait.Until.InZone(request.Zone), wait.Reason);
         }
 
         var after = graph.Precedences

@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Parts;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -22,8 +23,10 @@ internal static class ProblemCompiler
         var closing = graph.ClosingWaits.ToLookup(one => one.After, one => MinutesOf(one.Wait.Duration));
         var opening = graph.OpeningWaits
             .SelectMany(wait => wait.Holds.Select(task => (Task: task, Minutes: MinutesOf(hours.EndOf(wait).ToInstant() - hours.Origin))))
+            .Concat(request.UnderWay?.Waits.SelectMany(wait => wait.Holds.Select(task => (Task: task, Minutes: hours.MinuteUpTo(wait.Until)))) ?? [])
             .ToLookup(one => one.Task, one => one.Minutes);
-        var benchMatters = request.Limits.Benches < request.Calendars.Count || graph.Precedences.Any(one => one.Wait?.HoldsBench == true) || graph.ClosingWaits.Any(one => one.Wait.HoldsBench);
+        var held = request.UnderWay?.Held ?? [];
+        var benchMatters = request.Limits.Benches < request.Calendars.Count || graph.Precedences.Any(one => one.Wait?.HoldsBench == true) || graph.ClosingWaits.Any(one => one.Wait.HoldsBench) || held.Any(one => one.BenchUntil is not null);
         var tasks = graph.Tasks.Select(task => new CompiledTask
         {
             Minutes = MinutesOf(request.Times[task.Id].Minutes),
@@ -35,7 +38,7 @@ internal static class ProblemCompiler
             IsDusty = task.IsDusty,
             WetAfter = MinutesOf(task.DustFreeAfter),
             SetupKey = keys[task.SetupKey],
-            NotBefore = opening[task.Id].DefaultIfEmpty().Max(),
+            NotBefore = opening[task.Id].Append(0).Max(),
             WaitAtEnd = closing[task.Id].DefaultIfEmpty().Max(),
             Place = benchMatters && IsAtBench(task) && !after[task.Id].Any(wait => wait.HoldsBench) ? Bench : -1,
             Holds = [.. HoldsOf(task, after[task.Id], clamps)],
@@ -48,8 +51,31 @@ internal static class ProblemCompiler
             hours.Calendars,
             [request.Limits.Benches, .. clamps.Counts],
             Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDay.Minutes)),
-            (int)Math.Ceiling(request.Changeover.Minutes));
+            (int)Math.Ceiling(request.Changeover.Minutes),
+            StandingOf(request, hours, clamps));
     }
+
+    private static ShopStanding StandingOf(PlanRequest request, OpenHours hours, ClampRow clamps) => request.UnderWay is not { } underWay
+        ? ShopStanding.Empty
+        : new()
+        {
+            Begin = hours.Begin,
+            FinishedFrom = underWay.Waits.Where(wait => wait.EndsTheJob).Select(wait => hours.MinuteUpTo(wait.Until)).Append(hours.Begin).Max(),
+            Held =
+            [
+                .. underWay.Held
+                    .Where(one => one.BenchUntil is not null)
+                    .Select(one => (new Hold(Bench, Bench, 1), hours.MinuteUpTo(one.BenchUntil!.Value))),
+                .. underWay.Held
+                    .SelectMany(one => one.Clamps.OrderByDescending(held => held.Reach), (one, held) => (Held: held, Until: hours.MinuteUpTo(one.ClampsUntil!.Value)))
+                    .Select(one => (OnClamps(one.Held, clamps), one.Until)),
+            ],
+            WetUntil = underWay.Held.Select(one => one.WetUntil).OfType<Instant>().Select(hours.MinuteUpTo).Append(0).Max(),
+            HeavyDone = [.. request.Calendars.Select(calendar => (int)Math.Ceiling(underWay.HeavyToday.GetValueOrDefault(calendar.Worker).Minutes))],
+        };
+
+    private static Hold OnClamps(ClampsHeld held, ClampRow clamps, int minutesAfter = 0) =>
+        new(Bench + 1 + clamps.FirstThatReaches(held.Reach), Bench + clamps.Counts.Length, held.Count, minutesAfter);
 
     /// <summary>Hands-on minutes in whole ones, 1 at least.</summary>
     public static int MinutesOf(double minutes) => Math.Clamp((int)Math.Ceiling(Math.Min(minutes, CompiledCalendar.Never)), 1, CompiledCalendar.Never);
@@ -71,7 +97,7 @@ internal static class ProblemCompiler
         var onClamps = LongestOf(all.Where(wait => wait.HoldsClamps));
         foreach (var held in task.Clamps.OrderByDescending(held => held.Reach))
         {
-            yield return new(Bench + 1 + clamps.FirstThatReaches(held.Reach), Bench + clamps.Counts.Length, held.Count, onClamps);
+            yield return OnClamps(held, clamps, onClamps);
         }
     }
 

@@ -139,7 +139,7 @@ internal sealed class ScheduleGenerator
     private void Finish(Schedule into)
     {
         run++;
-        var finish = 0;
+        var finish = problem.Standing.FinishedFrom;
         for (var task = 0; task < problem.Tasks.Length; task++)
         {
             finish = Math.Max(finish, into.End[task] + problem.Tasks[task].WaitAtEnd);

@@ -25,7 +25,8 @@ internal sealed class ScheduleProblem
         IReadOnlyList<CompiledCalendar> workers,
         IReadOnlyList<int> capacities,
         int heavyPerDay = CompiledCalendar.Never,
-        int changeover = 0)
+        int changeover = 0,
+        ShopStanding? standing = null)
     {
         Tasks = [.. tasks];
         Precedences = [.. precedences];
@@ -33,6 +34,7 @@ internal sealed class ScheduleProblem
         Capacities = [.. capacities];
         HeavyPerDay = heavyPerDay;
         Changeover = changeover;
+        Standing = standing ?? ShopStanding.Empty;
         Days = workers.Select(worker => worker.Days).DefaultIfEmpty().Max();
         Minutes = [.. tasks.Select(task => task.Minutes)];
         foreach (var task in tasks)
@@ -74,6 +76,9 @@ internal sealed class ScheduleProblem
 
     /// <summary>What turning to work with another set-up costs a worker within a session.</summary>
     public int Changeover { get; }
+
+    /// <summary>How the shop stands before the first of the tasks.</summary>
+    public ShopStanding Standing { get; }
 
     /// <summary>Days up to the last session of any worker.</summary>
     public int Days { get; }

@@ -1,4 +1,5 @@
 using MathNet.Numerics.Distributions;
+using ShopDays.Measures;
 using ShopDays.Times.Regression;
 using ShopDays.Work;
 
@@ -33,7 +34,7 @@ internal sealed class CourseDraws
     }
 
     /// <inheritdoc cref="RateModel.Draw"/>
-    public TimeDraws Draw(int trials, int seed)
+    public TimeDraws Draw(int trials, int seed, IReadOnlyList<WorkTime>? spent = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1);
         var random = new Random(seed);
@@ -48,20 +49,34 @@ internal sealed class CourseDraws
             for (var task = 0; task < tasks.Count; task++)
             {
                 var luck = Normal.Sample(random, 0, 1);
-                course[task] = rows[task] is var (row, location, figures, spread)
-                    ? Math.Exp(row.Offset + location + (scale * Whitened.Along(figures, standard)) + (row.Noise * LuckOf(spread)))
-                    : GuessedTime.Minutes(((TaskTiming.ByGuess)tasks[task].Timing).Guess, luck);
+                var begun = spent?[task].Minutes ?? 0;
+                if (rows[task] is not var (row, location, figures, spread))
+                {
+                    course[task] = GuessedTime.Left(((TaskTiming.ByGuess)tasks[task].Timing).Guess, begun, luck);
+                    continue;
+                }
+
+                var centre = row.Offset + location + (scale * Whitened.Along(figures, standard));
+                course[task] = begun <= 0
+                    ? Math.Exp(centre + (row.Noise * LuckBeyond(spread, double.NegativeInfinity)))
+                    : TimeLeft.Minutes(least => Math.Exp(centre + (row.Noise * LuckBeyond(spread, least))), begun, (Math.Log(begun) - centre) / row.Noise);
 
                 // The believed luck is as great as this course's scale; what the log was off by is told in the usual one.
-                double LuckOf(LuckSpread spread)
+                // What is begun has used up the luck up to a least one: of either only what lies beyond it can be.
+                double LuckBeyond(LuckSpread spread, double least)
                 {
                     if (spread.ShareOfLog == 0)
                     {
-                        return scale * luck;
+                        return scale * TimeLeft.Beyond(luck, least / scale);
                     }
 
-                    var share = random.NextDouble() / spread.ShareOfLog;
-                    return share < 1 ? usual * spread.OfLog(share) : scale * luck;
+                    var above = spread.ShareOfLogAbove(least / usual);
+                    var logged = spread.ShareOfLog * above;
+                    var believed = (1 - spread.ShareOfLog) * Normal.CDF(0, 1, -least / scale);
+                    var share = random.NextDouble() * (logged + believed);
+                    return share < logged
+                        ? usual * spread.OfLog(1 - above + (share / spread.ShareOfLog))
+                        : scale * TimeLeft.Beyond(luck, least / scale);
                 }
             }
 

@@ -17,4 +17,17 @@ internal static class GuessedTime
         var side = deviate < 0 ? guess.Likely / guess.Low : guess.High / guess.Likely;
         return guess.Likely.Minutes * Math.Exp(deviate / NinetiethDeviate * Math.Log(side));
     }
+
+    /// <summary>Minutes left, above zero, at a deviate, of work that has taken some minutes already; 0 for none, of which all is left.</summary>
+    public static double Left(TimeGuess guess, double spent, double deviate) => spent > 0
+        ? TimeLeft.Minutes(least => Minutes(guess, TimeLeft.Beyond(deviate, least)), spent, DeviateOf(guess, spent))
+        : Minutes(guess, deviate);
+
+    /// <summary>The deviate of so many minutes, above 0; infinite where the guess allows no such time.</summary>
+    private static double DeviateOf(TimeGuess guess, double minutes)
+    {
+        var distance = Math.Log(minutes / guess.Likely.Minutes);
+        var side = distance < 0 ? guess.Likely / guess.Low : guess.High / guess.Likely;
+        return distance == 0 ? 0 : NinetiethDeviate * distance / Math.Log(side);
+    }
 }

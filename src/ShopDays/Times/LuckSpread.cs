@@ -40,13 +40,7 @@ internal sealed class LuckSpread
     /// <summary>The chance of being off by that much or less.</summary>
     public double ShareBelow(double off)
     {
-        var at = Array.BinarySearch(offs, off);
-        at = at < 0 ? ~at : at + 1;
-        while (at < offs.Length && offs[at] <= off)
-        {
-            at++;
-        }
-
+        var at = FirstAbove(off);
         return ((at == 0 ? 0 : sums[at - 1]) + (Believed * StudentT.CDF(0, 1, degrees, off))) / (Logged + Believed);
     }
 
@@ -93,11 +87,30 @@ internal sealed class LuckSpread
         return Math.Log(density / (Logged + Believed));
     }
 
+    /// <summary>The share of what past times count for that were off by more, 0 to 1.</summary>
+    public double ShareOfLogAbove(double off)
+    {
+        var at = FirstAbove(off);
+        return at == 0 ? 1 : 1 - (sums[at - 1] / Logged);
+    }
+
     /// <summary>One of the past times, as often as it counts.</summary>
     /// <param name="share">Where among them, 0 up to 1.</param>
     public double OfLog(double share)
     {
         var at = Array.BinarySearch(sums, share * Logged);
         return offs[Math.Min(at < 0 ? ~at : at, offs.Length - 1)];
+    }
+
+    private int FirstAbove(double off)
+    {
+        var at = Array.BinarySearch(offs, off);
+        at = at < 0 ? ~at : at + 1;
+        while (at < offs.Length && offs[at] <= off)
+        {
+            at++;
+        }
+
+        return at;
     }
 }

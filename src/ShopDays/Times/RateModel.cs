@@ -1,4 +1,5 @@
 using ShopDays.Logbook;
+using ShopDays.Measures;
 using ShopDays.Times.Regression;
 using ShopDays.Work;
 
@@ -126,7 +127,12 @@ public sealed class RateModel
     /// <param name="tasks">The tasks, each at its id.</param>
     /// <param name="trials">How many courses, at least 1.</param>
     /// <param name="seed">The seed: the same seed gives the same draws.</param>
-    public TimeDraws Draw(IReadOnlyList<ShopTask> tasks, int trials, int seed) => new CourseDraws(this, tasks).Draw(trials, seed);
+    /// <param name="spent">
+    /// Time that some tasks, each at its id, have taken already without being finished: what is left of them is drawn, given
+    /// that the whole is longer; above zero in every trial. Null when none is begun.
+    /// </param>
+    public TimeDraws Draw(IReadOnlyList<ShopTask> tasks, int trials, int seed, IReadOnlyList<WorkTime>? spent = null) =>
+        new CourseDraws(this, tasks).Draw(trials, seed, spent);
 
     /// <summary>A row of this model and what is believed of it, its noise left out.</summary>
     internal (RateRow Row, Whitened Terms) Whiten(TaskTiming.ByOperation timing, string? worker = null)

@@ -1,0 +1,108 @@
+using NodaTime;
+using ShopDays.Days;
+using ShopDays.Logbook;
+using ShopDays.Measures;
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>What is left to do of a job, as a job of its own: its tasks, what still comes before what, and how the shop stands.</summary>
+/// <remarks>
+/// Work that is done holds nothing back but by its waits, which run from the moment at which it was done. Where something
+/// was done before what should have come first, what follows it still comes after that.
+/// </remarks>
+public sealed record RemainingWork
+{
+    /// <summary>The tasks that are not done, numbered anew in their order; of one that is begun, what is left where its log says how much.</summary>
+    public required TaskGraph Graph { get; init; }
+
+    /// <summary>The id of each of them in the whole job.</summary>
+    public required IReadOnlyList<int> Ids { get; init; }
+
+    /// <summary>Time that each has taken already where the log does not say how much is left; zero for all others.</summary>
+    public required IReadOnlyList<WorkTime> Spent { get; init; }
+
+    /// <summary>From when it is planned, and what still goes on by itself.</summary>
+    public required UnderWay UnderWay { get; init; }
+
+    /// <summary>Tasks of which nothing is logged although work that comes after them is begun or done: skipped, or not written down.</summary>
+    public required IReadOnlyList<ShopTask> PassedOver { get; init; }
+
+    /// <summary>What is left of a job.</summary>
+    /// <param name="whole">The job.</param>
+    /// <param name="standing">How far its tasks have come.</param>
+    /// <param name="calendars">The workers' calendars: work of which only the date is logged ended with the last session of it.</param>
+    /// <param name="start">The date on which the job begins; before anything is done nothing is planned before it.</param>
+    /// <param name="now">The moment.</param>
+    /// <param name="heavyToday">Heavy work that each worker has done today.</param>
+    /// <exception cref="ArgumentException">The standing is another job's.</exception>
+    public static RemainingWork Of(TaskGraph whole, JobStanding standing, IReadOnlyList<WorkingCalendar> calendars, LocalDate start, Instant now, IReadOnlyDictionary<string, WorkTime>? heavyToday = null)
+    {
+        if (standing.Tasks.Count != whole.Tasks.Count)
+        {
+            throw new ArgumentException($"{standing.Tasks.Count} standings for {whole.Tasks.Count} tasks", nameof(standing));
+        }
+
+        var from = standing.IsBegun ? now : Instant.Max(now, calendars[0].Place.Zone.AtStartOfDay(start).ToInstant());
+        List<TaskStanding> open = [.. standing.Tasks.Where(one => one.State != TaskState.Done)];
+        var places = open.Index().ToDictionary(one => one.Item.Task.Id, one => one.Index);
+        var waits = new EndedWork(whole, standing, calendars, from);
+        return new()
+        {
+            Graph = new(
+                [.. open.Select((one, place) => TaskLeft.Of(one) with { Id = place })],
+                [.. Precedences(whole, places)],
+                [.. whole.OpeningWaits.Where(wait => IsStillWaitedFor(wait, standing)).Select(wait => wait with { Holds = [.. wait.Holds.Where(places.ContainsKey).Select(id => places[id])] })],
+                [.. whole.ClosingWaits.Where(wait => places.ContainsKey(wait.After)).Select(wait => wait with { After = places[wait.After] })]),
+            Ids = [.. open.Select(one => one.Task.Id)],
+            Spent = [.. open.Select(one => one.QuantityDone is null ? one.Spent : WorkTime.Zero)],
+            UnderWay = new() { From = from, Waits = waits.Running(places), Held = waits.Held(), HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>() },
+            PassedOver = PassedOverIn(whole, standing),
+        };
+    }
+
+    /// <summary>The precedences among what is left, with those that led over work that is done drawn together.</summary>
+    private static IEnumerable<Precedence> Precedences(TaskGraph whole, Dictionary<int, int> places)
+    {
+        var before = whole.Precedences.ToLookup(one => one.After);
+        var behind = new Dictionary<int, IReadOnlyList<int>>();
+        var made = new HashSet<(int Before, int After)>();
+        foreach (var one in whole.Precedences.Where(one => places.ContainsKey(one.Before) && places.ContainsKey(one.After)))
+        {
+            made.Add((one.Before, one.After));
+            yield return one with { Before = places[one.Before], After = places[one.After] };
+        }
+
+        foreach (var one in whole.Precedences.Where(one => !places.ContainsKey(one.Before) && places.ContainsKey(one.After)))
+        {
+            foreach (var earlier in Behind(one.Before).Where(earlier => made.Add((earlier, one.After))))
+            {
+                yield return new(places[earlier], places[one.After], one.Reason);
+            }
+        }
+
+        IReadOnlyList<int> Behind(int done) => behind.TryGetValue(done, out var known)
+            ? known
+            : behind[done] = [.. before[done].SelectMany(one => places.ContainsKey(one.Before) ? [one.Before] : Behind(one.Before)).Distinct()];
+    }
+
+    /// <summary>What was waited for has come when any of the work that it held back is begun.</summary>
+    private static bool IsStillWaitedFor(OpeningWait wait, JobStanding standing) =>
+        wait.Holds.All(id => standing.Tasks[id].State == TaskState.ToDo);
+
+    private static IReadOnlyList<ShopTask> PassedOverIn(TaskGraph whole, JobStanding standing)
+    {
+        var before = whole.Precedences.ToLookup(one => one.After, one => one.Before);
+        var met = new HashSet<int>();
+        var open = new Stack<int>(standing.Tasks.Where(one => one.State != TaskState.ToDo).Select(one => one.Task.Id));
+        while (open.TryPop(out var id))
+        {
+            foreach (var earlier in before[id].Where(met.Add))
+            {
+                open.Push(earlier);
+            }
+        }
+
+        return [.. met.Order().Where(id => standing.Tasks[id].State == TaskState.ToDo).Select(id => whole.Tasks[id])];
+    }
+}

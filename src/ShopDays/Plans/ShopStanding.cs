@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+
+namespace ShopDays.Plans;
+
+/// <summary>What of the shop is taken before the first task is placed, by work that is done already. Times are minutes from the problem's origin.</summary>
+internal sealed record ShopStanding
+{
+    /// <summary>An empty shop from minute 0 on.</summary>
+    public static ShopStanding Empty { get; } = new();
+
+    /// <summary>The first minute that can be used.</summary>
+    public int Begin { get; init; }
+
+    /// <summary>The minute before which the job is not finished, whatever is left of it: the first usable one, or the end of a wait at the end of the job.</summary>
+    public int FinishedFrom { get; init; }
+
+    /// <summary>Things that are kept from the first usable minute until another.</summary>
+    public ImmutableArray<(Hold Hold, int Until)> Held { get; init; } = [];
+
+    /// <summary>The minute until which a coat takes dust; 0 when none is wet.</summary>
+    public int WetUntil { get; init; }
+
+    /// <summary>Minutes of heavy work that each worker has done on day 0; empty when nobody has.</summary>
+    public ImmutableArray<int> HeavyDone { get; init; } = [];
+}
