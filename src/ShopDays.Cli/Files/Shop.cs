@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Days;
 using ShopDays.Measures;
@@ -56,6 +57,9 @@ internal sealed record Shop
     /// <summary>What the shop charges and costs; null when it does not say.</summary>
     public required ShopMoney? Money { get; init; }
 
+    /// <summary>How it learns from its log.</summary>
+    public ShopLearning Learning { get; init; } = new(null);
+
     /// <summary>Method by operation where it is not by hand; a job may say otherwise.</summary>
     public required IReadOnlyDictionary<string, string> Methods { get; init; }
 
@@ -77,6 +81,10 @@ internal sealed record Shop
         LeastUseful = LeastSession,
     };
 }
+
+/// <summary>How a shop learns from its log.</summary>
+/// <param name="HalfLife">The age at which a logged time counts half as much as one of today; null when all count alike.</param>
+internal sealed record ShopLearning(Duration? HalfLife);
 
 /// <summary>Somebody who works in the shop.</summary>
 /// <param name="Name">The name, one of a kind in the shop.</param>

@@ -70,6 +70,7 @@ internal static class ShopFile
             Limits = ShopSections.Limits(shop, workers.Count),
             Workers = workers,
             Money = shop.Inner("money", "the money", ShopSections.Money),
+            Learning = shop.Inner("learning", "the learning", ShopSections.Learning) ?? new(null),
             Methods = SharedKeys.Methods(shop, operations),
             Allowances = SharedKeys.Allowances(shop, new()),
         };

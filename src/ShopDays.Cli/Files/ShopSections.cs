@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Files.Yaml;
 using ShopDays.Days;
 using ShopDays.Measures;
@@ -89,6 +90,12 @@ internal static class ShopSections
     /// <summary>A working time above zero.</summary>
     public static ValueReader<WorkTime> SomeTime(string what) => (node, reading) => Values.Time(node, reading)
         .Unless(reading.Findings, time => time > WorkTime.Zero ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, what, "more than nothing, such as 45m"));
+
+    /// <summary>Reads <c>learning</c>.</summary>
+    public static ShopLearning Learning(Section learning) => new(learning.Optional("half-life", HalfLife) is { IsRead: true } halfLife ? halfLife.Value : null);
+
+    private static ValueReader<Duration> HalfLife { get; } = (node, reading) => Values.Wait(node, reading)
+        .Unless(reading.Findings, wait => wait >= Duration.FromDays(1) ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the half-life of what was learned", "a day at least, such as 540d"));
 
     private static ValueReader<Mass> SomeWeight { get; } = (node, reading) => Values.Weight(node, reading)
         .Unless(reading.Findings, mass => mass > Mass.Zero ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "what one person lifts", "more than nothing, such as 23 kg"));

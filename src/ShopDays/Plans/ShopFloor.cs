@@ -56,7 +56,7 @@ internal sealed class ShopFloor
             Array.Clear(days);
         }
 
-        Occupy(problem.Standing);
+        problem.Standing.Take(problem.Capacities.AsSpan(), usage, air, heavy);
     }
 
     /// <summary>Becomes like another shop for the same problem.</summary>
@@ -192,27 +192,6 @@ internal sealed class ShopFloor
                 usage[resource].Add(start, end + hold.MinutesAfter, number);
                 missing -= number;
             }
-        }
-    }
-
-    /// <summary>Takes what earlier work keeps; of things that the shop has fewer of by now, those that there are.</summary>
-    private void Occupy(ShopStanding standing)
-    {
-        foreach (var (hold, until) in standing.Held)
-        {
-            var missing = hold.Count;
-            for (var resource = hold.First; resource <= hold.Last && missing > 0; resource++)
-            {
-                var number = Math.Clamp(problem.Capacities[resource] - usage[resource].Most(standing.Begin, until), 0, missing);
-                usage[resource].Add(standing.Begin, until, number);
-                missing -= number;
-            }
-        }
-
-        air.Coat(standing.Begin, standing.WetUntil);
-        for (var worker = 0; worker < standing.HeavyDone.Length && problem.Days > 0; worker++)
-        {
-            heavy[worker][0] = standing.HeavyDone[worker];
         }
     }
 

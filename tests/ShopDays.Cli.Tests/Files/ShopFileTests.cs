@@ -27,6 +27,7 @@ public sealed class ShopFileTests
         benches: 2
         workers: [{name: maker}, {name: niece, hours: {saturday: ["09:00-12:00"]}}]
         money: {rate: 31.50 per hour, overhead: 220 per month, billable: 60 h per month, margin: 12.5%, tax: 20%}
+        learning: {half-life: 540d}
         methods: {rip: band saw}
         allowances: {kerf: 2 mm, length: 30 mm}
         """;
@@ -46,6 +47,7 @@ public sealed class ShopFileTests
         Assert.Equal((120, 20, 2200, 2, 2), (shop.Limits.HeavyPerDay.Minutes, shop.Limits.LiftAlone.Kilograms, shop.Limits.LongestPass.Millimetres, shop.Limits.Benches, shop.Limits.Workers));
         Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
         Assert.Equal((31.50m, 220m, 60, 12.5, 20), (shop.Money!.Rate.Amount.Amount, shop.Money.Overhead!.Amount.Amount, shop.Money.BillablePerMonth!.Value.Hours, shop.Money.Margin.Value, shop.Money.Tax.Value));
+        Assert.Equal(Duration.FromDays(540), shop.Learning.HalfLife);
         Assert.Equal("band saw", shop.Methods["rip"]);
         Assert.Equal((2, 30), (shop.Allowances.Kerf.Millimetres, shop.Allowances.Length.Millimetres));
         Assert.Equal(new ShopDays.Parts.Allowances().Width, shop.Allowances.Width);
