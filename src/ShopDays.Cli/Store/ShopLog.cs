@@ -24,6 +24,9 @@ internal sealed class ShopLog : IDisposable
     /// <summary>Tasks that are begun and not yet logged.</summary>
     public BegunTasks Begun => new(File);
 
+    /// <summary>What was promised of jobs.</summary>
+    public Promises Promises => new(File);
+
     /// <summary>Opens the log to write in it; where there is none it is begun.</summary>
     /// <exception cref="FileTroubleException">The file cannot be written, is no log, or is of a newer program.</exception>
     public static ShopLog Open(ShopFolder folder) => new(LogFile.Open(PathIn(folder)));

@@ -40,29 +40,20 @@ public sealed record Promise
     /// <param name="made">When.</param>
     /// <param name="planned">The plan and its forecast.</param>
     /// <param name="graph">Its tasks.</param>
-    /// <param name="draws">Their drawn times.</param>
-    /// <exception cref="ArgumentException">The draws are of other tasks.</exception>
-    public static Promise Of(string job, Instant made, PlanAnswer.Planned planned, TaskGraph graph, TimeDraws draws)
+    /// <param name="model">The rates that it was planned with.</param>
+    /// <param name="handsOn">The range of all its hands-on time.</param>
+    public static Promise Of(string job, Instant made, PlanAnswer.Planned planned, TaskGraph graph, RateModel model, TimeRange handsOn) => new()
     {
-        var times = draws.OfEach();
-        if (times.Count != graph.Tasks.Count)
-        {
-            throw new ArgumentException($"{times.Count} times for {graph.Tasks.Count} tasks", nameof(draws));
-        }
-
-        return new()
-        {
-            Job = job,
-            Made = made,
-            Planned = planned.Plan.Finish.ToInstant(),
-            P50 = planned.Forecast.P50?.ToInstant(),
-            P80 = planned.Forecast.P80?.ToInstant(),
-            P90 = planned.Forecast.P90?.ToInstant(),
-            ChanceOfDue = planned.Forecast.ChanceOfDue,
-            HandsOn = draws.OfAll(),
-            Tasks = [.. graph.Tasks.Select(task => new PromisedTask(task.Name, (task.Timing as TaskTiming.ByOperation)?.Operation.Name, task.Board, times[task.Id].P50))],
-        };
-    }
+        Job = job,
+        Made = made,
+        Planned = planned.Plan.Finish.ToInstant(),
+        P50 = planned.Forecast.P50?.ToInstant(),
+        P80 = planned.Forecast.P80?.ToInstant(),
+        P90 = planned.Forecast.P90?.ToInstant(),
+        ChanceOfDue = planned.Forecast.ChanceOfDue,
+        HandsOn = handsOn,
+        Tasks = [.. graph.Tasks.Select(task => new PromisedTask(task.Name, (task.Timing as TaskTiming.ByOperation)?.Operation.Name, task.Board, model.LikelyTime(task)))],
+    };
 }
 
 /// <summary>A task as it was promised.</summary>
