@@ -15,7 +15,8 @@ builder.Services
     .AddSingleton<IShopCommand, LayoutCommand>()
     .AddSingleton<IShopCommand, EstimateCommand>()
     .AddSingleton<IShopCommand, PlanCommand>()
-    .AddSingleton<IShopCommand, LogCommand>();
+    .AddSingleton<IShopCommand, LogCommand>()
+    .AddSingleton<IShopCommand, ProgressCommand>();
 using var host = builder.Build();
 
 var screen = host.Services.GetRequiredService<Screen>();

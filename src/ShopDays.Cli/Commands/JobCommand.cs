@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Phrases;
@@ -28,15 +29,18 @@ internal sealed class JobCommand
     private readonly Option<string?> prefer = new("--prefer") { Description = "What to spare in the layout; as priced unless given." };
     private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };
     private readonly Option<bool> verbose = new("--verbose", "-v") { Description = "Say on the error stream what is being worked out." };
+    private readonly Option<bool> priorOnly = new("--prior-only") { Description = "Leave the log aside: times by the built-in rates alone." };
     private readonly Screen screen;
+    private readonly IClock clock;
 
     /// <summary>Makes a command of that name.</summary>
-    public JobCommand(Screen screen, string name, string description, string example)
+    public JobCommand(Screen screen, IClock clock, string name, string description, string example)
     {
         this.screen = screen;
+        this.clock = clock;
         effort.AcceptOnlyFromAmong(Efforts);
         prefer.AcceptOnlyFromAmong([.. Preferences.Keys]);
-        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort, prefer, quiet, verbose };
+        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort, prefer, priorOnly, quiet, verbose };
     }
 
     /// <summary>The command, for more options and its action.</summary>
@@ -68,7 +72,7 @@ internal sealed class JobCommand
         var progress = new Progress(screen.Error, parsed.GetValue(verbose), screen.ErrorIsTerminal, screen.Width, screen.Time);
         return answer(new(
             parsed,
-            new(read, parsed.GetValue(seed), asked, preference, progress),
+            new(read, parsed.GetValue(seed), asked, preference, LearnedRates.Of(read.Folder, read.Shop, read.Operations, clock, parsed.GetValue(priorOnly)), progress),
             parsed.GetValue(json),
             parsed.GetValue(quiet) ? screen.Silent() : screen));
     });

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Paper.Svg;
@@ -7,7 +8,7 @@ using ShopDays.Cli.Terminal;
 namespace ShopDays.Cli.Commands;
 
 /// <summary><c>shopdays layout</c>: where every part comes out of which board; with <c>--sawn</c> it records boards as cut so.</summary>
-internal sealed class LayoutCommand(Screen screen) : IShopCommand
+internal sealed class LayoutCommand(Screen screen, IClock clock) : IShopCommand
 {
     private readonly Option<string[]> sawn = new("--sawn")
     {
@@ -20,7 +21,7 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
     /// <inheritdoc/>
     public Command Describe()
     {
-        var command = new JobCommand(screen, "layout", "Lay the parts out on the boards, with every cut in order.", "shopdays layout writing-table");
+        var command = new JobCommand(screen, clock, "layout", "Lay the parts out on the boards, with every cut in order.", "shopdays layout writing-table");
         var svg = new Option<string?>("--svg") { Description = "Write a drawing of each board that is cut into this folder.", HelpName = "FOLDER" };
         svg.Validators.Add(typed =>
         {
@@ -43,11 +44,12 @@ internal sealed class LayoutCommand(Screen screen) : IShopCommand
             var written = folder is null ? [] : Save(folder, workings);
             if (asked.AsJson)
             {
-                JsonAnswer.Write(asked.Screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format));
+                JsonAnswer.Write(asked.Screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format, workings.Rates.Behind));
             }
             else
             {
                 LayoutPrint.Print(asked.Screen, workings.Read.Job.Name, workings.Layout, workings.Preference, workings.Read.Located.Format);
+                TimesPrint.Print(asked.Screen, workings.Rates.Behind);
                 LayoutPrint.PrintWritten(asked.Screen, written);
             }
 

@@ -5,6 +5,7 @@ using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Paper;
 using ShopDays.Cli.Phrases;
+using ShopDays.Cli.Store;
 using ShopDays.Cli.Terminal;
 using ShopDays.Plans;
 using ShopDays.Times;
@@ -18,7 +19,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     /// <inheritdoc/>
     public Command Describe()
     {
-        var command = new JobCommand(screen, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf");
+        var command = new JobCommand(screen, clock, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf");
         var pdf = new Option<string?>("--pdf") { Description = "Write the plan to this PDF file.", HelpName = "FILE" };
         pdf.Validators.Add(typed =>
         {
@@ -27,7 +28,9 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
                 typed.AddError("'--pdf' needs the name of a file");
             }
         });
+        var promise = new Option<bool>("--promise") { Description = "Keep what this plan promises in the shop's log, for progress to compare with." };
         command.Command.Add(pdf);
+        command.Command.Add(promise);
         command.AnswerWith(asked =>
         {
             var paper = asked.Parsed.GetValue(pdf);
@@ -40,14 +43,14 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             {
                 { Missing.Count: > 0 } => command.SayMissing(asked),
                 { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked, round.Names),
-                { Order: OrderOfWork.Made made } => Answer(asked, made, paper),
+                { Order: OrderOfWork.Made made } => Answer(asked, made, paper, asked.Parsed.GetValue(promise)),
                 _ => throw new UnreachableException(),
             };
         });
         return command.Command;
     }
 
-    private int Answer(Question asked, OrderOfWork.Made made, string? pdf)
+    private int Answer(Question asked, OrderOfWork.Made made, string? pdf, bool isPromised)
     {
         var job = asked.Workings.Read.Job;
         switch (asked.Workings.PlanOf(made.Graph))
@@ -62,10 +65,15 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
 
             case PlanAnswer.Planned planned:
                 var today = clock.GetCurrentInstant().InZone(asked.Workings.Read.Shop.Place.Zone).Date;
-                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, new(made.Graph.Tasks.Select(task => task.Name)), today);
+                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, new(made.Graph.Tasks.Select(task => task.Name)), asked.Workings.Rates.Behind, today);
                 if (pdf is not null)
                 {
                     WholeFile.Save(pdf, PlanBook.Set(PaperOf(asked.Workings, made, told)));
+                }
+
+                if (isPromised)
+                {
+                    told = told with { Kept = Keep(asked.Workings, made.Graph, planned) };
                 }
 
                 if (asked.AsJson)
@@ -86,6 +94,13 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             default:
                 throw new UnreachableException();
         }
+    }
+
+    private KeptPromise Keep(Workings workings, TaskGraph graph, PlanAnswer.Planned planned)
+    {
+        var promise = Promise.Of(workings.Read.LogName, clock.GetCurrentInstant(), planned, graph, workings.Rates.Model, workings.DrawsOf(graph).OfAll());
+        using var log = ShopLog.Open(workings.Read.Folder);
+        return new(promise, log.Promises.Keep(promise));
     }
 
     private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, ToldPlan told) =>

@@ -1,6 +1,7 @@
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
+using ShopDays.Days;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Plans;
@@ -14,13 +15,13 @@ namespace ShopDays.Cli.Commands;
 /// <param name="seed">Where layout, draws and plan draw from.</param>
 /// <param name="effort">How hard the layout is searched for.</param>
 /// <param name="preference">Which way the layout leans.</param>
+/// <param name="rates">The rates.</param>
 /// <param name="progress">Told of each step.</param>
-internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, LayoutPreference preference, Progress progress)
+internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, LayoutPreference preference, LearnedRates rates, Progress progress)
 {
     /// <summary>Courses of the job that are drawn. The finish's quantiles are then good to about a hundredth of their range.</summary>
     public const int Draws = 2000;
 
-    private readonly Lazy<RateModel> rates = new(() => RateModel.FromPrior(read.Operations));
     private Layout? layout;
     private OrderOfWork? order;
     private TimeDraws? draws;
@@ -28,6 +29,9 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
 
     /// <summary>The shop and the job.</summary>
     public ShopAndJob Read { get; } = read;
+
+    /// <summary>The rates that times are worked out with.</summary>
+    public LearnedRates Rates { get; } = rates;
 
     /// <summary>The seed.</summary>
     public int Seed { get; } = seed;
@@ -59,7 +63,14 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         Seed,
         effort,
         Preference,
+        Rates,
         progress);
+
+    /// <summary>The same job by other rates.</summary>
+    public Workings By(LearnedRates others) => new(Read, Seed, effort, Preference, others, progress);
+
+    /// <summary>The job as it was before any board was sawn, by other rates.</summary>
+    public Workings BeforeSawing(LearnedRates then) => new(Read.BeforeSawing, Seed, effort, Preference, then, progress);
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>
     public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];
@@ -72,20 +83,31 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>Drawn courses of the job.</summary>
     public TimeDraws DrawsOf(TaskGraph graph) => draws ??= Step(
         $"drawing {Draws} courses of {graph.Tasks.Count} tasks",
-        () => rates.Value.Draw(graph.Tasks, Draws, Seed));
+        () => Rates.Model.Draw(graph.Tasks, Draws, Seed));
 
     /// <summary>The range of each task, at its id.</summary>
     public IReadOnlyList<TimeRange> TaskTimesOf(TaskGraph graph) => taskTimes ??= DrawsOf(graph).OfEach();
 
+    /// <summary>Drawn courses of what is left of the job.</summary>
+    public TimeDraws DrawsOf(RemainingWork left) => Step(
+        $"drawing {Draws} courses of {left.Graph.Tasks.Count} tasks that are left",
+        () => Rates.Model.Draw(left.Graph.Tasks, Draws, Seed, left.Spent));
+
     /// <summary>A plan, or what stands against it.</summary>
-    public PlanAnswer PlanOf(TaskGraph graph)
+    public PlanAnswer PlanOf(TaskGraph graph) => PlanOf(graph, DrawsOf(graph), TaskTimesOf(graph), null);
+
+    /// <summary>A plan of what is left, or what stands against it.</summary>
+    public PlanAnswer PlanOf(RemainingWork left, TimeDraws drawn) => PlanOf(left.Graph, drawn, drawn.OfEach(), left.UnderWay);
+
+    private PlanAnswer PlanOf(TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay)
     {
         var request = new PlanRequest
         {
             Graph = graph,
-            Times = [.. TaskTimesOf(graph).Select(range => range.P50)],
-            Draws = DrawsOf(graph),
-            Calendars = [.. Read.Shop.Workers.Select(Read.Shop.CalendarOf)],
+            Times = [.. times.Select(range => range.P50)],
+            Draws = drawn,
+            UnderWay = underWay,
+            Calendars = Calendars,
             Limits = Read.Shop.Limits,
             Start = Read.Job.Start,
             Due = Read.Job.Due,
@@ -95,11 +117,14 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         return Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
     }
 
+    /// <summary>The workers' calendars, the maker's first.</summary>
+    public IReadOnlyList<WorkingCalendar> Calendars => [.. Read.Shop.Workers.Select(Read.Shop.CalendarOf)];
+
     /// <summary>While a layout leans to one side, the search compares by sums that are nobody's cost.</summary>
     private bool CostsAreTold => Preference == LayoutPreference.AsPriced
         && (Read.Shop.Money is not null || Read.Job.Boards.Any(board => board.Price is not null));
 
-    private SawingRates SawingRates => ShopRates.ForLayout(rates.Value, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount);
+    private SawingRates SawingRates => ShopRates.ForLayout(Rates.Model, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount);
 
     /// <summary>Runs of like pieces are cut to the longest session of a year; without any session, to a usual one.</summary>
     private WorkTime LongestSession =>

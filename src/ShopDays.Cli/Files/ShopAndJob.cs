@@ -14,6 +14,15 @@ internal sealed record ShopAndJob
     /// <summary>The job's file, named from the shop's folder.</summary>
     public required string JobFileName { get; init; }
 
+    /// <summary>What the job is called in the shop's log: its file's name without ending.</summary>
+    public string LogName => Path.GetFileNameWithoutExtension(JobFileName);
+
+    /// <summary>All boards of the job's stock, sawn or not.</summary>
+    public required IReadOnlyList<Board> Stock { get; init; }
+
+    /// <summary>The same as it was before any board was sawn.</summary>
+    public ShopAndJob BeforeSawing => this with { SawnBoards = [], Located = Located with { Job = Job with { Boards = Stock } } };
+
     /// <summary>Where it is said which boards are sawn, whether or not there is such a file yet.</summary>
     public string SawnPath => Sawn.SawnFile.PathFor(Path.Combine(Folder.Path, JobFileName));
 
@@ -65,6 +74,7 @@ internal sealed record ShopAndJob
                     JobFileName = source.Name,
                     Shop = shop.Shop!,
                     Located = located! with { Job = located.Job with { Boards = SawnStock.Left(located.Job.Boards, sawn) } },
+                    Stock = located.Job.Boards,
                     SawnBoards = sawn,
                     Operations = operations,
                     Species = BuiltIn.Species,

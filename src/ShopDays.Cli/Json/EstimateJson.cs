@@ -1,3 +1,4 @@
+using ShopDays.Cli.Phrases;
 using ShopDays.Times;
 using ShopDays.Work;
 
@@ -7,9 +8,14 @@ namespace ShopDays.Cli.Json;
 internal static class EstimateJson
 {
     /// <summary>The estimate as an object to be written.</summary>
-    public static object Of(JobEstimate estimate, IReadOnlyList<Remark> remarks) => new
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="without">All hands-on time by the built-in rates alone, where the log has changed it.</param>
+    /// <param name="behind">What the times come from.</param>
+    /// <param name="remarks">What to know before work begins.</param>
+    public static object Of(JobEstimate estimate, TimeRange? without, TimesBehind behind, IReadOnlyList<Remark> remarks) => new
     {
         HandsOnMinutes = RangeOf(estimate.HandsOn),
+        PriorHandsOnMinutes = RangeOf(without ?? estimate.HandsOn),
         HeavyMinutes = RangeOf(estimate.Heavy),
         Operations = estimate.Operations.Select(one => new
         {
@@ -27,10 +33,14 @@ internal static class EstimateJson
         WaitMinutes = Math.Round(estimate.Waits.TotalMinutes, 2, MidpointRounding.AwayFromZero),
         estimate.Seed,
         estimate.Draws,
+        behind.Entries,
+        behind.PriorOnly,
+        Times = TimesJson.Of(behind),
         Remarks = remarks.Select(RemarkJson.Of),
     };
 
-    private static object RangeOf(TimeRange range) => new
+    /// <summary>A range in minutes.</summary>
+    public static object RangeOf(TimeRange range) => new
     {
         P10 = JsonAnswer.Minutes(range.P10),
         P50 = JsonAnswer.Minutes(range.P50),

@@ -8,7 +8,7 @@ namespace ShopDays.Cli.Json;
 internal static class LayoutJson
 {
     /// <summary>The layout as an object to be written.</summary>
-    public static object Of(Layout layout, LengthFormat format) => new
+    public static object Of(Layout layout, LengthFormat format, TimesBehind behind) => new
     {
         layout.Fits,
         Unplaced = UnplacedOf(layout, format),
@@ -25,6 +25,9 @@ internal static class LayoutJson
         SawingMinutes = JsonAnswer.Minutes(layout.SawingTime),
         MatchesNotKept = MatchesNotKept(layout),
         NotHonoured = NotHonoured(layout),
+        behind.Entries,
+        behind.PriorOnly,
+        Times = TimesJson.Of(behind),
         Boards = layout.Boards.Select(BoardOf),
     };
 

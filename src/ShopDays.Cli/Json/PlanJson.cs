@@ -46,6 +46,10 @@ internal static class PlanJson
         answer.Forecast.Unfinished,
         answer.Forecast.Overruns,
         answer.Forecast.Seed,
+        told.Behind.Entries,
+        told.Behind.PriorOnly,
+        Times = TimesJson.Of(told.Behind),
+        Promise = told.Kept is not { } kept ? null : new { Made = JsonAnswer.Time(kept.Promise.Made.InZone(told.Read.Shop.Place.Zone)), kept.Before },
     };
 
     /// <summary>Why there is no plan, as an object to be written.</summary>

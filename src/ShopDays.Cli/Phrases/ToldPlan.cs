@@ -14,6 +14,7 @@ namespace ShopDays.Cli.Phrases;
 /// <param name="Cautions">The cautions of its work.</param>
 /// <param name="Remarks">What to know of the work before it begins.</param>
 /// <param name="Marks">The marks of its tasks.</param>
+/// <param name="Behind">What its times come from.</param>
 /// <param name="Today">The date by the shop's clock.</param>
 internal sealed record ToldPlan(
     ShopAndJob Read,
@@ -22,8 +23,12 @@ internal sealed record ToldPlan(
     IReadOnlyList<Caution> Cautions,
     IReadOnlyList<Remark> Remarks,
     TaskMarks Marks,
+    TimesBehind Behind,
     LocalDate Today)
 {
+    /// <summary>The promise of this plan, where it was put on record.</summary>
+    public KeptPromise? Kept { get; init; }
+
     /// <summary>The date by the end of which the job should be finished; null for none.</summary>
     public LocalDate? Due => Read.Job.Due;
 

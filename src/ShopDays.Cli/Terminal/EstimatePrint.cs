@@ -9,13 +9,24 @@ namespace ShopDays.Cli.Terminal;
 internal static class EstimatePrint
 {
     /// <summary>Prints it.</summary>
-    public static void Print(Screen screen, string job, JobEstimate estimate, LengthFormat format)
+    /// <param name="screen">Where to.</param>
+    /// <param name="job">Name of the job.</param>
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="without">All hands-on time by the built-in rates alone, where the log has changed it.</param>
+    /// <param name="behind">What the times come from.</param>
+    /// <param name="format">How lengths are written.</param>
+    public static void Print(Screen screen, string job, JobEstimate estimate, TimeRange? without, TimesBehind behind, LengthFormat format)
     {
         screen.Out.WriteLine($"{job}: hands-on time");
         screen.Out.WriteLine();
         var ranges = Grid.WithHeads("", ">1 in 10 quicker", ">as likely as not", ">promise (80 %)", ">bad luck (90 %)");
         AddRange(ranges, "all work", estimate.HandsOn);
         AddRange(ranges, "heavy work", estimate.Heavy);
+        if (without is { } unlearned)
+        {
+            AddRange(ranges, "without your log", unlearned);
+        }
+
         screen.Console.Write(ranges);
         screen.Wrapped(FormattableString.Invariant(
             $"{estimate.Tasks} tasks; the waits add up to {WaitText.Write(estimate.Waits)} if none overlapped. Opening up and sweeping up are not in it."));
@@ -37,7 +48,8 @@ internal static class EstimatePrint
 
         screen.Console.Write(operations);
         screen.Wrapped(FormattableString.Invariant(
-            $"Times in hours and minutes, from the built-in rates and {estimate.Draws} drawn courses of the job, seed {estimate.Seed}. The rows' 80 % times do not add up: bad luck seldom strikes everywhere at once."));
+            $"Times in hours and minutes, {behind.Source}, over {estimate.Draws} drawn courses of the job, seed {estimate.Seed}. The rows' 80 % times do not add up: bad luck seldom strikes everywhere at once."));
+        TimesPrint.PrintNotes(screen, behind);
     }
 
     private static void AddRange(Table table, string what, TimeRange range) =>

@@ -13,6 +13,12 @@ internal static class PlanPrint
     public static void Print(Screen screen, ToldPlan told)
     {
         PrintDates(screen, told.Read.Job.Name, told.Due, told.Answer);
+        if (told.Kept is { } kept)
+        {
+            screen.Wrapped(kept.In(told.Read.Shop.Place.Zone));
+        }
+
+        TimesPrint.Print(screen, told.Behind);
         foreach (var note in told.Notes)
         {
             screen.Wrapped(note);

@@ -49,18 +49,18 @@ public sealed record JobProgress
     /// <param name="promise">What was promised.</param>
     /// <param name="standing">How far the tasks have come.</param>
     /// <param name="left">What is left of them.</param>
+    /// <param name="model">The rates as they are known now.</param>
     /// <param name="draws">Drawn times of what is left.</param>
     /// <param name="sawnBoards">The boards that are recorded as sawn, by name.</param>
     /// <exception cref="ArgumentException">The draws are of other tasks.</exception>
-    public static JobProgress Of(Promise promise, JobStanding standing, RemainingWork left, TimeDraws draws, IReadOnlySet<string> sawnBoards)
+    public static JobProgress Of(Promise promise, JobStanding standing, RemainingWork left, RateModel model, TimeDraws draws, IReadOnlySet<string> sawnBoards)
     {
-        var times = left.Graph.Tasks.Count == 0 ? [] : draws.OfEach();
-        if (times.Count != left.Graph.Tasks.Count)
+        if (draws.Minutes.Any(trial => trial.Length != left.Graph.Tasks.Count))
         {
-            throw new ArgumentException($"{times.Count} times for {left.Graph.Tasks.Count} tasks", nameof(draws));
+            throw new ArgumentException($"the draws are not those of {left.Graph.Tasks.Count} tasks", nameof(draws));
         }
 
-        var leftOf = left.Ids.Index().ToDictionary(one => one.Item, one => times[one.Index].P50);
+        var leftOf = left.Graph.Tasks.ToDictionary(task => left.Ids[task.Id], task => left.Spent[task.Id] > WorkTime.Zero ? draws.Of(task.Id).P50 : model.LikelyTime(task));
         var promised = promise.Tasks.ToDictionary(task => task.Name, StringComparer.Ordinal);
         var strays = standing.Strays.ToDictionary(stray => stray.Task, StringComparer.Ordinal);
         var known = standing.Tasks.Select(one => one.Task.Name).ToHashSet(StringComparer.Ordinal);
@@ -69,7 +69,7 @@ public sealed record JobProgress
             Promise = promise,
             Standing = standing,
             Left = left,
-            LeftTime = times.Count == 0 ? null : draws.OfAll(),
+            LeftTime = left.Graph.Tasks.Count == 0 ? null : draws.OfAll(),
             Changes =
             [
                 .. standing.Tasks.Select(one => InTheJob(one, promised.GetValueOrDefault(one.Task.Name), leftOf.GetValueOrDefault(one.Task.Id))),

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Times.Regression;
@@ -100,6 +101,15 @@ public sealed class RateModel
     public TimeBelief ExpectedOf(JudgedWork judged) => judged.Expected with
     {
         Luck = Luck.Of(judged.Luck.Block, judged.Luck.Size, judged.Expected.Degrees, judged.Luck),
+    };
+
+    /// <summary>The time of a task that is as likely passed as not, without the chance of draws; of a guess, what was guessed.</summary>
+    /// <param name="task">The task, done by the maker.</param>
+    public WorkTime LikelyTime(ShopTask task) => task.Timing switch
+    {
+        TaskTiming.ByOperation by => BeliefOf(by).Median,
+        TaskTiming.ByGuess by => by.Guess.Likely,
+        _ => throw new UnreachableException(),
     };
 
     /// <summary>What is believed of the rate behind a task: the time that it would take on an average day, luck left out.</summary>

@@ -12,6 +12,7 @@ namespace ShopDays.Tests.Plans;
 public sealed class JobProgressTests
 {
     private static readonly HashSet<string> NoBoards = [];
+    private static readonly RateModel Model = RateModel.FromPrior(new([]));
 
     [Fact]
     public void A_task_that_took_longer_than_promised_makes_the_difference()
@@ -115,7 +116,7 @@ public sealed class JobProgressTests
     private static Promise Promised(AJob job)
     {
         var request = job.Request();
-        return Promise.Of("chest", Instant.FromUtc(2027, 2, 28, 12, 0), (PlanAnswer.Planned)PlanMaker.Plan(request), request.Graph, request.Draws);
+        return Promise.Of("chest", Instant.FromUtc(2027, 2, 28, 12, 0), (PlanAnswer.Planned)PlanMaker.Plan(request), request.Graph, Model, request.Draws.OfAll());
     }
 
     private static JobProgress Of(AJob job, ALog log, Promise? promise = null, IReadOnlySet<string>? sawn = null)
@@ -123,7 +124,6 @@ public sealed class JobProgressTests
         var request = job.Request();
         var standing = JobStanding.Of(request.Graph, log.Entries);
         var left = RemainingWork.Of(request.Graph, standing, request.Calendars, request.Start, log.Moment(2, 12));
-        var draws = RateModel.FromPrior(new([])).Draw(left.Graph.Tasks, 5, 1, left.Spent);
-        return JobProgress.Of(promise ?? Promised(job), standing, left, draws, sawn ?? NoBoards);
+        return JobProgress.Of(promise ?? Promised(job), standing, left, Model, Model.Draw(left.Graph.Tasks, 5, 1, left.Spent), sawn ?? NoBoards);
     }
 }

@@ -1,0 +1,90 @@
+using System.CommandLine;
+using System.Diagnostics;
+using NodaTime;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Json;
+using ShopDays.Cli.Phrases;
+using ShopDays.Cli.Store;
+using ShopDays.Cli.Terminal;
+using ShopDays.Logbook;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary><c>shopdays progress</c>: how far a job has come, and when it will be finished, against what was promised.</summary>
+internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopCommand
+{
+    /// <inheritdoc/>
+    public Command Describe()
+    {
+        var command = new JobCommand(screen, clock, "progress", "Say how far a job has come by its log, and when it will be finished, against what was promised.", "shopdays progress writing-table");
+        command.AnswerWith(asked => asked.Workings switch
+        {
+            { Missing.Count: > 0 } => command.SayMissing(asked),
+            { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked, round.Names),
+            { Order: OrderOfWork.Made made } => Answer(asked, made.Graph),
+            _ => throw new UnreachableException(),
+        });
+        return command.Command;
+    }
+
+    private int Answer(Question asked, TaskGraph graph)
+    {
+        var workings = asked.Workings;
+        var now = clock.GetCurrentInstant();
+        var (promises, running) = OnRecord(workings.Read, now);
+        var job = new JobNow(workings, graph, running, now);
+        if ((promises.Count > 0 ? promises[0] : PromiseThen.Of(workings)) is not { } promise)
+        {
+            return SayThatThereIsNoPlan(asked, (PlanAnswer.CannotBePlanned)workings.PlanOf(graph));
+        }
+
+        var told = new ToldProgress
+        {
+            Read = workings.Read,
+            Progress = JobProgress.Of(promise, job.Standing, job.Left, workings.Rates.Model, job.Draws, workings.Read.SawnBoards.Select(board => board.Board.Name).ToHashSet(StringComparer.Ordinal)),
+            Ahead = job.Ahead as PlanAnswer.Planned,
+            Marks = new(graph.Tasks.Select(task => task.Name)),
+            IsRecorded = promises.Count > 0,
+            Later = [.. promises.Skip(1)],
+            Behind = workings.Rates.Behind,
+            Now = now,
+        };
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, ProgressJson.Of(told));
+        }
+        else
+        {
+            ProgressPrint.Print(asked.Screen, told);
+        }
+
+        return job.Ahead is PlanAnswer.CannotBePlanned cannot ? SayWhatStandsAgainst(workings, cannot) : ExitCode.Done;
+    }
+
+    private static (IReadOnlyList<Promise> Promises, IReadOnlyList<RunningWork> Running) OnRecord(ShopAndJob read, Instant now)
+    {
+        using var log = ShopLog.OpenToRead(read.Folder);
+        var begun = log?.Begun.All().Where(work => string.Equals(work.Job, read.LogName, StringComparison.Ordinal)) ?? [];
+        return (
+            log?.Promises.Of(read.LogName) ?? [],
+            [.. begun.Select(work => new RunningWork(work.Task, work.TookBy(now), WorkedOn.At(work.PausedAt ?? now, read.Shop.Place.Zone)))]);
+    }
+
+    private int SayThatThereIsNoPlan(Question asked, PlanAnswer.CannotBePlanned cannot)
+    {
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(cannot));
+        }
+
+        return SayWhatStandsAgainst(asked.Workings, cannot);
+    }
+
+    private int SayWhatStandsAgainst(Workings workings, PlanAnswer.CannotBePlanned cannot)
+    {
+        PlanPrint.Print(screen, workings.Read.Job.Name, cannot);
+        return ExitCode.No;
+    }
+}

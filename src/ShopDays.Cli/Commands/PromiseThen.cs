@@ -1,0 +1,45 @@
+using NodaTime;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>What would have been promised of a job for which no promise is on record.</summary>
+internal static class PromiseThen
+{
+    /// <summary>
+    /// The promise of the whole job, no board sawn yet, planned from its start by what the log held before the first entry
+    /// of the job. Where that cannot be planned any more, of the job as it is now, and failing that by the rates of now.
+    /// </summary>
+    /// <returns>The promise; null when the job cannot be planned at all.</returns>
+    public static Promise? Of(Workings workings)
+    {
+        var then = RatesOf(workings);
+        return Planned(workings.BeforeSawing(then)) ?? Planned(workings.By(then)) ?? Planned(workings);
+    }
+
+    private static Promise? Planned(Workings then)
+    {
+        if (then.Missing.Count > 0 || then.Order is not OrderOfWork.Made { Graph: var graph } || then.PlanOf(graph) is not PlanAnswer.Planned planned)
+        {
+            return null;
+        }
+
+        var start = then.Read.Shop.Place.Zone.AtStartOfDay(then.Read.Job.Start).ToInstant();
+        return Promise.Of(then.Read.LogName, start, planned, graph, then.Rates.Model, then.DrawsOf(graph).OfAll());
+    }
+
+    private static LearnedRates RatesOf(Workings workings)
+    {
+        var rates = workings.Rates;
+        var read = workings.Read;
+        var own = rates.Entries.Where(entry => string.Equals(entry.Job, read.LogName, StringComparison.Ordinal)).Select(entry => entry.On).ToList();
+        if (own.Count == 0 || rates.Behind.PriorOnly)
+        {
+            return rates;
+        }
+
+        var first = own.Min(on => (on.Date, on.Ended ?? Instant.MinValue));
+        return LearnedRates.From([.. rates.Entries.Where(entry => (entry.On.Date, entry.On.Ended ?? Instant.MinValue).CompareTo(first) < 0)], read.Shop, read.Operations, first.Date);
+    }
+}
