@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Times;
 using ShopDays.Work;
@@ -69,4 +70,34 @@ public sealed class TimeLeftTests
         double Left(double spent) => Model.Draw(tasks, 4000, 5, [WorkTime.FromMinutes(spent)]).Of(0).P50.Minutes;
         Assert.True(Left(200) > Left(100));
     }
+
+    // The reference is counted from plain draws, as above. With two hundred times logged the rates are all but certain, so that what the tasks share matters little.
+    [Theory]
+    [InlineData(10)]
+    [InlineData(45)]
+    [InlineData(90)]
+    public void The_shop_s_own_luck_goes_on_in_what_is_left(double spent)
+    {
+        var model = Model.Learn([.. Enumerable.Range(0, 200).Select(Logged)], new(new(2027, 3, 1), "maker"));
+        var tasks = AnOperation.Tasks(Rip.Of(4));
+        var longer = model.Draw(tasks, 100_000, 11).Minutes.Select(trial => trial[0] - spent).Where(left => left > 0).Select(left => Math.Max(1, left)).ToArray();
+        var left = model.Draw(tasks, 40_000, 12, [WorkTime.FromMinutes(spent)]);
+        var (expected, found) = (TimeRange.OfSample(longer), left.Of(0));
+
+        // Thousands of draws are good to about 2 % of the spread; the rates that are still uncertain add as much again.
+        Assert.Equal(expected.P50.Minutes, found.P50.Minutes, 0.1 * expected.P90.Minutes);
+        Assert.Equal(expected.P90.Minutes, found.P90.Minutes, 0.1 * expected.P90.Minutes);
+    }
+
+    /// <summary>Most days are ordinary, every eighth is dreadful.</summary>
+    private static TimedWork Logged(int number) => new()
+    {
+        Timing = Rip.Of(4),
+        Took = WorkTime.FromMinutes(number % 8 == 0 ? 95 + (number % 7) : 36 + (number % 9)),
+        On = new(2027, 2, 1),
+        Worker = "maker",
+        Task = "rip",
+        IsKept = true,
+        Entries = [new(number + 1)],
+    };
 }
