@@ -21,6 +21,7 @@ internal sealed class JobNow
         var heavy = HeavyWork(workings, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
         Standing = JobStanding.Of(graph, workings.Rates.Entries.Where(entry => string.Equals(entry.Job, job, StringComparison.Ordinal)), running);
         Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy);
+        SessionsGone = Gone(workings, now);
         Draws = workings.DrawsOf(Left);
         Ahead = workings.PlanOf(Left, Draws);
     }
@@ -31,11 +32,25 @@ internal sealed class JobNow
     /// <summary>What is left.</summary>
     public RemainingWork Left { get; }
 
+    /// <summary>Working time of all sessions from the job's start until now, whoever's.</summary>
+    public WorkTime SessionsGone { get; }
+
     /// <summary>Drawn courses of what is left.</summary>
     public TimeDraws Draws { get; }
 
     /// <summary>A plan of what is left, or what stands against it.</summary>
     public PlanAnswer Ahead { get; }
+
+    private static WorkTime Gone(Workings workings, Instant now)
+    {
+        var (start, today) = (workings.Read.Job.Start, now.InZone(workings.Read.Shop.Place.Zone).Date);
+        return today < start
+            ? WorkTime.Zero
+            : workings.Calendars
+                .SelectMany(calendar => calendar.Between(start, today).Sessions)
+                .Where(session => session.Work.Start < now)
+                .Aggregate(WorkTime.Zero, (sum, session) => sum + WorkTime.FromMinutes((Instant.Min(now, session.Work.End) - session.Work.Start).TotalMinutes));
+    }
 
     /// <summary>Heavy work of a date by worker, in whatever job it was.</summary>
     private static Dictionary<string, WorkTime> HeavyWork(Workings workings, TaskGraph graph, LocalDate date)

@@ -65,7 +65,10 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
 
             case PlanAnswer.Planned planned:
                 var today = clock.GetCurrentInstant().InZone(asked.Workings.Read.Shop.Place.Zone).Date;
-                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, new(made.Graph.Tasks.Select(task => task.Name)), asked.Workings.Rates.Behind, today);
+                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, new(made.Graph.Tasks.Select(task => task.Name)), asked.Workings.Rates.Behind, today)
+                {
+                    IsBegun = asked.Workings.Rates.Entries.Any(entry => string.Equals(entry.Job, asked.Workings.Read.LogName, StringComparison.Ordinal)),
+                };
                 if (pdf is not null)
                 {
                     WholeFile.Save(pdf, PlanBook.Set(PaperOf(asked.Workings, made, told)));

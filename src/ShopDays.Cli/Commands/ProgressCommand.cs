@@ -50,6 +50,7 @@ internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopComman
             Later = [.. promises.Skip(1)],
             Behind = workings.Rates.Behind,
             Now = now,
+            SessionsGone = job.SessionsGone,
         };
         if (asked.AsJson)
         {

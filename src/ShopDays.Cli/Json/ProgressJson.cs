@@ -18,6 +18,7 @@ internal static class ProgressJson
         HalfDone = StateOf(told.Progress, TaskState.HalfDone),
         ToDo = StateOf(told.Progress, TaskState.ToDo),
         SpentMinutes = JsonAnswer.Minutes(told.Progress.Spent),
+        SessionMinutes = JsonAnswer.Minutes(told.SessionsGone),
         PromisedMinutes = JsonAnswer.Minutes(told.Progress.Promised),
         NowMinutes = JsonAnswer.Minutes(told.Progress.Now),
         LeftMinutes = told.Progress.LeftTime is { } left ? EstimateJson.RangeOf(left) : null,

@@ -33,6 +33,10 @@ internal static class PlanWords
         return said;
     }
 
+    /// <summary>That work which is done stands in the plan as if it were still to do.</summary>
+    public static IReadOnlyList<string> OfWorkDone(bool isBegun, string job) =>
+        isBegun ? [$"Work of this job is logged; the plan is of the whole job, as if nothing were done. What is left, and until when: shopdays progress {job}"] : [];
+
     /// <summary>Whether a due date is over before any plan could end.</summary>
     public static bool CannotKeep(Plan plan, LocalDate? due) => due is { } date && plan.LowerBound.At.ToInstant() > plan.LowerBound.At.Zone.AtStartOfDay(date.PlusDays(1)).ToInstant();
 }

@@ -29,6 +29,9 @@ internal sealed record ToldPlan(
     /// <summary>The promise of this plan, where it was put on record.</summary>
     public KeptPromise? Kept { get; init; }
 
+    /// <summary>Whether work of the job is logged.</summary>
+    public bool IsBegun { get; init; }
+
     /// <summary>The date by the end of which the job should be finished; null for none.</summary>
     public LocalDate? Due => Read.Job.Due;
 
@@ -39,5 +42,5 @@ internal sealed record ToldPlan(
     public IReadOnlyList<string> UnusedHours => [.. Unused.Select(span => UnusedWords.Of(span, Read.Shop))];
 
     /// <summary>Dates that cannot be kept, and wishes that the stock does not fulfil.</summary>
-    public IReadOnlyList<string> Notes => [.. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
+    public IReadOnlyList<string> Notes => [.. PlanWords.OfWorkDone(IsBegun, Read.LogName), .. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
 }

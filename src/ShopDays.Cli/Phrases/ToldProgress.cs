@@ -33,6 +33,9 @@ internal sealed record ToldProgress
     /// <summary>The moment.</summary>
     public required Instant Now { get; init; }
 
+    /// <summary>Working time of all sessions from the job's start until now.</summary>
+    public required WorkTime SessionsGone { get; init; }
+
     /// <summary>The zone of the shop's clock.</summary>
     public DateTimeZone Zone => Read.Shop.Place.Zone;
 
@@ -48,7 +51,7 @@ internal sealed record ToldProgress
         : null;
 
     /// <summary>The job at one glance.</summary>
-    public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; promised {DateOf(Progress.Promise.P80)}, now {DateOf(Ahead?.Forecast.P80?.ToInstant())}.")}";
+    public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; promised {DateOf(Progress.Promise.P80)}, {Outlook()}.")}";
 
     /// <summary>What else should be known, each a sentence.</summary>
     public IReadOnlyList<string> Notes => [.. OfThePromise(), .. OfTheLog()];
@@ -60,9 +63,20 @@ internal sealed record ToldProgress
     {
         _ when !Progress.Standing.IsBegun => "nothing is logged yet",
         0 => "as promised to the minute",
-        < 0 => $"ahead by {WorkTimeText.Write(Progress.Difference * -1)}",
-        > 0 => $"behind by {WorkTimeText.Write(Progress.Difference)}",
+        < 0 => $"ahead by {WorkTimeText.Write(Progress.Difference * -1)} at the bench",
+        > 0 => $"behind by {WorkTimeText.Write(Progress.Difference)} at the bench",
     };
+
+    private string Outlook() => Ahead is null ? "and the rest cannot be planned now" : $"now {DateOf(Ahead.Forecast.P80?.ToInstant())}{DaysApart()}";
+
+    private string DaysApart() => (Progress.Promise.P80, Ahead?.Forecast.P80) is ({ } promised, { } now)
+        ? Period.DaysBetween(promised.InZone(Zone).Date, now.Date) switch
+        {
+            0 => ", as promised",
+            < 0 and var days => $", {CountWords.Of(-days, "day")} earlier",
+            > 0 and var days => $", {CountWords.Of(days, "day")} later",
+        }
+        : "";
 
     private string Finished()
     {
@@ -87,6 +101,11 @@ internal sealed record ToldProgress
 
     private IEnumerable<string> OfTheLog()
     {
+        if (SessionsGone > WorkTime.Zero && !Progress.IsDone)
+        {
+            yield return $"The sessions since the start, {DateWords.Of(Read.Job.Start)}, had {HourWords.Of(SessionsGone)} to work in; {HourWords.Of(Progress.Spent)} is logged.";
+        }
+
         if (Progress.Left.PassedOver is { Count: > 0 } passed)
         {
             yield return $"Nothing is logged of {CountWords.Names([.. passed.Select(task => $"{Marks.Of(task.Name)} {task.Name}")], 4)}, though work that comes after is begun or done. What is done is logged with: shopdays log add {Read.LogName} {Marks.Of(passed[0].Name)} TIME";

@@ -138,6 +138,58 @@ public sealed class ProgressCommandTests
     }
 
     [Fact]
+    public void A_board_that_is_recorded_as_sawn_takes_its_work_out_of_the_job_and_leaves_its_time_in_the_sums()
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Type("plan", "--promise");
+        var cuts = tray.InOrder.TakeWhile(work => work.Task.Board is null).Count() + tray.InOrder.Count(work => work.Task.Board == "A");
+        tray.Done(cuts, 1.2);
+        var before = tray.Type("progress", "--json").ReadJson();
+        tray.Type("layout", "--sawn", "A");
+        var after = tray.Type("progress", "--json").ReadJson();
+        Assert.Equal(before.Number("spentMinutes"), after.Number("spentMinutes"));
+
+        // What is to come is drawn anew, and the sums come out the same but for what a hundredth of a minute leaves.
+        Assert.Equal(before.Number("differenceMinutes"), after.Number("differenceMinutes"), 0.02);
+        Assert.Contains(after.List("tasks"), one => one.Text("kind") == "wentOut");
+        Assert.Empty(after.List("passedOver"));
+    }
+
+    [Fact]
+    public void Sawing_that_nobody_logged_counts_as_promised()
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Type("plan", "--promise");
+        tray.Type("layout", "--sawn", "A");
+        var progress = tray.Type("progress", "--json").ReadJson();
+        var sawn = progress.List("tasks").Where(one => one.Text("kind") == "sawnUnlogged").ToList();
+        Assert.NotEmpty(sawn);
+        Assert.All(sawn, one => Assert.Equal(0, one.Number("differenceMinutes")));
+        Assert.Contains("of boards that are sawn", tray.Type("progress").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void It_is_told_how_much_of_the_sessions_since_the_start_is_logged()
+    {
+        using var tray = new ATrayUnderWay();
+
+        // Monday's first session, from 9:00 to 12:30, less 10 min to open up and 15 to sweep up.
+        var first = tray.InOrder[0].Task;
+        tray.Log(first, WorkTime.FromMinutes(50), Instant.FromUtc(2027, 3, 1, 12, 40), finished: true);
+        Assert.Equal(185, tray.Type("progress", "--json").ReadJson().Number("sessionMinutes"));
+        Assert.Contains("had 3:05 to work in; 0:50 is logged.", tray.Type("progress").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_of_a_job_that_is_begun_says_where_the_rest_stands()
+    {
+        using var tray = new ATrayUnderWay();
+        Assert.DoesNotContain("shopdays progress tray", tray.Type("plan").Out, StringComparison.Ordinal);
+        tray.Done(1, 1);
+        Assert.Contains("shopdays progress tray", tray.Type("plan").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Work_that_goes_on_now_is_half_done()
     {
         using var tray = new ATrayUnderWay();
