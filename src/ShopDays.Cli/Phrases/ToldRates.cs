@@ -1,0 +1,68 @@
+using NodaTime;
+using ShopDays.Cli.Files;
+using ShopDays.Logbook;
+using ShopDays.Times;
+
+namespace ShopDays.Cli.Phrases;
+
+/// <summary>A shop's rates with all that is told about them, on the terminal, on paper and to other programs.</summary>
+internal sealed record ToldRates
+{
+    /// <summary>The shop.</summary>
+    public required Shop Shop { get; init; }
+
+    /// <summary>What is known now.</summary>
+    public required RateModel Model { get; init; }
+
+    /// <summary>The rates that are shown, in the catalogue's order.</summary>
+    public required IReadOnlyList<OperationRate> Rates { get; init; }
+
+    /// <summary>Entries that nothing is learned from.</summary>
+    public required IReadOnlyList<LeftOut> LeftOut { get; init; }
+
+    /// <summary>How many entries the log holds.</summary>
+    public required int Entries { get; init; }
+
+    /// <summary>The date by the shop's clock.</summary>
+    public required LocalDate Today { get; init; }
+
+    /// <summary>The timbers of the shop's jobs, to be named before others as hard.</summary>
+    public IReadOnlyList<string> Timbers { get; init; } = [];
+
+    /// <summary>The report card; null when nothing was timed.</summary>
+    public ReportCard? Card => ReportCard.Of(Model);
+
+    /// <summary>The times that are asked about.</summary>
+    public IReadOnlyList<OddTime> Odd => [.. Model.Log.Where(one => one.IsHeldOut).Select(one => new OddTime(one))];
+
+    /// <summary>The report card in words, then what work without times goes by; how to begin where nothing is timed.</summary>
+    public IReadOnlyList<string> Sentences => Card is { } card
+        ? [.. ReportWords.Of(card, WidthOfTables()), .. PaceWords.Of(OperationRate.Paces(Model)) is { } paces ? (string[])[paces] : []]
+        : [
+            "Nothing is learned yet: these are the built-in tables.",
+            "Log what a task took, and every estimate learns from it: shopdays log add JOB TASK TIME. Which quarter of an hour with a watch would teach most: shopdays trial JOB.",
+        ];
+
+    /// <summary>What was left out and why, and how many times are asked about.</summary>
+    public IReadOnlyList<string> NotLearnedFrom =>
+    [
+        .. Odd.Count == 0 ? (string[])[] : [$"{CountWords.Of(Odd.Count, "time")} so far from what was expected that {(Odd.Count == 1 ? "it is" : "they are")} held out until you say what {(Odd.Count == 1 ? "it is" : "they are")}: shopdays log odd"],
+        .. LeftOutWords.Of(LeftOut),
+    ];
+
+    /// <summary>How one of the rates is read in this shop.</summary>
+    public RateReading ReadingOf(OperationRate rate) => RateReading.Of(rate, Shop.Format);
+
+    /// <summary>What one of the rates holds for, in words.</summary>
+    public string AtOf(OperationRate rate) => PropertyWords.Of(rate.At, Shop.Format, Timbers);
+
+    /// <summary>Operation and method: <c>rip</c> by hand, or <c>rip, band saw</c>.</summary>
+    public static string NameOf(OperationRate rate) => rate.Method.Name == "hand" ? rate.Operation.Name : $"{rate.Operation.Name}, {rate.Method.Name}";
+
+    private double WidthOfTables()
+    {
+        var prior = RateModel.FromPrior(Model.Terms.Catalogue);
+        var widths = Model.Log.Select(one => prior.BeliefOf(one.Work.Timing)).Select(belief => belief.At(0.9) / belief.At(0.1)).Order().ToList();
+        return widths[widths.Count / 2];
+    }
+}
