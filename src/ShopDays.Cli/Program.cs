@@ -16,7 +16,9 @@ builder.Services
     .AddSingleton<IShopCommand, EstimateCommand>()
     .AddSingleton<IShopCommand, PlanCommand>()
     .AddSingleton<IShopCommand, LogCommand>()
-    .AddSingleton<IShopCommand, ProgressCommand>();
+    .AddSingleton<IShopCommand, ProgressCommand>()
+    .AddSingleton<IShopCommand, RatesCommand>()
+    .AddSingleton<IShopCommand, TrialCommand>();
 using var host = builder.Build();
 
 var screen = host.Services.GetRequiredService<Screen>();

@@ -126,7 +126,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         };
 
     /// <summary>A misspelt folder is told before the work, not after it.</summary>
-    private static void SeeThatItHasAPlace(string path)
+    internal static void SeeThatItHasAPlace(string path)
     {
         if (Directory.Exists(path))
         {

@@ -10,6 +10,7 @@ public static class BuiltIn
     private static readonly Lazy<OperationCatalogue> LazyOperations = new(OperationRows.Read);
     private static readonly Lazy<WaitTable> LazyWaits = new(WaitRows.Read);
     private static readonly Lazy<IReadOnlyList<Caution>> LazyCautions = new(CautionRows.Read);
+    private static readonly Lazy<IReadOnlyDictionary<string, string>> LazyTrials = new(TrialRows.Read);
 
     /// <summary>The species, in the order of the file.</summary>
     /// <exception cref="InvalidDataException">A row is broken: a bug.</exception>
@@ -26,4 +27,8 @@ public static class BuiltIn
     /// <summary>The cautions by kind of work, in the order of the file; the last goes with everything.</summary>
     /// <exception cref="InvalidDataException">A row is broken: a bug.</exception>
     public static IReadOnlyList<Caution> Cautions => LazyCautions.Value;
+
+    /// <summary>How an operation is tried on an offcut, by its name; one that is no use by itself is not there.</summary>
+    /// <exception cref="InvalidDataException">A row is broken: a bug.</exception>
+    public static IReadOnlyDictionary<string, string> Trials => LazyTrials.Value;
 }

@@ -65,8 +65,8 @@ internal sealed record RateReading(RatePer Per, string Unit, double Share)
         figure switch { < 1 => "0.00", < 10 => "0.0", _ => "0" },
         CultureInfo.InvariantCulture);
 
-    /// <summary><c>1.2 ft/min</c>.</summary>
-    public string WriteWithUnit(double figure) => $"{Write(figure)} {Unit}";
+    /// <summary>The middle, without its unit: <c>1.2</c>.</summary>
+    public string Write(TimeBelief belief) => Write(Middle(belief));
 
     /// <summary><c>0.9 to 1.3</c>.</summary>
     public string WriteRange(TimeBelief belief)

@@ -17,6 +17,9 @@ internal sealed record ToldRates
     /// <summary>The rates that are shown, in the catalogue's order.</summary>
     public required IReadOnlyList<OperationRate> Rates { get; init; }
 
+    /// <summary>Whether operations that were never timed are left out of them.</summary>
+    public bool IsCutShort { get; init; }
+
     /// <summary>Entries that nothing is learned from.</summary>
     public required IReadOnlyList<LeftOut> LeftOut { get; init; }
 
@@ -49,6 +52,9 @@ internal sealed record ToldRates
         .. Odd.Count == 0 ? (string[])[] : [$"{CountWords.Of(Odd.Count, "time")} so far from what was expected that {(Odd.Count == 1 ? "it is" : "they are")} held out until you say what {(Odd.Count == 1 ? "it is" : "they are")}: shopdays log odd"],
         .. LeftOutWords.Of(LeftOut),
     ];
+
+    /// <summary>What the figures of the table mean.</summary>
+    public static string SmallPrint => "What the tables say and what is believed now is the middle, pauses between strokes and usual rest included; in joints it is the time of a practised piece. The 80 % range is of the rate itself, on an average day: a single task strays further. Under each operation stands what the figures hold for.";
 
     /// <summary>How one of the rates is read in this shop.</summary>
     public RateReading ReadingOf(OperationRate rate) => RateReading.Of(rate, Shop.Format);

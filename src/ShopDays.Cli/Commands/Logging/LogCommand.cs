@@ -20,6 +20,7 @@ internal sealed class LogCommand(Screen screen, IClock clock) : IShopCommand
         new FixLog(screen, clock).Describe(),
         new DeleteLog(screen, clock).Describe(),
         new RestoreLog(screen, clock).Describe(),
+        new OddLog(screen, clock).Describe(),
         new StandingLog(screen, clock, "keep", Logbook.Standing.Kept, "Say that an odd time is right, so that it is learned from.").Describe(),
         new StandingLog(screen, clock, "unusual", Logbook.Standing.Unusual, "Say that a time is right but such a day should not count: nothing is learned from it.").Describe(),
         new SheetLog(screen, clock).Describe(),

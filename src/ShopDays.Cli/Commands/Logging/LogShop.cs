@@ -17,9 +17,11 @@ internal sealed record LogShop(ShopFolder Folder, Shop Shop, OperationCatalogue 
     public DateTimeZone Zone => Shop.Place.Zone;
 
     /// <summary>Reads the shop in whose folder the maker stands; mistakes of its files are printed.</summary>
+    /// <param name="screen">Where they are printed.</param>
+    /// <param name="nothing">What did not come of it.</param>
     /// <returns>The shop; null when there are mistakes.</returns>
     /// <exception cref="FileTroubleException">There is no shop here.</exception>
-    public static LogShop? Read(Screen screen)
+    public static LogShop? Read(Screen screen, string nothing = "nothing was logged")
     {
         var folder = ShopFolder.MustFindFrom(Directory.GetCurrentDirectory());
         var findings = new Findings();
@@ -32,19 +34,19 @@ internal sealed record LogShop(ShopFolder Folder, Shop Shop, OperationCatalogue 
             return new(folder, shop, operations);
         }
 
-        SayMistakes(screen, findings.InOrder());
+        SayMistakes(screen, findings.InOrder(), nothing);
         return null;
     }
 
     /// <summary>Prints mistakes of files, and that nothing was written.</summary>
-    public static void SayMistakes(Screen screen, IReadOnlyList<Finding> findings)
+    public static void SayMistakes(Screen screen, IReadOnlyList<Finding> findings, string nothing = "nothing was logged")
     {
         foreach (var finding in findings)
         {
             screen.Error.WriteLine(finding);
         }
 
-        screen.Error.WriteLine($"{CountWords.Of(findings.Count, "mistake")}; nothing was logged");
+        screen.Error.WriteLine($"{CountWords.Of(findings.Count, "mistake")}; {nothing}");
     }
 
     /// <summary>The worker of a name, or the first one where none is typed; null, and a complaint, when there is no such one.</summary>

@@ -61,7 +61,8 @@ internal static class BoardDrawings
             [(heading, new(Margin, Margin)), (picture.Drawn(), new(Margin, Margin + head)), (key, new(Margin, below))]);
     }
 
-    private static (Picture Picture, double Height) Lines(IReadOnlyList<string> texts, TextStyle style, double width)
+    /// <summary>Texts in as many lines as they need, each below the one before, and the height of them all.</summary>
+    internal static (Picture Picture, double Height) Lines(IReadOnlyList<string> texts, TextStyle style, double width)
     {
         var picture = new Picture();
         var down = 0.0;

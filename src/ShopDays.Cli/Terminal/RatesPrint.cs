@@ -1,0 +1,80 @@
+using ShopDays.Cli.Phrases;
+
+namespace ShopDays.Cli.Terminal;
+
+/// <summary>A shop's rates and how far to trust them, for the eyes.</summary>
+internal static class RatesPrint
+{
+    /// <summary>Prints them.</summary>
+    public static void Print(Screen screen, ToldRates told)
+    {
+        foreach (var sentence in told.Sentences)
+        {
+            screen.Wrapped(sentence);
+        }
+
+        PrintTable(screen, told);
+        if (told.NotLearnedFrom is { Count: > 0 } left)
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine("Not learned from:");
+            foreach (var one in left)
+            {
+                screen.Wrapped("- " + one, indent: 2);
+            }
+        }
+
+        if (told.IsCutShort)
+        {
+            screen.Out.WriteLine();
+            screen.Wrapped("Operations that were never timed are not listed: shopdays rates --all");
+        }
+    }
+
+    /// <summary>Prints the times that are asked about, each with what can be typed.</summary>
+    public static void PrintOdd(Screen screen, IReadOnlyList<OddTime> odd)
+    {
+        if (odd.Count == 0)
+        {
+            screen.Out.WriteLine("No time in the log looks odd.");
+            return;
+        }
+
+        screen.Wrapped($"{(odd.Count == 1 ? "This time is" : "These times are")} far outside what all others make one expect; nothing is learned from {(odd.Count == 1 ? "it" : "them")} until you say what {(odd.Count == 1 ? "it is" : "they are")}.");
+        foreach (var one in odd)
+        {
+            screen.Out.WriteLine();
+            screen.Wrapped($"{char.ToUpperInvariant(one.Told[0])}{one.Told[1..]}.");
+            foreach (var (command, meaning) in one.Answers)
+            {
+                screen.Hanging("  ", $"{command,-34} {meaning}");
+            }
+        }
+    }
+
+    private static void PrintTable(Screen screen, ToldRates told)
+    {
+        if (told.Rates.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        var table = Grid.WithHeads("operation", ">tables", ">now", ">80 % range", "", ">times");
+        foreach (var rate in told.Rates)
+        {
+            var reading = told.ReadingOf(rate);
+            var at = told.AtOf(rate);
+            table.AddTexts(
+                ToldRates.NameOf(rate) + (at.Length == 0 ? "" : "\n  " + at),
+                reading.Write(rate.Prior),
+                reading.Write(rate.Learned),
+                reading.WriteRange(rate.Learned),
+                reading.Unit,
+                CountWords.Number(rate.Entries) + (rate.HeldOut == 0 ? "" : $" + {CountWords.Number(rate.HeldOut)}"));
+        }
+
+        screen.Console.Write(table);
+        screen.Wrapped(ToldRates.SmallPrint);
+    }
+}
