@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using NodaTime;
 using ShopDays.Cli.Commands.Logging;
 using ShopDays.Cli.Files;
@@ -108,7 +109,16 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
             LeftOut = learned.Work.LeftOut,
             Entries = learned.Entries.Count,
             Today = shop.Today(clock),
+            Timbers = TimbersOf(shop.Folder),
         };
+    }
+
+    // Several timbers share a hardness: those that the shop's jobs name are named before others. The text is enough for that,
+    // also of a job that has mistakes.
+    private static IReadOnlyList<string> TimbersOf(ShopFolder folder)
+    {
+        var jobs = string.Join('\n', folder.JobNames().Select(job => Encoding.UTF8.GetString(folder.Read(Path.Combine(ShopFolder.JobsFolderName, job + ShopFolder.JobFileEnding)).Bytes)));
+        return [.. BuiltIn.Species.Names.Where(name => jobs.Contains(name, StringComparison.OrdinalIgnoreCase))];
     }
 
     private List<string> Write(ToldRates told, string? paper, string? folder)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopDays.Cli.Files;
 using ShopDays.Measures;
 using ShopDays.Work;
@@ -36,8 +37,8 @@ internal static class PropertyWords
     public static string Written(double inches, LengthFormat format)
     {
         var length = Length.FromInches((decimal)inches);
-        return format.IsExact(length) || length > format.Step * 4
-            ? format.Write(length)
-            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{inches:0.###}\"");
+        return format.IsExact(length) || length > format.Step * 4 ? format.Write(length)
+            : format == LengthFormat.Millimetres ? string.Create(CultureInfo.InvariantCulture, $"{length.Millimetres:0.#} mm")
+            : string.Create(CultureInfo.InvariantCulture, $"{inches:0.###}\"");
     }
 }

@@ -24,8 +24,8 @@ internal enum RatePer
 /// <param name="Share">How many of that name's unit one unit of the catalogue is.</param>
 internal sealed record RateReading(RatePer Per, string Unit, double Share)
 {
-    /// <summary>Length that takes longer than so many minutes a unit is read the other way.</summary>
-    private const double SlowestPerMinute = 2;
+    /// <summary>Length that takes longer than so many minutes a foot is read the other way.</summary>
+    private const double SlowestPerMinute = 1.4;
 
     /// <summary>The reading of an operation in the units that a shop writes in; it depends on the catalogue alone, so that it never changes by learning.</summary>
     public static RateReading Of(OperationRate rate, LengthFormat format)
@@ -35,7 +35,7 @@ internal sealed record RateReading(RatePer Per, string Unit, double Share)
         var first = named.Split(' ')[0];
         return unit.Kind switch
         {
-            UnitKind.Length when rate.Method.MinutesPerUnit / share <= SlowestPerMinute * (first == "m" ? 1 / 0.3048 : 1) => new(RatePer.Minute, first + "/min", share),
+            UnitKind.Length when rate.Method.MinutesPerUnit * unit.Of(Length.FromInches(12m)) <= SlowestPerMinute => new(RatePer.Minute, first + "/min", share),
             UnitKind.Length => new(RatePer.Each, "min/" + first, share),
             UnitKind.Area => new(RatePer.Hour, first + "/h", share),
             _ => new(RatePer.Each, "min each", 1),

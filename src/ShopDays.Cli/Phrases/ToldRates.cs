@@ -49,7 +49,7 @@ internal sealed record ToldRates
     /// <summary>What was left out and why, and how many times are asked about.</summary>
     public IReadOnlyList<string> NotLearnedFrom =>
     [
-        .. Odd.Count == 0 ? (string[])[] : [$"{CountWords.Of(Odd.Count, "time")} so far from what was expected that {(Odd.Count == 1 ? "it is" : "they are")} held out until you say what {(Odd.Count == 1 ? "it is" : "they are")}: shopdays log odd"],
+        .. Odd.Count == 0 ? (string[])[] : [$"{CountWords.Of(Odd.Count, "time")} so far from what was expected that {(Odd.Count == 1 ? "it is" : "they are")} held out, behind a + in the table, until you say what {(Odd.Count == 1 ? "it is" : "they are")}: shopdays log odd"],
         .. LeftOutWords.Of(LeftOut),
     ];
 

@@ -20,7 +20,7 @@ internal sealed record ToldTrials
 
     /// <summary>How every trial is done.</summary>
     public static string InGeneral =>
-        "For each: sharp iron, timber and thickness as stated, lines struck beforehand. Let the watch run from the first stroke to the last, with the pauses that you would make anyway, and write down how much you did and how long it took; more or less than stated is as good.";
+        "For each: sharp iron, the tools set up and the gauges set beforehand, timber and sizes as stated. Let the watch run from the first stroke to the last, with the pauses that you would make anyway, and write down how much you did and how long it took; more or less than stated is as good.";
 
     /// <summary>How wide the range is now.</summary>
     public string Now => $"{Read.Job.Name} takes between {Hours(Advice.Low)} and {Hours(Advice.High)} at the bench (four times in five): a range of {Hours(Advice.Width)}. These trials are expected to narrow it most:";

@@ -47,7 +47,7 @@ internal static class RatesPrint
             screen.Wrapped($"{char.ToUpperInvariant(one.Told[0])}{one.Told[1..]}.");
             foreach (var (command, meaning) in one.Answers)
             {
-                screen.Hanging("  ", $"{command,-34} {meaning}");
+                screen.Hanging($"  {command,-36}", meaning);
             }
         }
     }
@@ -66,7 +66,7 @@ internal static class RatesPrint
             var reading = told.ReadingOf(rate);
             var at = told.AtOf(rate);
             table.AddTexts(
-                ToldRates.NameOf(rate) + (at.Length == 0 ? "" : "\n  " + at),
+                ToldRates.NameOf(rate) + (at.Length == 0 ? "" : "\n  " + at.Replace(", ", ",\n  ", StringComparison.Ordinal)),
                 reading.Write(rate.Prior),
                 reading.Write(rate.Learned),
                 reading.WriteRange(rate.Learned),

@@ -47,10 +47,14 @@ internal static class TrialPrint
         }
     }
 
+    // A name in quotes is never broken, so that each line can be copied as it stands.
+    private static string HeldTogether(string command) =>
+        string.Join('"', command.Split('"').Select((part, at) => at % 2 == 1 ? part.Replace(' ', '\u00a0') : part));
+
     private static void PrintHow(Screen screen, int number, ToldTrial trial)
     {
         screen.Out.WriteLine();
         screen.Hanging($"{CountWords.Number(number)}. ", $"{trial.Name}, {trial.Quantity}{(trial.At.Length > 0 ? $" in {trial.At}" : "")}. {trial.How}{(trial.Cautions.Count > 0 ? $" Mind: {string.Join(", ", trial.Cautions)}." : "")}");
-        screen.Hanging("   ", trial.Command);
+        screen.Hanging("   ", HeldTogether(trial.Command));
     }
 }

@@ -20,7 +20,7 @@ internal sealed class EstimatePicture
 
     private static readonly Pen Bar = new(0.8, 0.5);
     private static readonly Pen Net = new(0.4, 0.8);
-    private static readonly TextStyle Small = new(8, Weight.Regular, 0.2);
+    private static readonly TextStyle Small = new(8.5, Weight.Regular, 0.2);
     private static readonly TextStyle Words = new(9, Weight.Medium, 0.1);
 
     private readonly IReadOnlyList<(double Took, double Low, double Middle, double High, bool IsInside, bool IsHeldOut)> times;

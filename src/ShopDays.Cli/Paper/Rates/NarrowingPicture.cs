@@ -16,7 +16,7 @@ internal sealed class NarrowingPicture(ToldRates told, RateCourse course, double
 {
     private const double Left = 34;
     private const double Right = 8;
-    private const double Head = 29;
+    private const double Head = 34;
     private const double Foot = 17;
     private const double OfTables = 34;
 
@@ -24,7 +24,7 @@ internal sealed class NarrowingPicture(ToldRates told, RateCourse course, double
     private static readonly Fill Tables = Fill.Hatched(Hatch.Rising, 4);
     private static readonly Pen Middle = new(1.3, 0.1);
     private static readonly TextStyle Name = new(10, Weight.SemiBold);
-    private static readonly TextStyle Small = new(8, Weight.Regular, 0.2);
+    private static readonly TextStyle Small = new(8.5, Weight.Regular, 0.2);
 
     private readonly RateReading reading = told.ReadingOf(course.Rate);
 
@@ -94,7 +94,7 @@ internal sealed class NarrowingPicture(ToldRates told, RateCourse course, double
         }
         else
         {
-            Mark.Inside(picture, x, y, 1.7);
+            Mark.Inside(picture, x, y, 2.3);
         }
     }
 

@@ -48,7 +48,8 @@ internal static class RatesBook
         yield return new Heading("How fast this shop works", TypeScale.Title) { BookmarkLevel = 0, Above = 0 };
         yield return new Paragraph($"{told.Shop.Name}, {DateWords.Long(told.Today)}. From {(told.Entries == 1 ? "one entry" : CountWords.Number(told.Entries) + " entries")} of the log.", TypeScale.Body);
         yield return new Heading("How far to trust the ranges", TypeScale.Subheading);
-        yield return new Bullets(told.Sentences, TypeScale.Body);
+        yield return new Paragraph(told.Sentences[0], TypeScale.Bench.In(Weight.SemiBold));
+        yield return new Bullets([.. told.Sentences.Skip(1)], TypeScale.Body);
         if (told.NotLearnedFrom is { Count: > 0 } left)
         {
             yield return new Heading("Not learned from", TypeScale.Subheading);
@@ -67,7 +68,7 @@ internal static class RatesBook
                 Column.Shared("Operation"),
                 Column.Fixed("Tables say", 52, Align.Right),
                 Column.Fixed("Now", 40, Align.Right),
-                Column.Fixed("80 % range of the rate", 84, Align.Right),
+                Column.Fixed("80 % range of the rate", 100, Align.Right),
                 Column.Fixed("", 48),
                 Column.Fixed("Times", 30, Align.Right),
             ],
@@ -94,6 +95,7 @@ internal static class RatesBook
         var picture = new EstimatePicture(told.Model, width);
         yield return new Heading(EstimatePicture.Title, TypeScale.Heading) { BookmarkLevel = 0, Above = 0 };
         yield return new Paragraph("Each mark is a timed task, beside what all the other times made one expect of it. Where its bar crosses the broken line it lies inside its 80 % range: four in five should.", TypeScale.Body);
+        yield return new Gap(8);
         yield return new Drawing(picture.Height, (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y)));
     }
 
@@ -101,6 +103,7 @@ internal static class RatesBook
     {
         yield return new Heading("How rates became known", TypeScale.Heading) { BookmarkLevel = 0, Above = 0 };
         yield return new Paragraph(Key, TypeScale.Body);
+        yield return new Gap(6);
         var width = (area.Width - Between) / 2;
         foreach (var row in courses.Chunk(2))
         {
