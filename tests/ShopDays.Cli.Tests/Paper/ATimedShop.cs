@@ -3,7 +3,6 @@ using ShopDays.Cli.Files;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
 using ShopDays.Logbook;
-using ShopDays.Measures;
 using ShopDays.Times;
 using ShopDays.Work;
 
