@@ -54,6 +54,23 @@ internal sealed record LearnedRates
         return new() { Model = model, Prior = prior, Entries = entries, Work = work, Behind = new(entries.Count, work.Timed.Count - odd, odd, work.LeftOut, PriorOnly: false) };
     }
 
+    /// <summary>
+    /// The rates as they were known when the first entry of a job was written down: by them its boards were laid out, and
+    /// what is learned while they are sawn must not lay them out anew.
+    /// </summary>
+    /// <returns>The rates; these themselves while nothing of the job is logged.</returns>
+    public LearnedRates Before(ShopAndJob read)
+    {
+        var own = Entries.Where(entry => string.Equals(entry.Job, read.LogName, StringComparison.Ordinal)).ToList();
+        if (own.Count == 0 || Behind.PriorOnly)
+        {
+            return this;
+        }
+
+        var first = own.MinBy(entry => entry.Id.Number)!;
+        return From([.. Entries.Where(entry => entry.Id.Number < first.Id.Number)], read.Shop, read.Operations, first.On.Date);
+    }
+
     private static LearnedRates FromPrior(IReadOnlyList<LogEntry> entries, OperationCatalogue operations)
     {
         var prior = RateModel.FromPrior(operations);

@@ -1,4 +1,3 @@
-using NodaTime;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -8,13 +7,14 @@ namespace ShopDays.Cli.Commands;
 internal static class PromiseThen
 {
     /// <summary>
-    /// The promise of the whole job, no board sawn yet, planned from its start by what the log held before the first entry
-    /// of the job. Where that cannot be planned any more, of the job as it is now, and failing that by the rates of now.
+    /// The promise of the whole job, no board sawn yet, planned from its start by what the log held when the first entry of
+    /// the job was written down. Where that cannot be planned any more, of the job as it is now, and failing that by the
+    /// rates of now.
     /// </summary>
     /// <returns>The promise; null when the job cannot be planned at all.</returns>
     public static Promise? Of(Workings workings)
     {
-        var then = RatesOf(workings);
+        var then = workings.Rates.Before(workings.Read);
         return Planned(workings.BeforeSawing(then)) ?? Planned(workings.By(then)) ?? Planned(workings);
     }
 
@@ -27,19 +27,5 @@ internal static class PromiseThen
 
         var start = then.Read.Shop.Place.Zone.AtStartOfDay(then.Read.Job.Start).ToInstant();
         return Promise.Of(then.Read.LogName, start, planned, graph, then.Rates.Model, then.DrawsOf(graph).OfAll());
-    }
-
-    private static LearnedRates RatesOf(Workings workings)
-    {
-        var rates = workings.Rates;
-        var read = workings.Read;
-        var own = rates.Entries.Where(entry => string.Equals(entry.Job, read.LogName, StringComparison.Ordinal)).Select(entry => entry.On).ToList();
-        if (own.Count == 0 || rates.Behind.PriorOnly)
-        {
-            return rates;
-        }
-
-        var first = own.Min(on => (on.Date, on.Ended ?? Instant.MinValue));
-        return LearnedRates.From([.. rates.Entries.Where(entry => (entry.On.Date, entry.On.Ended ?? Instant.MinValue).CompareTo(first) < 0)], read.Shop, read.Operations, first.Date);
     }
 }

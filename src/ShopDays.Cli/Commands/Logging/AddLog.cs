@@ -28,7 +28,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
     private readonly Option<bool> json = LogOptions.Json();
     private readonly Option<bool> quiet = LogOptions.Quiet();
     private readonly TimedStretch byItself = new();
-    private readonly PlanOptions plan = new();
+    private readonly PlanOptions plan = new(clock);
 
     public Command Describe()
     {

@@ -23,7 +23,7 @@ internal sealed class FixLog(Screen screen, IClock clock)
     private readonly Option<string?> why = LogOptions.Why();
     private readonly Option<bool> json = LogOptions.Json();
     private readonly Option<bool> quiet = LogOptions.Quiet();
-    private readonly PlanOptions plan = new();
+    private readonly PlanOptions plan = new(clock);
 
     public Command Describe()
     {

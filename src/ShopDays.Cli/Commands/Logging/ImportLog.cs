@@ -21,7 +21,7 @@ internal sealed class ImportLog(Screen screen, IClock clock)
     private readonly Option<LocalDate?> on = LogOptions.On();
     private readonly Option<bool> json = LogOptions.Json();
     private readonly Option<bool> quiet = LogOptions.Quiet();
-    private readonly PlanOptions plan = new();
+    private readonly PlanOptions plan = new(clock);
 
     public Command Describe()
     {

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Terminal;
 using ShopDays.Layouts;
@@ -17,8 +18,13 @@ internal sealed class PlanOptions
     private readonly Option<string> effort = new("--effort") { Description = "The effort of the plan's layout, where it was made with one.", DefaultValueFactory = _ => "normal" };
     private readonly Option<string?> prefer = new("--prefer") { Description = "What the plan's layout spares, where it was made so." };
 
-    public PlanOptions()
+    private readonly IClock clock;
+
+    /// <summary>Makes the options.</summary>
+    /// <param name="clock">Tells how old the entries are that rates are learned from.</param>
+    public PlanOptions(IClock clock)
     {
+        this.clock = clock;
         effort.AcceptOnlyFromAmong(Efforts);
         prefer.AcceptOnlyFromAmong("timber", "sawing");
     }
@@ -37,6 +43,7 @@ internal sealed class PlanOptions
         parsed.GetValue(seed),
         (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort)),
         parsed.GetValue(prefer) switch { "timber" => LayoutPreference.Timber, "sawing" => LayoutPreference.Sawing, _ => LayoutPreference.AsPriced },
+        LearnedRates.Of(read.Folder, read.Shop, read.Operations, clock),
         new(screen.Error, false, screen.ErrorIsTerminal, screen.Width, screen.Time));
 
     private static int SeedOf(ArgumentResult typed)

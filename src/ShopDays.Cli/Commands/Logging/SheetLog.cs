@@ -17,7 +17,7 @@ internal sealed class SheetLog(Screen screen, IClock clock)
     private readonly Argument<string?> to = new("FILE") { Description = "The CSV file to write; left out, it is printed.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Option<LocalDate?> on = LogOptions.On();
     private readonly Option<bool> quiet = LogOptions.Quiet();
-    private readonly PlanOptions plan = new();
+    private readonly PlanOptions plan = new(clock);
 
     public Command Describe()
     {

@@ -14,7 +14,7 @@ internal sealed class StartLog(Screen screen, IClock clock)
     private readonly Argument<string[]> task = new("TASK") { Description = "The task's mark, its name or words of it.", Arity = ArgumentArity.ZeroOrMore };
     private readonly Option<string?> worker = LogOptions.Worker();
     private readonly Option<bool> quiet = LogOptions.Quiet();
-    private readonly PlanOptions plan = new();
+    private readonly PlanOptions plan = new(clock);
 
     public Command Describe()
     {
