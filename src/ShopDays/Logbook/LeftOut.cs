@@ -3,7 +3,7 @@ namespace ShopDays.Logbook;
 /// <summary>Why nothing is learned from some entries.</summary>
 public enum LeftOutReason
 {
-    /// <summary>The task is not finished, and how much of it is done is not said.</summary>
+    /// <summary>The task is not finished, and how much of it is done is not said, or not of one operation and method.</summary>
     NotFinished,
 
     /// <summary>The task is timed by a guess, not by an operation.</summary>

@@ -51,6 +51,13 @@ public sealed record LoggedWork
         Factor = timing.Factor,
     };
 
+    /// <summary>Whether the quantities of two add up: they count one unit of one operation by one method.</summary>
+    public bool IsLike(LoggedWork? other) =>
+        other is not null
+        && string.Equals(Operation, other.Operation, StringComparison.OrdinalIgnoreCase)
+        && string.Equals(Method, other.Method, StringComparison.OrdinalIgnoreCase)
+        && string.Equals(Unit, other.Unit, StringComparison.Ordinal);
+
     /// <summary>The same work as the catalogue knows it now.</summary>
     /// <returns>The timing; null when the catalogue has no such operation or method, or counts it in another unit.</returns>
     public TaskTiming.ByOperation? In(OperationCatalogue catalogue) =>

@@ -11,7 +11,8 @@ public sealed record WorkTimed(IReadOnlyList<TimedWork> Timed, IReadOnlyList<Lef
     /// <summary>
     /// Puts the entries of each task together. A task goes over as many entries as it takes until one finishes it: its time
     /// is theirs together and its quantity is the finishing one's. One that is not finished yet counts with the quantity
-    /// that its entries have so far, where each says it. Work timed by itself is whole in each entry.
+    /// that its entries have so far, where each says it of the same operation and method. Work timed by itself is whole in
+    /// each entry.
     /// </summary>
     /// <param name="entries">The log, in any order; they are taken by when they were, and those of one moment by their numbers.</param>
     /// <param name="catalogue">The operations as they are known now.</param>
@@ -72,7 +73,7 @@ public sealed record WorkTimed(IReadOnlyList<TimedWork> Timed, IReadOnlyList<Lef
         }
 
         var isWhole = last.Finished || last.Job is null;
-        if (!isWhole && round.Any(entry => entry.Work is null))
+        if (!isWhole && !round.All(entry => entry.Work is { } work && work.IsLike(last.Work)))
         {
             return LeftOutReason.NotFinished;
         }
