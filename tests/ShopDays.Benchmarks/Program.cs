@@ -9,6 +9,7 @@ return args switch
     ["layout"] => LayoutTimes.Print(),
     ["learn"] => LearnTimes.Print(),
     ["makers"] => Makers.Print(),
+    ["regression"] => CertifiedDigits.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
     ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
     ["short"] => ShortStock.Print(),
@@ -19,6 +20,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | makers | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | makers | regression | sawing [long] | short | triplets");
     return 2;
 }
