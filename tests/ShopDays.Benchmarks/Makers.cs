@@ -16,24 +16,25 @@ namespace ShopDays.Benchmarks;
 /// </summary>
 internal static class Makers
 {
-    private const int Many = 200;
     private const int Courses = 400;
     private const string Maker = "maker";
 
     private static readonly LocalDate Day = new(2000, 1, 1);
     private static readonly int[] Logged = [0, 5, 20, 100];
 
-    public static int Print()
+    /// <summary>Prints the table.</summary>
+    /// <param name="many">How many makers of each kind.</param>
+    public static int Print(int many)
     {
         var tried = TasksOf("elm-workbench", "bench").Concat(TasksOf("evening-cupboard", "wall-cupboard")).ToList();
         var job = TasksOf("tidewater-commission", "writing-table");
-        Console.WriteLine($"{Many} makers of each kind, seeds 1 to {Many}; a job of {job.Count} tasks, learned on {tried.Count} tasks of two others");
+        Console.WriteLine($"{many} makers of each kind, seeds 1 to {many}; a job of {job.Count} tasks, learned on {tried.Count} tasks of two others");
         Console.WriteLine("every time is as it was, so those that the program asks about are kept");
         Console.WriteLine("held: share inside the 80 % range, of tasks and of the job's hours; off: median error of the job's hours");
         Console.WriteLine("maker                     | " + string.Join(" | ", Logged.Select(count => $"after {count,3}: tasks   job    off")));
         foreach (var kind in (HiddenMaker.Kind[])[HiddenMaker.Kind.Inside, .. HiddenMaker.Kind.Outside])
         {
-            var rows = Enumerable.Range(1, Many).Select(seed => Walk(kind, seed, tried, job)).ToList();
+            var rows = Enumerable.Range(1, many).Select(seed => Walk(kind, seed, tried, job)).ToList();
             Console.WriteLine($"{kind.Name,-25} | " + string.Join(" | ", Logged.Select((_, stage) => string.Create(
                 CultureInfo.InvariantCulture,
                 $"           {rows.Average(row => row[stage].Tasks),6:0.0%} {rows.Average(row => row[stage].Job ? 1.0 : 0),6:0.0%} {Median(rows.Select(row => row[stage].Off)),6:0.0%}"))));
