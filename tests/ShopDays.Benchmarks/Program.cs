@@ -8,6 +8,7 @@ return args switch
     ["guillotine"] => Guillotine.Print(),
     ["layout"] => LayoutTimes.Print(),
     ["learn"] => LearnTimes.Print(),
+    ["log"] => LogTimes.Print(),
     ["makers", ..] => Makers.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 200),
     ["regression"] => CertifiedDigits.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
@@ -20,6 +21,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | makers [MANY] | regression | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | log | makers [MANY] | regression | sawing [long] | short | triplets");
     return 2;
 }

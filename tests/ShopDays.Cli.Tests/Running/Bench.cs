@@ -9,6 +9,7 @@ internal sealed class Bench : IDisposable
 {
     private readonly Process process;
     private readonly List<string> said = [];
+    private readonly SemaphoreSlim heard = new(0);
     private readonly Task reading;
     private readonly Task<string> complaints;
 
@@ -21,6 +22,7 @@ internal sealed class Bench : IDisposable
             while (await process.StandardOutput.ReadLineAsync() is { } line)
             {
                 said.Add(line);
+                heard.Release();
             }
         });
     }
@@ -54,6 +56,9 @@ internal sealed class Bench : IDisposable
         }
     }
 
+    /// <summary>Waits until it has said one line more.</summary>
+    public Task Hear() => heard.WaitAsync(TestContext.Current.CancellationToken);
+
     /// <summary>Kills it without warning (SIGKILL), and gives all the lines that it had said.</summary>
     public async Task<IReadOnlyList<string>> Kill()
     {
@@ -70,7 +75,11 @@ internal sealed class Bench : IDisposable
         return lines;
     }
 
-    public void Dispose() => process.Dispose();
+    public void Dispose()
+    {
+        process.Dispose();
+        heard.Dispose();
+    }
 
     private async Task<IReadOnlyList<string>> Ended()
     {

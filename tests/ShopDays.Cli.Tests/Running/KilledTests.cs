@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Store;
@@ -12,10 +11,11 @@ public sealed class KilledTests
 {
     private const int Rounds = 200;
     private const int AtOnce = 2;
+    private const int MostLines = 48;
 
     /// <summary>
-    /// Two at a time, each in a shop of its own: one process is fed lines and killed while the next is already starting. The
-    /// moments are drawn from a seed, over the whole life of the process: start, first entry, many entries.
+    /// Two at a time, each in a shop of its own. Each is fed many lines at once and killed without warning: one in eight while
+    /// it starts and makes or opens the file, the others some way behind a drawn number of entries, while it writes the next.
     /// </summary>
     [Fact]
     public async Task Nothing_that_was_acknowledged_is_lost_when_the_program_is_killed_and_the_log_opens_clean()
@@ -33,11 +33,10 @@ public sealed class KilledTests
         folder.WithShop(ATrayShop.Shop);
         var random = new Random(seed);
         var acknowledged = new Dictionary<long, string>();
-        var (withEntries, typed) = (0, 0);
+        var withEntries = 0;
         for (var round = 0; round < rounds; round++)
         {
-            var said = await OneLife(folder, TimeSpan.FromMilliseconds(150 + random.Next(450)), typed);
-            typed += said.Count;
+            var said = await OneLife(folder, random, isStillStarting: round % 8 == 0, round);
             foreach (var line in said)
             {
                 // A short line goes into a pipe whole or not at all (PIPE_BUF of POSIX), so each one read was said.
@@ -52,13 +51,25 @@ public sealed class KilledTests
         return (withEntries, acknowledged.Count);
     }
 
-    private static async Task<IReadOnlyList<string>> OneLife(FreshFolder folder, TimeSpan until, int typed)
+    private static async Task<IReadOnlyList<string>> OneLife(FreshFolder folder, Random random, bool isStillStarting, int round)
     {
         using var bench = Bench.In(folder.Path, "log", "add", "--timed", "-");
-        for (var life = Stopwatch.StartNew(); life.Elapsed < until; typed++)
+        await bench.Type(string.Join('\n', Enumerable.Range(1, MostLines).Select(line => string.Create(CultureInfo.InvariantCulture, $"rip 12 ft {1 + (line % 90)}m # round {round}, line {line}"))));
+        if (isStillStarting)
         {
-            await bench.Type(string.Create(CultureInfo.InvariantCulture, $"rip 12 ft {1 + (typed % 90)}m # line {typed}"));
-            await Task.Yield();
+            await Task.Delay(random.Next(400), TestContext.Current.CancellationToken);
+            return await bench.Kill();
+        }
+
+        for (var entries = 1 + random.Next(MostLines / 4); entries > 0; entries--)
+        {
+            await bench.Hear();
+        }
+
+        // Somewhere within the next entry or two: a turn of this loop is far shorter than an entry takes.
+        for (var turns = random.Next(200_000); turns > 0; turns--)
+        {
+            Thread.SpinWait(1);
         }
 
         return await bench.Kill();
