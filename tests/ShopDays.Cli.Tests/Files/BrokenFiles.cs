@@ -1,6 +1,8 @@
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Files.Jobs;
 using ShopDays.Cli.Files.Sawn;
+using ShopDays.Cli.Store;
+using ShopDays.Cli.Tests.Store;
 
 namespace ShopDays.Cli.Tests.Files;
 
@@ -26,7 +28,7 @@ internal static class BrokenFiles
     public static IReadOnlyList<Finding> Read(string name) => Read(Path.GetDirectoryName(name)!, SourceFile.Read(Path.Combine(Folder, name), Path.GetFileName(name)));
 
     /// <summary>Reads a file as what it is meant to be.</summary>
-    /// <param name="kind">shop, job, rates, parts or sawn.</param>
+    /// <param name="kind">shop, job, rates, parts, sawn or log.</param>
     /// <param name="file">The file.</param>
     public static IReadOnlyList<Finding> Read(string kind, SourceFile file)
     {
@@ -58,6 +60,9 @@ internal static class BrokenFiles
                 break;
             case "parts":
                 JobFile.Read(JobAround(file), SoundShop(), Known, findings);
+                break;
+            case "log":
+                LogSheet.Read(file, ASheet.Settings(findings));
                 break;
             default:
                 throw new ArgumentException(kind, nameof(kind));

@@ -1,0 +1,83 @@
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Store;
+using ShopDays.Cli.Tests.Commands;
+using Xunit;
+
+namespace ShopDays.Cli.Tests.Running;
+
+/// <summary>Times typed back from paper.</summary>
+public sealed class LogAddTests : IDisposable
+{
+    private readonly FreshFolder folder = new FreshFolder().WithATray();
+
+    [Fact]
+    public async Task Tasks_are_named_by_mark_by_name_or_by_words_of_it_many_in_one_go()
+    {
+        var sheet = (await Ran.In(folder.Path, "log", "sheet", "tray")).WentWell().Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal("job,date,mark,task,start,stop,took,done,note", sheet[0]);
+        var marks = sheet[1..].Select(line => line.Split(',')[2]).ToList();
+        Assert.Equal(marks.Count, marks.Distinct().Count());
+        var whole = sheet.Single(line => line.Contains("fetch and stack", StringComparison.Ordinal)).Split(',')[3];
+
+        var said = (await Ran.In(folder.Path, "log", "add", "tray", marks[1], "45m", whole, "1h10", "half", "choose", "chalk", "20", "min", "--on", "2026-04-17")).Complaints;
+        Assert.Contains(said, line => line.Contains("'choose chalk 20 min' has no time behind it", StringComparison.Ordinal));
+        var ran = (await Ran.In(folder.Path, "log", "add", "tray", marks[2], "45m", whole, "1h10", "half", "choose", "chalk", "20m", "--on", "2026-04-17", "--note", "'); drop table entry; --\u001b[31m")).WentWell();
+        Assert.Equal(3, ran.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+
+        using var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        Assert.Equal([45d, 70d, 20d], log.All().Select(entry => entry.Took.Minutes));
+        Assert.Equal([true, false, true], log.All().Select(entry => entry.Finished));
+        Assert.All(log.All(), entry => Assert.Equal(("tray", "'); drop table entry; --\u001b[31m", "maker"), (entry.Job, entry.Note, entry.Worker)));
+        Assert.Equal(whole, log.All()[1].Task);
+        Assert.Null(log.All()[1].Work);
+        Assert.NotNull(log.All()[0].Work);
+
+        var list = (await Ran.In(folder.Path, "log", "list")).WentWell().Out;
+        Assert.DoesNotContain('\u001b', list);
+        Assert.All(list.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Theory]
+    [InlineData("no task of tray is called 'plane the moon'; type its mark, its name or words of it", "tray", "plane the moon", "45m")]
+    [InlineData("'side' has no time behind it; expected a task and a time, such as KDR 45m, with half behind it where it goes on another day", "tray", "side")]
+    [InlineData("no worker of the shop is called 'makr'; expected maker; nearest: maker", "tray", "side", "45m", "--worker", "makr")]
+    [InlineData("Fri 1 Jan 2100 is still to come", "tray", "side", "45m", "--on", "2100-01-01")]
+    [InlineData("no operation is called 'ripp'; expected one of 51 operations; nearest: rip", "--timed", "ripp", "12", "20m")]
+    [InlineData("'kg' does not count this operation; expected ft of cut", "--timed", "rip", "12", "kg", "20m")]
+    [InlineData("'rip 20m' does not say how much was done", "--timed", "rip", "20m")]
+    [InlineData("no method of 'rip' is called 'axe'", "--timed", "rip", "12", "20m", "--method", "axe")]
+    public async Task A_slip_is_told_and_nothing_is_logged(string complaint, params string[] typed)
+    {
+        var ran = await Ran.In(folder.Path, ["log", "add", .. typed]);
+        Assert.Equal((1, ""), (ran.ExitCode, ran.Out));
+        Assert.StartsWith(complaint, ran.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder.File(ShopLog.FileName)));
+    }
+
+    [Fact]
+    public async Task Work_timed_by_itself_keeps_what_it_was_done_in()
+    {
+        (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "3", "m", "20m", "--thickness", "50 mm", "--species", "white oak", "--method", "band saw", "-q")).WentWell();
+        using var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        var work = Assert.Single(log.All()).Work!;
+        Assert.Equal(("rip", "band saw", "ft of cut"), (work.Operation, work.Method, work.Unit));
+
+        // 3 m in feet of 304.8 mm and 50 mm in inches of 25.4 mm (exact by definition since 1959); lbf of white oak: Wood Handbook, table 5-3b.
+        Assert.Equal(3000 / 304.8, work.Quantity, 1e-9);
+        Assert.Equal(50 / 25.4, work.Covariates[ShopDays.Work.Covariate.Thickness], 1e-9);
+        Assert.Equal(1360, work.Covariates[ShopDays.Work.Covariate.Hardness]);
+    }
+
+    [Fact]
+    public async Task Of_many_lines_one_with_a_mistake_is_told_by_its_number_and_the_others_are_logged()
+    {
+        using var bench = Bench.In(folder.Path, "log", "add", "--timed", "-");
+        await bench.Type("rip 12 ft 20m # first\n\nrip 12 kg 20m\nrip 6 ft 10m");
+        var (exitCode, said, complaints) = await bench.EndAnyhow();
+        Assert.Equal(1, exitCode);
+        Assert.Equal(2, said.Count);
+        Assert.Equal("line 3: 'kg' does not count this operation; expected ft of cut\n1 line with mistakes; the others are logged\n", complaints);
+    }
+
+    public void Dispose() => folder.Dispose();
+}
