@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Tests.Commands;
 using Xunit;
@@ -85,7 +86,7 @@ public sealed class KilledTests
         }
 
         Assert.Equal(["ok"], log.File.Read(file => file.Rows("pragma integrity_check", row => row.GetString(0))));
-        var there = log.All().ToDictionary(entry => entry.Id.Number, entry => Phrases.LogPhrases.Of(entry));
+        var there = log.All().ToDictionary(entry => entry.Id.Number, entry => LogPhrases.Of(entry));
         Assert.All(acknowledged, one => Assert.Equal(one.Value, there.GetValueOrDefault(one.Key)));
     }
 }

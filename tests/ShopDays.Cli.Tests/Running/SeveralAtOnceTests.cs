@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Tests.Commands;
 using Xunit;
@@ -37,6 +38,6 @@ public sealed class SeveralAtOnceTests
         Assert.Equal(Enumerable.Range(1, programs * Lines).Select(number => (long)number), entries.Select(entry => entry.Id.Number).Order());
         Assert.Equal(
             said.SelectMany(lines => lines).Order(StringComparer.Ordinal),
-            entries.Select(Phrases.LogPhrases.Of).Order(StringComparer.Ordinal));
+            entries.Select(LogPhrases.Of).Order(StringComparer.Ordinal));
     }
 }
