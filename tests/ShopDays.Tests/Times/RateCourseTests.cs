@@ -1,6 +1,5 @@
 using NodaTime;
 using ShopDays.Logbook;
-using ShopDays.Measures;
 using ShopDays.Times;
 using ShopDays.Work;
 using Xunit;
