@@ -10,7 +10,11 @@ internal sealed record LoggableTask(string Name, LoggedWork? Work)
     /// <summary>What a stretch says was done: the whole task where it is finished, else only as much as is said.</summary>
     /// <param name="finished">Whether the task was finished.</param>
     /// <param name="quantity">How much was done; null where it is not said.</param>
-    public LoggedWork? Done(bool finished, double? quantity) => quantity is { } some
-        ? Work is null ? null : Work with { Quantity = some }
-        : finished ? Work : null;
+    public LoggedWork? Done(bool finished, double? quantity) => (finished, quantity) switch
+    {
+        (true, { } whole) when Work is not null => Work with { Quantity = whole },
+        (true, _) => Work,
+        (false, { } some) => Work?.Part(some),
+        (false, null) => null,
+    };
 }

@@ -58,6 +58,15 @@ public sealed record LoggedWork
         && string.Equals(Method, other.Method, StringComparison.OrdinalIgnoreCase)
         && string.Equals(Unit, other.Unit, StringComparison.Ordinal);
 
+    /// <summary>A part of the work: of its setups, and of what goes besides, it has the same share.</summary>
+    /// <param name="quantity">How much of the unit the part is, above 0.</param>
+    public LoggedWork Part(double quantity) => this with
+    {
+        Quantity = quantity,
+        Setups = Setups * quantity / Quantity,
+        Besides = Besides * (quantity / Quantity),
+    };
+
     /// <summary>The same work as the catalogue knows it now.</summary>
     /// <returns>The timing; null when the catalogue has no such operation or method, or counts it in another unit.</returns>
     public TaskTiming.ByOperation? In(OperationCatalogue catalogue) =>

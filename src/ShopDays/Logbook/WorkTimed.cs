@@ -86,7 +86,12 @@ public sealed record WorkTimed(IReadOnlyList<TimedWork> Timed, IReadOnlyList<Lef
         timing = last.Work.In(catalogue);
         if (timing is not null && !isWhole)
         {
-            timing = timing with { Quantity = round.Sum(entry => entry.Work!.Quantity) };
+            timing = timing with
+            {
+                Quantity = round.Sum(entry => entry.Work!.Quantity),
+                Setups = round.Sum(entry => entry.Work!.Setups),
+                Besides = round.Aggregate(WorkTime.Zero, (sum, entry) => sum + entry.Work!.Besides),
+            };
         }
 
         return timing is null ? LeftOutReason.UnknownOperation : null;

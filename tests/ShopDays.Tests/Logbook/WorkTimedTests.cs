@@ -95,6 +95,15 @@ public sealed class WorkTimedTests
     }
 
     [Fact]
+    public void A_part_of_a_task_has_its_share_of_the_setting_up()
+    {
+        var whole = Logged(20) with { Setups = 4, Besides = WorkTime.FromMinutes(10) };
+        var timing = Assert.Single(WorkTimed.Of([Entry(1, 30, work: whole.Part(5)), Entry(2, 20, work: whole.Part(10))], Catalogue).Timed).Timing;
+
+        Assert.Equal((15, 3, 7.5), (timing.Quantity, timing.Setups, timing.Besides.Minutes));
+    }
+
+    [Fact]
     public void A_half_done_task_that_changed_its_operation_on_the_way_waits_until_it_is_finished()
     {
         LogEntry[] log = [Entry(1, 30, work: Logged(3)), Entry(2, 50, work: Logged(5, "plane"))];
