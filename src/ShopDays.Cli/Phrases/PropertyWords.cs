@@ -16,7 +16,7 @@ internal static class PropertyWords
         .OrderBy(one => one.Key == Covariate.Hardness ? -1 : (int)one.Key)
         .Select(one => one.Key switch
         {
-            Covariate.Hardness => Timber(one.Value, timbers) is (var name, true) ? name : $"as hard as {Timber(one.Value, timbers).Name}",
+            Covariate.Hardness => Timber(one.Value, timbers) is (var name, true) ? name : $"timber as hard as {Timber(one.Value, timbers).Name}",
             Covariate.Thickness => Written(one.Value, format) + " thick",
             Covariate.Depth => Written(one.Value, format) + " deep",
             Covariate.Width => Written(one.Value, format) + " wide",

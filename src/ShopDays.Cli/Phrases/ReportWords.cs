@@ -54,7 +54,7 @@ internal static class ReportWords
                 : $"You take {Percent(1 - Math.Exp(card.Bias))} less than expected, on average."
             : card.Times < 2
                 ? "Whether you take longer or less than expected, one time cannot tell."
-                : $"You lean neither way: on average work takes what is expected, within {Percent(Math.Exp(Math.Abs(card.Bias) + (Telling * card.BiasError)) - 1)}.";
+                : $"You lean neither way: on average work takes what is expected, within {Percent(Math.Max(0.01, Math.Exp(Math.Abs(card.Bias) + (Telling * card.BiasError)) - 1))}.";
     }
 
     private static string Sharpness(ReportCard card, double widthOfTables)

@@ -52,6 +52,26 @@ internal static class RatesPrint
         }
     }
 
+    // What a rate holds for stands below its name, set in, in as few lines as the column has room for.
+    private static string Below(string at)
+    {
+        const int Widest = 29;
+        var lines = new List<string>();
+        foreach (var one in at.Split(", ", StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (lines.Count > 0 && lines[^1].Length + one.Length + 2 <= Widest)
+            {
+                lines[^1] += ", " + one;
+            }
+            else
+            {
+                lines.Add(one);
+            }
+        }
+
+        return string.Concat(lines.Select((line, number) => "\n  " + line + (number < lines.Count - 1 ? "," : "")));
+    }
+
     private static void PrintTable(Screen screen, ToldRates told)
     {
         if (told.Rates.Count == 0)
@@ -66,7 +86,7 @@ internal static class RatesPrint
             var reading = told.ReadingOf(rate);
             var at = told.AtOf(rate);
             table.AddTexts(
-                ToldRates.NameOf(rate) + (at.Length == 0 ? "" : "\n  " + at.Replace(", ", ",\n  ", StringComparison.Ordinal)),
+                ToldRates.NameOf(rate) + Below(at),
                 reading.Write(rate.Prior),
                 reading.Write(rate.Learned),
                 reading.WriteRange(rate.Learned),

@@ -36,33 +36,40 @@ internal readonly record struct LogScale(double Low, double High, double From, d
     /// <summary>Round minutes on the axis, with their words; never too near to each other.</summary>
     public IReadOnlyList<(double Value, string Words)> TimeTicks() => Spaced(RoundMinutes.Select(minutes => (minutes, WordsOf(minutes))));
 
-    /// <summary>Round figures on the axis: ones, twos and fives of each ten, and more where that leaves fewer than three.</summary>
+    /// <summary>Round figures on the axis: ones, twos and fives of each ten; where that leaves fewer than three, others between them.</summary>
     public IReadOnlyList<(double Value, string Words)> FigureTicks()
     {
-        var few = Figures([1, 2, 5]);
-        var ticks = few.Count >= 3 ? few : Figures([1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 9]);
+        var ticks = Spaced(Figures([1, 2, 5]));
+        foreach (var leads in (double[][])[[3, 7], [1.5, 4, 2.5], [1.2, 6, 8, 9]])
+        {
+            ticks = ticks.Count >= 3 ? ticks : Spaced([.. ticks, .. Figures(leads)]);
+        }
+
         return ticks;
     }
 
-    private List<(double Value, string Words)> Figures(double[] leads)
+    private IEnumerable<(double Value, string Words)> Figures(double[] leads)
     {
         var (first, last) = ((int)Math.Floor(Math.Log10(Low)), (int)Math.Ceiling(Math.Log10(High)));
-        return Spaced(Enumerable.Range(first, last - first + 1)
+        return Enumerable.Range(first, last - first + 1)
             .SelectMany(power => leads.Select(lead => decimal.Round((decimal)(lead * Math.Pow(10, power)), 8, MidpointRounding.AwayFromZero)))
-            .Select(value => ((double)value, value.ToString("0.#######", CultureInfo.InvariantCulture))));
+            .Select(value => ((double)value, value.ToString("0.#######", CultureInfo.InvariantCulture)));
     }
 
+    /// <summary>Those on the axis, of two that are too near to each other the earlier in the list; rising.</summary>
     private List<(double Value, string Words)> Spaced(IEnumerable<(double Value, string Words)> ticks)
     {
+        var ofThis = this;
         var kept = new List<(double Value, string Words)>();
         foreach (var tick in ticks.Where(Holds))
         {
-            if (kept.Count == 0 || Math.Abs(Place(tick.Value) - Place(kept[^1].Value)) >= LeastDistance)
+            if (kept.All(other => Math.Abs(ofThis.Place(tick.Value) - ofThis.Place(other.Value)) >= LeastDistance))
             {
                 kept.Add(tick);
             }
         }
 
+        kept.Sort((one, other) => one.Value.CompareTo(other.Value));
         return kept;
     }
 

@@ -5,7 +5,7 @@ using ShopDays.Times;
 using ShopDays.Work;
 using Xunit;
 
-namespace ShopDays.Cli.Tests.Phrases;
+namespace ShopDays.Cli.Tests.Terminal;
 
 public sealed class RateReadingTests
 {

@@ -2,7 +2,7 @@ using ShopDays.Cli.Phrases;
 using ShopDays.Times;
 using Xunit;
 
-namespace ShopDays.Cli.Tests.Phrases;
+namespace ShopDays.Cli.Tests.Terminal;
 
 public sealed class ReportWordsTests
 {
@@ -24,7 +24,7 @@ public sealed class ReportWordsTests
     [InlineData(0.04, 0.01, "You take 4 % longer than expected, on average.")]
     [InlineData(-0.04, 0.01, "You take 4 % less than expected, on average.")]
     [InlineData(0.04, 0.03, "You lean neither way: on average work takes what is expected, within 11 %.")]
-    [InlineData(0.001, 0.0001, "You lean neither way: on average work takes what is expected, within 0 %.")]
+    [InlineData(0.001, 0.0001, "You lean neither way: on average work takes what is expected, within 1 %.")]
     public void A_leaning_is_told_only_where_chance_does_not_explain_it(double bias, double error, string said) =>
         Assert.Contains(said, ReportWords.Of(Card(40, 33) with { Bias = bias, BiasError = error }, 3));
 
