@@ -17,12 +17,27 @@ public sealed class LearnedTimesTests
         var before = Figures(tray.Type(command, "--json"));
         tray.Done(12, 1.7);
         Assert.Equal(before, Figures(tray.Type(command, "--json", "--prior-only")));
-        Assert.NotEqual(before, Figures(tray.Type(command, "--json")));
 
         // All but that there is a log now, and that days have gone by.
         static IEnumerable<string> Figures(Typed answer) => answer.ReadJson().EnumerateObject()
             .Where(one => one.Name is not ("entries" or "priorOnly" or "times" or "notes" or "priorHandsOnMinutes"))
             .Select(one => $"{one.Name}: {one.Value.GetRawText()}");
+    }
+
+    [Fact]
+    public void The_layout_of_the_next_job_is_priced_by_what_was_learned_and_that_of_this_one_stays_as_it_was_begun()
+    {
+        using var tray = new ATrayUnderWay();
+        var before = Sawing(tray.Type("layout", "--json"));
+        var tasks = Tasks(tray.Type("plan", "--json"));
+        tray.Done(12, 1.7);
+        Assert.Equal(before, Sawing(tray.Type("layout", "--json")));
+        Assert.Equal(tasks, Tasks(tray.Type("plan", "--json")));
+        tray.Folder.WithJob("second-tray", ATrayShop.Job);
+        Assert.True(Sawing(Typed.At(tray.Now, "layout", tray.Folder.File("jobs", "second-tray.yaml"), "--json")) > before);
+
+        static double Sawing(Typed answer) => answer.ReadJson().Number("sawingMinutes");
+        static IEnumerable<string> Tasks(Typed answer) => answer.ReadJson().List("sessions").SelectMany(session => session.List("tasks")).Select(task => task.Text("task")).Distinct().Order(StringComparer.Ordinal);
     }
 
     [Theory]
