@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Diagnostics;
 using NodaTime;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Terminal;
@@ -15,37 +14,26 @@ internal sealed class EstimateCommand(Screen screen, IClock clock) : IShopComman
     public Command Describe()
     {
         var command = new JobCommand(screen, clock, "estimate", "Estimate the hands-on time, with honest ranges.", "shopdays estimate writing-table");
-        command.AnswerWith(asked =>
-        {
-            var workings = asked.Workings;
-            if (workings.Missing.Count > 0)
-            {
-                return command.SayMissing(asked);
-            }
-
-            switch (workings.Order)
-            {
-                case OrderOfWork.GoesRound round:
-                    return command.SayGoesRound(asked, round.Names);
-                case OrderOfWork.Made made:
-                    var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
-                    var behind = workings.Rates.Behind;
-                    var without = behind.Timed == 0 ? (TimeRange?)null : workings.Rates.Prior.Draw(made.Graph.Tasks, Workings.Draws, workings.Seed).OfAll();
-                    if (asked.AsJson)
-                    {
-                        JsonAnswer.Write(asked.Screen.Out, EstimateJson.Of(estimate, without, behind, made.Remarks));
-                    }
-                    else
-                    {
-                        EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate, without, behind, workings.Read.Located.Format);
-                        RemarkPrint.Print(asked.Screen, made.Remarks);
-                    }
-
-                    return ExitCode.Done;
-                default:
-                    throw new UnreachableException();
-            }
-        });
+        command.AnswerWith(asked => command.InOrder(asked, made => Answer(asked, made)));
         return command.Command;
+    }
+
+    private static int Answer(Question asked, OrderOfWork.Made made)
+    {
+        var workings = asked.Workings;
+        var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
+        var behind = workings.Rates.Behind;
+        var without = behind.Timed == 0 ? (TimeRange?)null : workings.Rates.Prior.Draw(made.Graph.Tasks, Workings.Draws, workings.Seed).OfAll();
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, EstimateJson.Of(estimate, without, behind, made.Remarks));
+        }
+        else
+        {
+            EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate, without, behind, workings.Read.Located.Format);
+            RemarkPrint.Print(asked.Screen, made.Remarks);
+        }
+
+        return ExitCode.Done;
     }
 }

@@ -1,32 +1,24 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
-using System.Globalization;
+using System.Diagnostics;
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
-using ShopDays.Layouts;
-using ShopDays.Measures;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands;
 
 /// <summary>What the commands that compute something of a job have in common: the job, the seed, JSON, and reading the files.</summary>
 internal sealed class JobCommand
 {
-    private static readonly string[] Efforts = ["quick", "normal", "long"];
-
-    private static readonly Dictionary<string, LayoutPreference> Preferences = new(StringComparer.Ordinal)
-    {
-        ["timber"] = LayoutPreference.Timber,
-        ["sawing"] = LayoutPreference.Sawing,
-    };
-
     private readonly Argument<string> job = new("JOB") { Description = "A job's file, or its name in the shop's jobs folder." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs." };
-    private readonly Option<int> seed = new("--seed") { Description = "Where draws and searches begin: the same seed gives the same answer.", DefaultValueFactory = _ => 1, CustomParser = SeedOf, HelpName = "NUMBER" };
-    private readonly Option<string> effort = new("--effort") { Description = "How hard to search for a layout.", DefaultValueFactory = _ => "normal" };
-    private readonly Option<string?> prefer = new("--prefer") { Description = "What to spare in the layout; as priced unless given." };
+    private readonly SearchOptions search = new(
+        "Where draws and searches begin: the same seed gives the same answer.",
+        "How hard to search for a layout.",
+        "What to spare in the layout; as priced unless given.");
+
     private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };
     private readonly Option<bool> verbose = new("--verbose", "-v") { Description = "Say on the error stream what is being worked out." };
     private readonly Option<bool> priorOnly = new("--prior-only") { Description = "Leave the log aside: times by the built-in rates alone." };
@@ -38,9 +30,11 @@ internal sealed class JobCommand
     {
         this.screen = screen;
         this.clock = clock;
-        effort.AcceptOnlyFromAmong(Efforts);
-        prefer.AcceptOnlyFromAmong([.. Preferences.Keys]);
-        Command = new Command(name, $"{description}\nExample: {example}") { job, json, seed, effort, prefer, priorOnly, quiet, verbose };
+        Command = new Command(name, $"{description}\nExample: {example}") { job, json };
+        search.AddTo(Command);
+        Command.Add(priorOnly);
+        Command.Add(quiet);
+        Command.Add(verbose);
     }
 
     /// <summary>The command, for more options and its action.</summary>
@@ -67,19 +61,28 @@ internal sealed class JobCommand
             return ExitCode.No;
         }
 
-        var asked = (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort));
-        var preference = parsed.GetValue(prefer) is { } preferred ? Preferences[preferred] : LayoutPreference.AsPriced;
+        var rates = LearnedRates.Of(read.Folder, read.Shop, read.Operations, clock, parsed.GetValue(priorOnly));
         var progress = new Progress(screen.Error, parsed.GetValue(verbose), screen.ErrorIsTerminal, screen.Width, screen.Time);
         return answer(new(
             parsed,
-            new(read, parsed.GetValue(seed), asked, preference, LearnedRates.Of(read.Folder, read.Shop, read.Operations, clock, parsed.GetValue(priorOnly)), progress),
+            search.Workings(parsed, read, rates, progress),
             parsed.GetValue(json),
             parsed.GetValue(quiet) ? screen.Silent() : screen));
     });
 
+    /// <summary>Answers with the order of work; why there is none is said instead.</summary>
+    /// <param name="asked">What was asked for.</param>
+    /// <param name="answer">What to do with the order of work; gives the exit code.</param>
+    public int InOrder(Question asked, Func<OrderOfWork.Made, int> answer) => asked.Workings switch
+    {
+        { Missing.Count: > 0 } => SayMissing(asked),
+        { Order: OrderOfWork.GoesRound round } => SayGoesRound(asked, round.Names),
+        { Order: OrderOfWork.Made made } => answer(made),
+        _ => throw new UnreachableException(),
+    };
+
     /// <summary>Says on the error stream that the stock does not yield every part, and to other programs as their answer.</summary>
-    /// <returns>The exit code for it.</returns>
-    public int SayMissing(Question asked)
+    private int SayMissing(Question asked)
     {
         var workings = asked.Workings;
         if (asked.AsJson)
@@ -93,8 +96,7 @@ internal sealed class JobCommand
     }
 
     /// <summary>Says on the error stream that the order of work goes round, at the places of what is in it, and to other programs as their answer.</summary>
-    /// <returns>The exit code for it.</returns>
-    public int SayGoesRound(Question asked, IReadOnlyList<string> names)
+    private int SayGoesRound(Question asked, IReadOnlyList<string> names)
     {
         if (asked.AsJson)
         {
@@ -108,17 +110,5 @@ internal sealed class JobCommand
         }
 
         return ExitCode.No;
-    }
-
-    private static int SeedOf(ArgumentResult typed)
-    {
-        var text = typed.Tokens[0].Value;
-        if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seed))
-        {
-            return seed;
-        }
-
-        typed.AddError($"{QuotedText.Of(text)} is no seed; expected a whole number between -2147483648 and 2147483647");
-        return 0;
     }
 }

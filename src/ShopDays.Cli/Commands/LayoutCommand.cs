@@ -22,14 +22,7 @@ internal sealed class LayoutCommand(Screen screen, IClock clock) : IShopCommand
     public Command Describe()
     {
         var command = new JobCommand(screen, clock, "layout", "Lay the parts out on the boards, with every cut in order.", "shopdays layout writing-table");
-        var svg = new Option<string?>("--svg") { Description = "Write a drawing of each board that is cut into this folder.", HelpName = "FOLDER" };
-        svg.Validators.Add(typed =>
-        {
-            if (string.IsNullOrWhiteSpace(typed.GetValueOrDefault<string?>()))
-            {
-                typed.AddError("'--svg' needs the name of a folder");
-            }
-        });
+        var svg = WrittenTo.AFolder("--svg", "Write a drawing of each board that is cut into this folder.");
         command.Command.Add(svg);
         command.Command.Add(sawn);
         command.AnswerWith(asked =>

@@ -20,32 +20,14 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     public Command Describe()
     {
         var command = new JobCommand(screen, clock, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf");
-        var pdf = new Option<string?>("--pdf") { Description = "Write the plan to this PDF file.", HelpName = "FILE" };
-        pdf.Validators.Add(typed =>
-        {
-            if (string.IsNullOrWhiteSpace(typed.GetValueOrDefault<string?>()))
-            {
-                typed.AddError("'--pdf' needs the name of a file");
-            }
-        });
+        var pdf = WrittenTo.AFile("--pdf", "Write the plan to this PDF file.");
         var promise = new Option<bool>("--promise") { Description = "Keep what this plan promises in the shop's log, for progress to compare with." };
         command.Command.Add(pdf);
         command.Command.Add(promise);
         command.AnswerWith(asked =>
         {
-            var paper = asked.Parsed.GetValue(pdf);
-            if (paper is not null)
-            {
-                SeeThatItHasAPlace(paper);
-            }
-
-            return asked.Workings switch
-            {
-                { Missing.Count: > 0 } => command.SayMissing(asked),
-                { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked, round.Names),
-                { Order: OrderOfWork.Made made } => Answer(asked, made, paper, asked.Parsed.GetValue(promise)),
-                _ => throw new UnreachableException(),
-            };
+            WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(pdf));
+            return command.InOrder(asked, made => Answer(asked, made, asked.Parsed.GetValue(pdf), asked.Parsed.GetValue(promise)));
         });
         return command.Command;
     }
@@ -124,18 +106,4 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             UnusedHours = told.UnusedHours,
             Made = clock.GetCurrentInstant(),
         };
-
-    /// <summary>A misspelt folder is told before the work, not after it.</summary>
-    internal static void SeeThatItHasAPlace(string path)
-    {
-        if (Directory.Exists(path))
-        {
-            throw FileTroubleException.Of(path, "is a folder, not a file");
-        }
-
-        if (!Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path))))
-        {
-            throw FileTroubleException.Of(path, "has no folder to be written to");
-        }
-    }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Diagnostics;
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
@@ -19,13 +18,7 @@ internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopComman
     public Command Describe()
     {
         var command = new JobCommand(screen, clock, "progress", "Say how far a job has come by its log, and when it will be finished, against what was promised.", "shopdays progress writing-table");
-        command.AnswerWith(asked => asked.Workings switch
-        {
-            { Missing.Count: > 0 } => command.SayMissing(asked),
-            { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked, round.Names),
-            { Order: OrderOfWork.Made made } => Answer(asked, made.Graph),
-            _ => throw new UnreachableException(),
-        });
+        command.AnswerWith(asked => command.InOrder(asked, made => Answer(asked, made.Graph)));
         return command.Command;
     }
 

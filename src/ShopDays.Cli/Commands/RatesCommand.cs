@@ -24,25 +24,14 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
     private readonly Option<bool> all = new("--all") { Description = "Operations that were never timed too." };
     private readonly Option<string?> timber = new("--species") { Description = "State the rates for this timber.", HelpName = "NAME" };
     private readonly Option<string?> thickness = new("--thickness") { Description = "State the rates for stock of this thickness.", HelpName = "LENGTH" };
-    private readonly Option<string?> pdf = new("--pdf") { Description = "Write the report card, the rates and the pictures to this PDF file.", HelpName = "FILE" };
-    private readonly Option<string?> svg = new("--svg") { Description = "Write the pictures into this folder.", HelpName = "FOLDER" };
+    private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the report card, the rates and the pictures to this PDF file.");
+    private readonly Option<string?> svg = WrittenTo.AFolder("--svg", "Write the pictures into this folder.");
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs; it has all operations." };
     private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };
 
     /// <inheritdoc/>
     public Command Describe()
     {
-        foreach (var option in new[] { pdf, svg })
-        {
-            option.Validators.Add(typed =>
-            {
-                if (string.IsNullOrWhiteSpace(typed.GetValueOrDefault<string?>()))
-                {
-                    typed.AddError($"'{option.Name}' needs the name of a {(option == pdf ? "file" : "folder")}");
-                }
-            });
-        }
-
         var command = new Command("rates", "Show how fast this shop works by its log, against the tables, and how far to trust it.\nExample: shopdays rates --pdf rates.pdf") { operation, all, timber, thickness, pdf, svg, json, quiet };
         command.SetAction(Answer);
         return command;
@@ -70,11 +59,7 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
         }
 
         var paper = parsed.GetValue(pdf);
-        if (paper is not null)
-        {
-            PlanCommand.SeeThatItHasAPlace(paper);
-        }
-
+        WrittenTo.SeeThatItHasAPlace(paper);
         var told = Told(shop, asked, named, showAll: parsed.GetValue(all) || parsed.GetValue(json) || words.Length > 0);
         var written = Write(told, paper, parsed.GetValue(svg));
         if (parsed.GetValue(quiet))

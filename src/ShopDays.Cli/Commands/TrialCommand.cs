@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Diagnostics;
 using NodaTime;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Phrases;
@@ -18,13 +17,7 @@ internal sealed class TrialCommand(Screen screen, IClock clock) : IShopCommand
     public Command Describe()
     {
         var command = new JobCommand(screen, clock, "trial", "Say which short timed trials on offcuts would narrow the estimate most, and how to do them.", "shopdays trial writing-table");
-        command.AnswerWith(asked => asked.Workings switch
-        {
-            { Missing.Count: > 0 } => command.SayMissing(asked),
-            { Order: OrderOfWork.GoesRound round } => command.SayGoesRound(asked, round.Names),
-            { Order: OrderOfWork.Made made } => Answer(asked, made.Graph),
-            _ => throw new UnreachableException(),
-        });
+        command.AnswerWith(asked => command.InOrder(asked, made => Answer(asked, made.Graph)));
         return command.Command;
     }
 

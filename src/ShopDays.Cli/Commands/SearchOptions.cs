@@ -1,0 +1,65 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Terminal;
+using ShopDays.Layouts;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>The options by which a layout, and all that follows from it, comes out one way and no other: seed, effort, and what is spared.</summary>
+internal sealed class SearchOptions
+{
+    private static readonly string[] Efforts = ["quick", "normal", "long"];
+
+    private static readonly Dictionary<string, LayoutPreference> Preferences = new(StringComparer.Ordinal)
+    {
+        ["timber"] = LayoutPreference.Timber,
+        ["sawing"] = LayoutPreference.Sawing,
+    };
+
+    private readonly Option<int> seed = new("--seed") { DefaultValueFactory = _ => 1, CustomParser = SeedOf, HelpName = "NUMBER" };
+    private readonly Option<string> effort = new("--effort") { DefaultValueFactory = _ => "normal" };
+    private readonly Option<string?> prefer = new("--prefer");
+
+    /// <summary>Makes the options, each with what its help says.</summary>
+    /// <param name="ofSeed">Of the seed.</param>
+    /// <param name="ofEffort">Of the effort.</param>
+    /// <param name="ofPrefer">Of what is spared.</param>
+    public SearchOptions(string ofSeed, string ofEffort, string ofPrefer)
+    {
+        (seed.Description, effort.Description, prefer.Description) = (ofSeed, ofEffort, ofPrefer);
+        effort.AcceptOnlyFromAmong(Efforts);
+        prefer.AcceptOnlyFromAmong([.. Preferences.Keys]);
+    }
+
+    /// <summary>Adds the options to a command.</summary>
+    public void AddTo(Command command)
+    {
+        command.Add(seed);
+        command.Add(effort);
+        command.Add(prefer);
+    }
+
+    /// <summary>The workings of a job with the options as typed.</summary>
+    public Workings Workings(ParseResult parsed, ShopAndJob read, LearnedRates rates, Progress progress) => new(
+        read,
+        parsed.GetValue(seed),
+        (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort)),
+        parsed.GetValue(prefer) is { } preferred ? Preferences[preferred] : LayoutPreference.AsPriced,
+        rates,
+        progress);
+
+    private static int SeedOf(ArgumentResult typed)
+    {
+        var text = typed.Tokens[0].Value;
+        if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seed))
+        {
+            return seed;
+        }
+
+        typed.AddError($"{QuotedText.Of(text)} is no seed; expected a whole number between -2147483648 and 2147483647");
+        return 0;
+    }
+}
