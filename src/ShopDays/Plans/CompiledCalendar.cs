@@ -44,9 +44,6 @@ internal sealed class CompiledCalendar
         }
     }
 
-    /// <summary>A calendar that never closes: one session without end, on day 0.</summary>
-    public static CompiledCalendar AlwaysOpen { get; } = new([new(0, Never, 0)], []);
-
     /// <summary>How many sessions there are.</summary>
     public int Count => from.Length;
 
