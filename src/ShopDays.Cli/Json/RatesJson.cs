@@ -39,9 +39,9 @@ internal static class RatesJson
         odd.Judged.Work.Task,
         On = JsonAnswer.Date(odd.Judged.Work.On),
         Minutes = JsonAnswer.Minutes(odd.Judged.Work.Took),
-        ExpectedLow = JsonAnswer.Minutes(odd.Expected.Low),
+        ExpectedLow = JsonAnswer.Minutes(odd.Judged.Credible.Low),
         ExpectedMiddle = JsonAnswer.Minutes(odd.Judged.Expected.Median),
-        ExpectedHigh = JsonAnswer.Minutes(odd.Expected.High),
+        ExpectedHigh = JsonAnswer.Minutes(odd.Judged.Credible.High),
         Commands = odd.Answers.Select(answer => answer.Command),
     };
 

@@ -57,32 +57,48 @@ internal sealed class CourseDraws
                 }
 
                 var centre = row.Offset + location + (scale * Whitened.Along(figures, standard));
+                var chance = new Chance(spread, usual, scale, luck, random);
                 course[task] = begun <= 0
-                    ? Math.Exp(centre + (row.Noise * LuckBeyond(spread, double.NegativeInfinity)))
-                    : TimeLeft.Minutes(least => Math.Exp(centre + (row.Noise * LuckBeyond(spread, least))), begun, (Math.Log(begun) - centre) / row.Noise);
-
-                // The believed luck is as great as this course's scale; what the log was off by is told in the usual one.
-                // What is begun has used up the luck up to a least one: of either only what lies beyond it can be.
-                double LuckBeyond(LuckSpread spread, double least)
-                {
-                    if (spread.ShareOfLog == 0)
-                    {
-                        return scale * TimeLeft.Beyond(luck, least / scale);
-                    }
-
-                    var above = spread.ShareOfLogAbove(least / usual);
-                    var logged = spread.ShareOfLog * above;
-                    var believed = (1 - spread.ShareOfLog) * Normal.CDF(0, 1, -least / scale);
-                    var share = random.NextDouble() * (logged + believed);
-                    return share < logged
-                        ? usual * spread.OfLog(1 - above + (share / spread.ShareOfLog))
-                        : scale * TimeLeft.Beyond(luck, least / scale);
-                }
+                    ? Math.Exp(centre + (row.Noise * chance.Beyond(double.NegativeInfinity)))
+                    : Left(chance, centre, row.Noise, begun);
             }
 
             minutes[trial] = course;
         }
 
         return new(minutes, seed);
+    }
+
+    // A method of its own, so that only work that is begun costs an allocation.
+    private static double Left(Chance chance, double centre, double noise, double begun) =>
+        TimeLeft.Minutes(least => Math.Exp(centre + (noise * chance.Beyond(least))), begun, (Math.Log(begun) - centre) / noise);
+
+    /// <summary>The luck of one task in one course.</summary>
+    /// <param name="Spread">How it is spread.</param>
+    /// <param name="Usual">The noise scale as it usually is.</param>
+    /// <param name="Scale">The noise scale of this course.</param>
+    /// <param name="Deviate">A standard normal.</param>
+    /// <param name="Random">Where one of the log's own is drawn from.</param>
+    private readonly record struct Chance(LuckSpread Spread, double Usual, double Scale, double Deviate, Random Random)
+    {
+        /// <summary>
+        /// The luck beyond a least one, which work that is begun has used up. What is believed is as great as this course's
+        /// scale; what the log was off by is told in the usual one.
+        /// </summary>
+        public double Beyond(double least)
+        {
+            if (Spread.ShareOfLog == 0)
+            {
+                return Scale * TimeLeft.Beyond(Deviate, least / Scale);
+            }
+
+            var above = Spread.ShareOfLogAbove(least / Usual);
+            var logged = Spread.ShareOfLog * above;
+            var believed = (1 - Spread.ShareOfLog) * Normal.CDF(0, 1, -least / Scale);
+            var share = Random.NextDouble() * (logged + believed);
+            return share < logged
+                ? Usual * Spread.OfLog(1 - above + (share / Spread.ShareOfLog))
+                : Scale * TimeLeft.Beyond(Deviate, least / Scale);
+        }
     }
 }

@@ -5,9 +5,6 @@ namespace ShopDays.Times;
 /// <summary>The distribution behind a maker's own guess.</summary>
 internal static class GuessedTime
 {
-    /// <summary>The normal deviate that nine in ten do not exceed.</summary>
-    private const double NinetiethDeviate = 1.2815515655446004;
-
     /// <summary>
     /// Minutes at a normal deviate: log-normal on either side of the likely time, so that low and high are passed one
     /// time in ten each. Our choice: a guess has no negative time and may be lopsided.
@@ -15,19 +12,21 @@ internal static class GuessedTime
     public static double Minutes(TimeGuess guess, double deviate)
     {
         var side = deviate < 0 ? guess.Likely / guess.Low : guess.High / guess.Likely;
-        return guess.Likely.Minutes * Math.Exp(deviate / NinetiethDeviate * Math.Log(side));
+        return guess.Likely.Minutes * Math.Exp(deviate / TimeRange.NinetiethDeviate * Math.Log(side));
     }
 
     /// <summary>Minutes left, above zero, at a deviate, of work that has taken some minutes already; 0 for none, of which all is left.</summary>
-    public static double Left(TimeGuess guess, double spent, double deviate) => spent > 0
-        ? TimeLeft.Minutes(least => Minutes(guess, TimeLeft.Beyond(deviate, least)), spent, DeviateOf(guess, spent))
-        : Minutes(guess, deviate);
+    public static double Left(TimeGuess guess, double spent, double deviate) =>
+        spent > 0 ? LeftOfBegun(guess, spent, deviate) : Minutes(guess, deviate);
+
+    private static double LeftOfBegun(TimeGuess guess, double spent, double deviate) =>
+        TimeLeft.Minutes(least => Minutes(guess, TimeLeft.Beyond(deviate, least)), spent, DeviateOf(guess, spent));
 
     /// <summary>The deviate of so many minutes, above 0; infinite where the guess allows no such time.</summary>
     private static double DeviateOf(TimeGuess guess, double minutes)
     {
         var distance = Math.Log(minutes / guess.Likely.Minutes);
         var side = distance < 0 ? guess.Likely / guess.Low : guess.High / guess.Likely;
-        return distance == 0 ? 0 : NinetiethDeviate * distance / Math.Log(side);
+        return distance == 0 ? 0 : TimeRange.NinetiethDeviate * distance / Math.Log(side);
     }
 }

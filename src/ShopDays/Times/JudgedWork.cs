@@ -1,10 +1,14 @@
 using ShopDays.Logbook;
+using ShopDays.Measures;
 
 namespace ShopDays.Times;
 
 /// <summary>A time of the log beside what all the other times would have made one expect of it.</summary>
 public sealed record JudgedWork
 {
+    /// <summary>The chance on either side of a time that is believed unasked: of 500 good ones, one lies outside.</summary>
+    internal const double Oddity = 0.001;
+
     /// <summary>With fewer other times than this the log cannot yet tell an odd time from a maker unlike the catalogue.</summary>
     private const int Few = 5;
 
@@ -30,6 +34,9 @@ public sealed record JudgedWork
 
     /// <summary>The share of what was expected that is shorter than what it took, 0 to 1: evenly spread when ranges are honest.</summary>
     public double Place => Expected.ShareBelow(Work.Took);
+
+    /// <summary>The range that 998 in 1,000 times lie in, the shop's own luck left aside: inside it a time is believed unasked.</summary>
+    public (WorkTime Low, WorkTime High) Credible => (Expected.At(Oddity), Expected.At(1 - Oddity));
 
     /// <summary>What it took over what was as likely as not.</summary>
     public double Factor => Work.Took / Expected.Median;

@@ -10,12 +10,10 @@ internal static class Judgement
     /// <summary>Far-out times spoil the judgement of others: those without them are judged once more, and so on, a few times.</summary>
     private const int MostRounds = 4;
 
-    /// <summary>The chance on either side of a time that is believed unasked: of 500 good ones, one lies outside.</summary>
-    private const double Oddity = 0.001;
-
-    /// <summary>Learns.</summary>
+    /// <summary>Learns from a log until no more of its times are found far out, or the rounds are used up.</summary>
     /// <param name="terms">The terms.</param>
     /// <param name="log">The work, its row, and the noise that the row was divided by.</param>
+    /// <returns>What is known, and each time beside what the others make one expect, in the order of the log.</returns>
     public static (BlockRegression Regression, IReadOnlyList<JudgedWork> Log) Of(
         RateTerms terms, IReadOnlyList<(TimedWork Work, RegressionRow Row, double Noise)> log)
     {
@@ -25,7 +23,7 @@ internal static class Judgement
             var regression = BelievedWidth.Learn(terms, FoldedRows.Of(log.Where((_, index) => !heldOut[index]).Select(one => one.Row)));
             JudgedWork[] judged = [.. log.Select((one, index) => Judge(regression, one.Work, one.Row, one.Noise, heldOut[index]))];
             var learnedFrom = heldOut.Count(held => !held);
-            var farOff = StudentT.InvCDF(0, 1, 2 * regression.Shape, 1 - Oddity);
+            var farOff = StudentT.InvCDF(0, 1, 2 * regression.Shape, 1 - JudgedWork.Oddity);
             var odd = judged.Select(one => one.IsOdd(one.IsHeldOut ? learnedFrom : learnedFrom - 1, farOff)).ToArray();
             if (round == MostRounds || odd.SequenceEqual(heldOut))
             {

@@ -15,6 +15,9 @@ public static class RatePrior
     /// <summary>Standard deviation of ln(pace), shared by all operations.</summary>
     public const double PaceSpread = 0.20;
 
+    /// <summary>Standard deviation of ln(pace) of another worker over the maker's: as between any two people.</summary>
+    public const double WorkerSpread = PaceSpread * 1.4142135623730951;
+
     /// <summary>Standard deviation of the pace of a group, shared by its operations.</summary>
     public const double GroupSpread = 0.14;
 
@@ -52,9 +55,6 @@ public static class RatePrior
 
     /// <summary>Centre of the level: ln of the minutes for one unit at the references, rest included.</summary>
     public static double LevelCentre(Method method) => Math.Log(method.MinutesPerUnit * (1 + method.Rest));
-
-    /// <summary>Standard deviation of ln(pace) of another worker over the maker's: as between any two people.</summary>
-    public const double WorkerSpread = PaceSpread * 1.4142135623730951;
 
     /// <summary>What is believed of the terms that all operations share.</summary>
     /// <param name="terms">The terms.</param>

@@ -10,6 +10,9 @@ namespace ShopDays.Times;
 /// <param name="Mean">The average.</param>
 public readonly record struct TimeRange(WorkTime P10, WorkTime P50, WorkTime P80, WorkTime P90, WorkTime Mean)
 {
+    /// <summary>The normal deviate that nine in ten do not exceed: so many standard deviations an 80 % range reaches to either side.</summary>
+    internal const double NinetiethDeviate = 1.2815515655446004;
+
     /// <summary>The range of a sample. Quantiles lie between neighbouring values in proportion.</summary>
     /// <param name="minutes">The sample in minutes, in any order; it is sorted in place.</param>
     /// <exception cref="ArgumentException">The sample is empty.</exception>

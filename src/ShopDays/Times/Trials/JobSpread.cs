@@ -67,7 +67,7 @@ internal sealed class JobSpread
     /// <summary>The s2 at which a normal has the 80 % range of the model's Student.</summary>
     private static double UsualScale(RateModel model)
     {
-        var wider = StudentT.InvCDF(0, 1, 2 * model.NoiseShape, 0.9) / Normal.InvCDF(0, 1, 0.9);
+        var wider = StudentT.InvCDF(0, 1, 2 * model.NoiseShape, 0.9) / TimeRange.NinetiethDeviate;
         return model.NoiseScale / model.NoiseShape * wider * wider;
     }
 

@@ -30,7 +30,7 @@ public sealed record TimedTrial
     {
         var like = tasks
             .GroupBy(task => ((TaskTiming.ByOperation)task.Timing).Covariates, new SameProperties())
-            .Select(group => (Task: group.First(), Minutes: group.Sum(task => model.TimeFor((TaskTiming.ByOperation)task.Timing).P50.Minutes)))
+            .Select(group => (Task: group.First(), Minutes: group.Sum(task => model.LikelyTime(task).Minutes)))
             .MaxBy(one => one.Minutes)
             .Task;
         var timing = (TaskTiming.ByOperation)like.Timing with { Quantity = 1, Setups = 0, Besides = WorkTime.Zero, Run = 1, Batch = 1, Factor = 1 };

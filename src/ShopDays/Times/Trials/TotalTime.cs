@@ -7,9 +7,6 @@ namespace ShopDays.Times.Trials;
 /// <param name="VarianceMinutes">The variance in minutes squared, 0 or more.</param>
 internal readonly record struct TotalTime(double MeanMinutes, double VarianceMinutes)
 {
-    /// <summary>The normal deviate that nine in ten do not exceed.</summary>
-    private const double NinetiethDeviate = 1.2815515655446004;
-
     /// <summary>Its 80 % range: that of the log-normal with this mean and variance, which is near a sum whose parts go together.</summary>
     /// <remarks>Source of the approximation: L. F. Fenton (1960), from memory.</remarks>
     public (WorkTime Low, WorkTime High) Range80
@@ -18,7 +15,7 @@ internal readonly record struct TotalTime(double MeanMinutes, double VarianceMin
         {
             var variance = Math.Log(1 + (VarianceMinutes / (MeanMinutes * MeanMinutes)));
             var centre = Math.Log(MeanMinutes) - (variance / 2);
-            var reach = NinetiethDeviate * Math.Sqrt(variance);
+            var reach = TimeRange.NinetiethDeviate * Math.Sqrt(variance);
             return (WorkTime.FromMinutes(Math.Exp(centre - reach)), WorkTime.FromMinutes(Math.Exp(centre + reach)));
         }
     }
