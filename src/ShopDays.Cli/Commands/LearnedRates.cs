@@ -49,7 +49,7 @@ internal sealed record LearnedRates
     {
         var work = WorkTimed.Of(entries, operations);
         var prior = RateModel.FromPrior(operations);
-        var model = work.Timed.Count == 0 ? prior : prior.Learn(work.Timed, new(asOf, shop.Workers[0].Name, shop.Learning.HalfLife));
+        var model = work.Timed.Count == 0 ? prior : prior.Learn(work.Timed, shop.LearningAsOf(asOf));
         var odd = model.Log.Count(one => one.IsHeldOut);
         return new() { Model = model, Prior = prior, Entries = entries, Work = work, Behind = new(entries.Count, work.Timed.Count - odd, odd, work.LeftOut, PriorOnly: false) };
     }

@@ -89,6 +89,7 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
         {
             Shop = shop.Shop,
             Model = learned.Model,
+            Card = ReportCard.Of(learned.Model),
             Rates = shown,
             IsCutShort = shown.Count < rates.Count,
             LeftOut = learned.Work.LeftOut,
@@ -113,8 +114,7 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
             return [];
         }
 
-        var how = new Learning(told.Today, told.Shop.Workers[0].Name, told.Shop.Learning.HalfLife);
-        var courses = RateCourse.Of(told.Model, how, [.. told.Rates.Where(rate => rate.Entries > 0).OrderByDescending(rate => rate.Entries).Take(MostCourses)]);
+        var courses = RateCourse.Of(told.Model, told.Shop.LearningAsOf(told.Today), [.. told.Rates.Where(rate => rate.Entries > 0).OrderByDescending(rate => rate.Entries).Take(MostCourses)]);
         var drawings = folder is null ? [] : RateDrawings.Of(told, courses);
         var book = paper is null ? null : RatesBook.Set(told, courses, clock.GetCurrentInstant());
         if (folder is not null)

@@ -3,6 +3,7 @@ using ShopDays.Cli.Paper.Setting;
 using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Times;
 
 namespace ShopDays.Cli.Files;
 
@@ -65,6 +66,10 @@ internal sealed record Shop
 
     /// <summary>Allowances; a job may say otherwise.</summary>
     public required Allowances Allowances { get; init; }
+
+    /// <summary>How rates are learned from its log: they are those of the first of its workers.</summary>
+    /// <param name="date">The date from which the ages of times count.</param>
+    public Learning LearningAsOf(LocalDate date) => new(date, Workers[0].Name, Learning.HalfLife);
 
     /// <summary>When one of the workers is in the shop.</summary>
     public WorkingCalendar CalendarOf(Worker worker) => new()

@@ -7,18 +7,18 @@ internal static class LeftOutWords
 {
     private const int MostNumbers = 12;
 
-    /// <summary>One line for each reason: <c>3 entries of unfinished tasks that do not say how much is done (4, 9, 12)</c>.</summary>
+    /// <summary>One line for each reason: <c>3 entries that you marked as unusual (4, 9, 12)</c>.</summary>
     public static IReadOnlyList<string> Of(IReadOnlyList<LeftOut> leftOut) =>
     [
         .. leftOut
             .GroupBy(one => one.Reason)
             .OrderBy(group => group.Key)
             .Select(group => (group.Key, Numbers: group.SelectMany(one => one.Entries).Select(entry => entry.Id.ToString()).ToList()))
-            .Select(one => $"{CountWords.Number(one.Numbers.Count)} {(one.Numbers.Count == 1 ? "entry" : "entries")} {Why(one.Key)} ({CountWords.Names(one.Numbers, MostNumbers)})"),
+            .Select(one => $"{LogPhrases.Count(one.Numbers.Count)} {Why(one.Key)} ({CountWords.Names(one.Numbers, MostNumbers)})"),
     ];
 
     /// <summary>The reason, to follow 'entries'.</summary>
-    public static string Why(LeftOutReason reason) => reason switch
+    private static string Why(LeftOutReason reason) => reason switch
     {
         LeftOutReason.NotFinished => "of tasks that are not finished, without a word on how much is done",
         LeftOutReason.NoOperation => "of tasks that go by a guess, not by an operation",

@@ -33,7 +33,7 @@ internal sealed record ToldRates
     public IReadOnlyList<string> Timbers { get; init; } = [];
 
     /// <summary>The report card; null when nothing was timed.</summary>
-    public ReportCard? Card => ReportCard.Of(Model);
+    public required ReportCard? Card { get; init; }
 
     /// <summary>The times that are asked about.</summary>
     public IReadOnlyList<OddTime> Odd => [.. Model.Log.Where(one => one.IsHeldOut).Select(one => new OddTime(one))];
@@ -63,7 +63,7 @@ internal sealed record ToldRates
     public string AtOf(OperationRate rate) => PropertyWords.Of(rate.At, Shop.Format, Timbers);
 
     /// <summary>Operation and method: <c>rip</c> by hand, or <c>rip, band saw</c>.</summary>
-    public static string NameOf(OperationRate rate) => rate.Method.Name == "hand" ? rate.Operation.Name : $"{rate.Operation.Name}, {rate.Method.Name}";
+    public static string NameOf(OperationRate rate) => MethodWords.Of(rate.Operation, rate.Method);
 
     private double WidthOfTables()
     {

@@ -19,7 +19,7 @@ internal sealed record ToldTrial(RankedTrial Ranked, Shop Shop, LengthFormat For
     private TaskTiming.ByOperation Timing => Ranked.Trial.Timing;
 
     /// <summary>Operation and method: <c>rip</c> by hand, <c>rip, band saw</c>.</summary>
-    public string Name => Timing.Method.Name == "hand" ? Timing.Operation.Name : $"{Timing.Operation.Name}, {Timing.Method.Name}";
+    public string Name => MethodWords.Of(Timing.Operation, Timing.Method);
 
     /// <summary><c>12 ft of cut</c>, <c>3 mortises</c>.</summary>
     public string Quantity

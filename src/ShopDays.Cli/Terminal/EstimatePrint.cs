@@ -42,8 +42,8 @@ internal static class EstimatePrint
                 FormattableString.Invariant($"{quantity:0.#}"),
                 unit,
                 FormattableString.Invariant($"{one.Tasks}"),
-                Hours(one.Time.P50),
-                Hours(one.Time.P80));
+                HourWords.Of(one.Time.P50),
+                HourWords.Of(one.Time.P80));
         }
 
         screen.Console.Write(operations);
@@ -53,11 +53,5 @@ internal static class EstimatePrint
     }
 
     private static void AddRange(Table table, string what, TimeRange range) =>
-        table.AddTexts(what, Hours(range.P10), Hours(range.P50), Hours(range.P80), Hours(range.P90));
-
-    private static string Hours(WorkTime time)
-    {
-        var minutes = (long)Math.Round(time.Minutes, MidpointRounding.AwayFromZero);
-        return FormattableString.Invariant($"{minutes / 60}:{minutes % 60:00}");
-    }
+        table.AddTexts(what, HourWords.Of(range.P10), HourWords.Of(range.P50), HourWords.Of(range.P80), HourWords.Of(range.P90));
 }

@@ -31,6 +31,7 @@ internal static class ATimedShop
     {
         Shop = AShop.With(paper, inches),
         Model = model,
+        Card = ReportCard.Of(model),
         Rates = [.. OperationRate.All(model, new Dictionary<Covariate, double>()).Where(rate => rate.Entries + rate.HeldOut > 0)],
         LeftOut = [],
         Entries = model.Log.Count,

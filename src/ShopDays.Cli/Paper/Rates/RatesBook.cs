@@ -45,11 +45,12 @@ internal static class RatesBook
 
     private static IEnumerable<Block> FirstPage(ToldRates told)
     {
+        var sentences = told.Sentences;
         yield return new Heading("How fast this shop works", TypeScale.Title) { BookmarkLevel = 0, Above = 0 };
         yield return new Paragraph($"{told.Shop.Name}, {DateWords.Long(told.Today)}. From {(told.Entries == 1 ? "one entry" : CountWords.Number(told.Entries) + " entries")} of the log.", TypeScale.Body);
         yield return new Heading("How far to trust the ranges", TypeScale.Subheading);
-        yield return new Paragraph(told.Sentences[0], TypeScale.Bench.In(Weight.SemiBold));
-        yield return new Bullets([.. told.Sentences.Skip(1)], TypeScale.Body);
+        yield return new Paragraph(sentences[0], TypeScale.Bench.In(Weight.SemiBold));
+        yield return new Bullets([.. sentences.Skip(1)], TypeScale.Body);
         if (told.NotLearnedFrom is { Count: > 0 } left)
         {
             yield return new Heading("Not learned from", TypeScale.Subheading);
