@@ -175,9 +175,9 @@ public sealed class ProgressCommandTests
 
         // Monday's first session, from 9:00 to 12:30, less 10 min to open up and 15 to sweep up.
         var first = tray.InOrder[0].Task;
-        tray.Log(first, WorkTime.FromMinutes(50), Instant.FromUtc(2027, 3, 1, 12, 40), finished: true);
+        tray.Log(first, WorkTime.FromMinutes(25), Instant.FromUtc(2027, 3, 1, 12, 40), finished: true);
         Assert.Equal(185, tray.Type("progress", "--json").ReadJson().Number("sessionMinutes"));
-        Assert.Contains("had 3:05 to work in; 0:50 is logged.", tray.Type("progress").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("had 3:05 to work in; 0:25 is logged.", tray.Type("progress").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]
