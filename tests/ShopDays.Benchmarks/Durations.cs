@@ -90,7 +90,7 @@ internal static class Durations
     }
 
     /// <summary>
-    /// An own operation whose quantity is the estimate. Taken at its word the estimate is right, and nine in ten are believed
+    /// Hours as estimated are the quantity that is done. Taken at its word an estimate is right, and nine in ten are believed
     /// within a factor of six; whether large ones are off otherwise than small ones is left to be learned.
     /// </summary>
     private static Operation OwnOperation() => new()

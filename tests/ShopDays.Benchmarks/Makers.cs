@@ -30,7 +30,7 @@ internal static class Makers
         var job = TasksOf("tidewater-commission", "writing-table");
         Console.WriteLine($"{many} makers of each kind, seeds 1 to {many}; a job of {job.Count} tasks, learned on {tried.Count} tasks of two others");
         Console.WriteLine("every time is as it was, so those that the program asks about are kept");
-        Console.WriteLine("held: share inside the 80 % range, of tasks and of the job's hours; off: median error of the job's hours");
+        Console.WriteLine("held: share inside the 80 % range, of tasks and of the job's hours; off: how far from them the middle is, for half of the makers");
         Console.WriteLine("maker                     | " + string.Join(" | ", Logged.Select(count => $"after {count,3}: tasks   job    off")));
         foreach (var kind in (HiddenMaker.Kind[])[HiddenMaker.Kind.Inside, .. HiddenMaker.Kind.Outside])
         {
