@@ -24,6 +24,7 @@ internal static class LeftOutWords
         LeftOutReason.NoOperation => "of tasks that go by a guess, not by an operation",
         LeftOutReason.UnknownOperation => "of an operation, method or unit that the catalogue does not have",
         LeftOutReason.MarkedUnusual => "that you marked as unusual",
+        LeftOutReason.ImpossibleFigures => "with a figure that cannot be, such as nothing at all or more than anyone could work; put it right or delete it",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }

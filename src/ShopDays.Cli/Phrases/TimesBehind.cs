@@ -42,6 +42,7 @@ internal sealed record TimesBehind(int Entries, int Timed, int Odd, IReadOnlyLis
         LeftOutReason.NoOperation => "of tasks that no operation times",
         LeftOutReason.UnknownOperation => "of operations that are not there any more",
         LeftOutReason.MarkedUnusual => "marked unusual",
+        LeftOutReason.ImpossibleFigures => "with figures that cannot be",
         _ => throw new UnreachableException(),
     };
 }

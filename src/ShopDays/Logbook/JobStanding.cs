@@ -23,7 +23,7 @@ public sealed record JobStanding(IReadOnlyList<TaskStanding> Tasks, IReadOnlyLis
     /// <param name="running">Work of the job that goes on now.</param>
     public static JobStanding Of(TaskGraph graph, IEnumerable<LogEntry> log, IEnumerable<RunningWork>? running = null)
     {
-        var entries = log.ToLookup(entry => entry.Task, StringComparer.Ordinal);
+        var entries = WorkOrder.Of(log).ToLookup(entry => entry.Task, StringComparer.Ordinal);
         var going = (running ?? []).ToLookup(one => one.Task, StringComparer.Ordinal);
         var known = graph.Tasks.Select(task => task.Name).ToHashSet(StringComparer.Ordinal);
         return new(

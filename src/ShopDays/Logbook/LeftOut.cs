@@ -14,6 +14,9 @@ public enum LeftOutReason
 
     /// <summary>The maker marked it as unusual.</summary>
     MarkedUnusual,
+
+    /// <summary>One of its figures cannot be: it is not above zero, or beyond all measure.</summary>
+    ImpossibleFigures,
 }
 
 /// <summary>Entries that nothing is learned from, and why.</summary>

@@ -36,6 +36,23 @@ public sealed record LoggedWork
     /// <summary>Factor on time beyond rates: wild grain, blending of passes; 1 for none.</summary>
     public double Factor { get; init; } = 1;
 
+    /// <summary>
+    /// Whether all its figures can be: quantity, factor and properties above zero, setups and what goes besides not below it,
+    /// run and batch from 1, and none beyond a thousand millions or below a thousand-millionth, so that no sum, product or
+    /// logarithm of them leaves the numbers. A file that somebody wrote into by hand may hold others.
+    /// </summary>
+    public bool IsPossible =>
+        IsMeasure(Quantity)
+        && IsMeasure(Factor)
+        && Covariates.Values.All(IsMeasure)
+        && (Setups == 0 || IsMeasure(Setups))
+        && (Besides == WorkTime.Zero || IsMeasure(Besides.Minutes))
+        && Run >= 1
+        && Batch >= 1;
+
+    /// <summary>Whether a figure is above zero and neither too small nor too large to reckon with.</summary>
+    internal static bool IsMeasure(double figure) => figure is >= 1e-9 and <= 1e9;
+
     /// <summary>What a task's timing says, to be kept with its time.</summary>
     public static LoggedWork Of(TaskTiming.ByOperation timing) => new()
     {

@@ -14,13 +14,13 @@ public sealed record WorkTimed(IReadOnlyList<TimedWork> Timed, IReadOnlyList<Lef
     /// that its entries have so far, where each says it of the same operation and method. Work timed by itself is whole in
     /// each entry.
     /// </summary>
-    /// <param name="entries">The log, in any order; they are taken by when they were, and those of one moment by their numbers.</param>
+    /// <param name="entries">The log, in any order; they are taken by <see cref="WorkOrder"/>.</param>
     /// <param name="catalogue">The operations as they are known now.</param>
     public static WorkTimed Of(IEnumerable<LogEntry> entries, OperationCatalogue catalogue)
     {
         var rounds = new List<List<LogEntry>>();
         var open = new Dictionary<(string Job, string Task), List<LogEntry>>();
-        foreach (var entry in InOrder(entries))
+        foreach (var entry in WorkOrder.Of(entries))
         {
             if (entry.Job is not { } job)
             {
@@ -59,10 +59,6 @@ public sealed record WorkTimed(IReadOnlyList<TimedWork> Timed, IReadOnlyList<Lef
         return new(timed, leftOut);
     }
 
-    /// <summary>Of one date, those without a time of day come first: they were typed back from paper.</summary>
-    private static IEnumerable<LogEntry> InOrder(IEnumerable<LogEntry> entries) =>
-        entries.OrderBy(entry => entry.On.Date).ThenBy(entry => entry.On.Ended).ThenBy(entry => entry.Id.Number);
-
     private static LeftOutReason? Reason(List<LogEntry> round, OperationCatalogue catalogue, out TaskTiming.ByOperation? timing)
     {
         var last = round[^1];
@@ -81,6 +77,11 @@ public sealed record WorkTimed(IReadOnlyList<TimedWork> Timed, IReadOnlyList<Lef
         if (last.Work is null)
         {
             return LeftOutReason.NoOperation;
+        }
+
+        if (!round.TrueForAll(entry => entry.Work is not { IsPossible: false } && LoggedWork.IsMeasure(entry.Took.Minutes)))
+        {
+            return LeftOutReason.ImpossibleFigures;
         }
 
         timing = last.Work.In(catalogue);

@@ -27,9 +27,18 @@ public static class WorkTimeText
             : TextResult<WorkTime>.Read(time);
     }
 
-    /// <summary>The time to the nearest minute, halves away from zero: <c>45 min</c>, <c>2 h 05 min</c>, <c>2 h</c>.</summary>
+    /// <summary>
+    /// The time to the nearest minute, halves away from zero: <c>45 min</c>, <c>2 h 05 min</c>, <c>2 h</c>. One beyond all
+    /// measure, which only a file written by hand can hold, is in powers of ten: <c>3.0E+306 h</c>.
+    /// </summary>
     public static string Write(WorkTime time)
     {
+        // A decimal, in which the minutes are counted, ends at some 7.9E28.
+        if (!(Math.Abs(time.Minutes) < 1e27))
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"{time.Hours:0.0E+0} h");
+        }
+
         var minutes = decimal.Round((decimal)time.Minutes, MidpointRounding.AwayFromZero);
         var sign = minutes < 0 ? "-" : "";
         var hours = decimal.Truncate(Math.Abs(minutes) / 60);

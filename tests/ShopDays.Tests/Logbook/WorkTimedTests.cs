@@ -148,16 +148,43 @@ public sealed class WorkTimedTests
         Assert.Equal(LeftOutReason.NoOperation, Assert.Single(WorkTimed.Of([Entry(1, 30, finished: true) with { Work = null }], Catalogue).LeftOut).Reason);
 
     [Fact]
-    public void Sheets_without_a_time_of_day_come_before_the_sessions_of_that_day()
+    public void The_rest_of_a_task_that_was_typed_without_a_time_of_day_follows_what_the_clock_saw_of_it()
     {
-        LogEntry[] log =
-        [
-            Entry(1, 20, finished: true) with { On = WorkedOn.At(Day.At(new(9, 0)).InUtc().ToInstant(), DateTimeZone.Utc) },
-            Entry(2, 30),
-        ];
+        LogEntry[] log = [At(9, Entry(1, 20)) with { Work = null }, Entry(2, 40, finished: true)];
 
-        Assert.Equal([2, 1], Assert.Single(WorkTimed.Of(log, Catalogue).Timed).Entries.Select(id => id.Number));
+        Assert.Equal(60, Assert.Single(WorkTimed.Of(log, Catalogue).Timed).Took.Minutes, 9);
     }
+
+    [Fact]
+    public void Of_one_date_moments_decide_where_each_entry_of_the_task_has_one_and_numbers_where_not()
+    {
+        LogEntry[] known = [At(11, Entry(1, 20, finished: true)), At(9, Entry(2, 30))];
+        LogEntry[] typed = [At(11, Entry(1, 20)), At(9, Entry(2, 30)), Entry(3, 10, finished: true)];
+
+        Assert.Equal([2, 1], Assert.Single(WorkTimed.Of(known, Catalogue).Timed).Entries.Select(id => id.Number));
+        Assert.Equal([1, 2, 3], Assert.Single(WorkTimed.Of(typed, Catalogue).Timed).Entries.Select(id => id.Number));
+    }
+
+    [Fact]
+    public void Figures_that_cannot_be_are_left_out_and_the_rest_is_learned_from() => Gen.Select(
+        AnyOf(0d, -1, 1e-320, 1e300, double.NaN, double.PositiveInfinity),
+        Gen.Int[0, 6]).Sample((figure, at) =>
+        {
+            var work = Logged(12);
+            var (odd, took) = at switch
+            {
+                0 => (work with { Quantity = figure }, 30),
+                1 => (work with { Factor = figure }, 30),
+                2 => (work with { Covariates = new Dictionary<Covariate, double> { [Covariate.Thickness] = figure } }, 30),
+                3 => (work with { Setups = figure == 0 ? -2 : figure }, 30),
+                4 => (work with { Besides = WorkTime.FromMinutes(double.IsFinite(figure) && figure != 0 ? figure : -2) }, 30),
+                5 => (work with { Run = 0 }, 30),
+                _ => (work, double.IsFinite(figure) ? figure : -1),
+            };
+            var both = WorkTimed.Of([Entry(1, took, finished: true, work: odd), Entry(2, 30, finished: true)], Catalogue);
+            Assert.Equal(LeftOutReason.ImpossibleFigures, Assert.Single(both.LeftOut).Reason);
+            Assert.Equal(2, Assert.Single(Assert.Single(both.Timed).Entries).Number);
+        });
 
     [Fact]
     public void Work_of_two_is_that_of_the_one_with_most_of_its_time_and_dates_from_the_last_day()
@@ -190,6 +217,8 @@ public sealed class WorkTimedTests
         Worker = "maker",
         Finished = finished,
     };
+
+    private static LogEntry At(int hour, LogEntry entry) => entry with { On = WorkedOn.At(Day.At(new(hour, 0)).InUtc().ToInstant(), DateTimeZone.Utc) };
 
     private static LoggedWork Logged(double quantity, string operation = "rip", string unit = "ft") =>
         new() { Operation = operation, Method = "hand", Unit = unit, Quantity = quantity };

@@ -79,6 +79,8 @@ public sealed class WorkTimeTextTests
     [InlineData(-65, "-1 h 05 min")]
     [InlineData(-0.2, "0 min")]
     [InlineData(600_001, "10000 h 01 min")]
+    [InlineData(1.7e308, "2.8E+306 h")]
+    [InlineData(-6e30, "-1.0E+29 h")]
     public void Hands_on_time_is_written_to_the_minute(double minutes, string text) =>
         Assert.Equal(text, WorkTimeText.Write(WorkTime.FromMinutes(minutes)));
 
