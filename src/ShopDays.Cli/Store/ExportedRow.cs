@@ -8,7 +8,11 @@ using ShopDays.Work;
 namespace ShopDays.Cli.Store;
 
 /// <summary>Reads rows of an export: every figure exactly as it was.</summary>
-internal sealed class ExportedRow(Findings findings)
+/// <remarks>
+/// What the log does not take from a maker's hand it does not take from a file either. A worker whom the shop does not know
+/// is right here: an export may be of a time when there was one.
+/// </remarks>
+internal sealed class ExportedRow(Findings findings, LocalDate today)
 {
     private const string ANumber = "a number, as an export writes it";
 
@@ -29,13 +33,18 @@ internal sealed class ExportedRow(Findings findings)
         }
 
         var what = Word(cells, "record", LogWords.Traces, default);
+        if (findings.Has(cells.PlaceOf("record")))
+        {
+            return null;
+        }
+
         var at = Moment(cells, "at") ?? Missed(cells, "at", default(Instant), "the moment of the change");
         return findings.Count == before ? new SheetRow.ExportedTrace(new(what, at, cells.Text("why"), key, entry)) : null;
     }
 
     private LogEntry ReadEntry(SheetCells cells)
     {
-        var took = Number(cells, "took") is { } minutes and > 0 ? minutes : Missed(cells, "took", 1d, "minutes, above zero");
+        var took = AboveZero(cells, "took", EntryLimits.LongestMinutes, "minutes") ?? Missed(cells, "took", 1d, "minutes, above zero");
         return new()
         {
             Id = new((long)(Number(cells, "number") is { } number and >= 1 and < long.MaxValue && number == Math.Floor(number) ? number : Missed(cells, "number", 1d, "a whole number, 1 or more"))),
@@ -57,44 +66,70 @@ internal sealed class ExportedRow(Findings findings)
         var properties = new Dictionary<Covariate, double>();
         foreach (var (covariate, heading) in new[] { (Covariate.Thickness, "thickness"), (Covariate.Hardness, "hardness"), (Covariate.Depth, "depth"), (Covariate.Width, "width") })
         {
-            if (Number(cells, heading) is { } value)
+            if (AboveZero(cells, heading, EntryLimits.Most(covariate), EntryLimits.UnitOf(covariate)) is { } value)
             {
                 properties[covariate] = value;
             }
         }
 
+        var (run, batch) = (Count(cells, "run"), Count(cells, "batch"));
+        if (run > batch && cells["run"] is { } typed && !findings.Has(typed.Place) && !findings.Has(cells.PlaceOf("batch")))
+        {
+            findings.Add(ValueMistakes.NotInRange(typed.Place, typed.Value, "a run", FormattableString.Invariant($"at most the batch, {batch}")));
+        }
+
         return new()
         {
             Operation = cells.Text("operation"),
-            Method = cells.Text("method"),
-            Unit = cells.Text("unit"),
-            Quantity = Number(cells, "quantity") is { } quantity and > 0 ? quantity : Missed(cells, "quantity", 1d, "a number above zero"),
-            Setups = FromZero(cells, "setups"),
-            Besides = WorkTime.FromMinutes(FromZero(cells, "besides")),
-            Run = Count(cells, "run"),
-            Batch = Count(cells, "batch"),
-            Factor = Number(cells, "factor") ?? 1,
+            Method = cells.Text("method") is { Length: > 0 } method ? method : Missed(cells, "method", "", "the name of a method, beside an operation"),
+            Unit = cells.Text("unit") is { Length: > 0 } unit ? unit : Missed(cells, "unit", "", "the unit that the quantity counts"),
+            Quantity = AboveZero(cells, "quantity", EntryLimits.MostOfAUnit, "of the unit") ?? Missed(cells, "quantity", 1d, "a number above zero"),
+            Setups = FromZero(cells, "setups", EntryLimits.MostSetups),
+            Besides = WorkTime.FromMinutes(FromZero(cells, "besides", EntryLimits.LongestMinutes)),
+            Run = run,
+            Batch = batch,
+            Factor = AboveZero(cells, "factor", EntryLimits.LargestFactor, "times") ?? 1,
             Covariates = properties,
         };
     }
 
-    private LocalDate DateOf(SheetCells cells) => LogWords.Date.Parse(cells.Text("date")).TryGetValue(default, out var date)
-        ? date
-        : Missed(cells, "date", default(LocalDate), "year, month and day, such as 2027-03-14");
-
-    private double FromZero(SheetCells cells, string heading) => Number(cells, heading) switch
+    private LocalDate DateOf(SheetCells cells)
     {
-        null => 0,
-        >= 0 and { } number => number,
-        _ => Missed(cells, heading, 0d, "a number of zero or more"),
-    };
+        if (!LogWords.Date.Parse(cells.Text("date")).TryGetValue(default, out var date) || date < EntryLimits.FirstDate)
+        {
+            return Missed(cells, "date", default(LocalDate), "year, month and day, such as 2027-03-14");
+        }
 
-    private int Count(SheetCells cells, string heading) => Number(cells, heading) switch
+        if (date > today)
+        {
+            findings.Add(LogMistakes.StillToCome(cells.PlaceOf("date"), cells.Text("date"), LogWords.Date.Format(today)));
+        }
+
+        return date;
+    }
+
+    private double? AboveZero(SheetCells cells, string heading, double most, string unit) =>
+        Within(cells, heading, number => number > 0 && number <= most, FormattableString.Invariant($"more than zero and at most {most:#,0.###} {unit}"));
+
+    private double FromZero(SheetCells cells, string heading, double most) =>
+        Within(cells, heading, number => number >= 0 && number <= most, FormattableString.Invariant($"from zero to {most:#,0}")) ?? 0;
+
+    private int Count(SheetCells cells, string heading) => (int)(Within(
+        cells,
+        heading,
+        number => number is >= 1 and <= EntryLimits.MostPieces && number == Math.Floor(number),
+        FormattableString.Invariant($"a whole number from 1 to {EntryLimits.MostPieces:#,0}")) ?? 1);
+
+    private double? Within(SheetCells cells, string heading, Func<double, bool> isRight, string expected)
     {
-        null => 1,
-        >= 1 and <= int.MaxValue and { } number when number == Math.Floor(number) => (int)number,
-        _ => Missed(cells, heading, 1, "a whole number, 1 or more"),
-    };
+        if (Number(cells, heading) is not { } number || isRight(number))
+        {
+            return Number(cells, heading);
+        }
+
+        findings.Add(ValueMistakes.NotInRange(cells.PlaceOf(heading), cells.Text(heading), $"the '{heading}' of an entry", expected));
+        return null;
+    }
 
     private double? Number(SheetCells cells, string heading)
     {
@@ -136,7 +171,7 @@ internal sealed class ExportedRow(Findings findings)
         }
 
         var at = Array.FindIndex(words, one => one.Word == cell.Value);
-        return at >= 0 ? words[at].Value : Missed(cells, heading, whenEmpty, ValueMistakes.AnyOf([.. words.Select(one => one.Word)], "words"));
+        return at >= 0 ? words[at].Value : Missed(cells, heading, whenEmpty, ValueMistakes.AnyOf([.. words.Select(one => one.Word).Concat(heading == "record" ? [LogCsv.EntryRecord] : [])], "words"));
     }
 
     private T Missed<T>(SheetCells cells, string heading, T instead, string expected)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
+using NodaTime.Text;
 using ShopDays.Cli.Files;
 
 namespace ShopDays.Cli.Store;
@@ -202,6 +203,10 @@ internal sealed class LogFile : IDisposable
         catch (SqliteException trouble)
         {
             throw LogTrouble.Of(path, trouble);
+        }
+        catch (Exception trouble) when (trouble is InvalidDataException or UnparsableValueException or FormatException or InvalidCastException)
+        {
+            throw LogTrouble.Meddled(path, trouble);
         }
     }
 }

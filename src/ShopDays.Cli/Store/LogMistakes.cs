@@ -56,6 +56,8 @@ internal static class LogMistakes
     public static Finding OtherUnit(Place place, string typed, string unit) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not what this work is counted in") with { Expected = $"a number of {unit}" };
 
+    public static Finding TooMuch(Place place, string complaint) => Finding.At(place, complaint);
+
     public static Finding NoQuantity(Place place) =>
         Finding.At(place, "this row says nothing of how much was done") with { Expected = "a quantity, for work timed by itself" };
 

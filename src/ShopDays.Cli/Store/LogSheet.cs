@@ -29,7 +29,7 @@ internal static class LogSheet
             return ([], 0);
         }
 
-        var (own, exported) = (new OwnRow(settings), new ExportedRow(findings));
+        var (own, exported) = (new OwnRow(settings), new ExportedRow(findings, settings.Today));
         var read = new List<SheetRow>();
         var empty = 0;
         foreach (var row in rows.Skip(1))

@@ -25,9 +25,13 @@ internal static class LogTrouble
         CannotOpen => "cannot be opened: it may not be read by you, or its folder may not be written by you",
         NoDatabase => "is no log of ShopDays; nothing was changed in it; move it away, or put the shop's own file back",
         Corrupt => "is damaged; nothing was changed in it; put a copy of it back, or import an export of it into a fresh log",
-        InputOutput => "cannot be read or written: the disk reports a fault",
+        InputOutput => "cannot be read or written: the disk reports a fault, or lets no file grow so large",
         _ => "cannot be used: " + trouble.Message,
     }, trouble);
+
+    /// <summary>The file holds what this program never writes.</summary>
+    public static FileTroubleException Meddled(string path, Exception trouble) => FileTroubleException.Of(
+        path, $"is damaged, or was changed by hand: {trouble.Message}; put a copy of it back, or import an export of it into a fresh log", trouble);
 
     /// <summary>The file was written by a newer program.</summary>
     public static FileTroubleException Newer(string path, long version, int known) => FileTroubleException.Of(

@@ -40,6 +40,9 @@ internal static class LogWords
         ("restored", TraceKind.Restored),
     ];
 
+    /// <summary>A choice as people write it, in the form of the words: small letters, hyphens between.</summary>
+    public static string Hyphened(string typed) => string.Join('-', typed.Trim().ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
     /// <summary>The word for a value.</summary>
     public static string WordOf<T>((string Word, T Value)[] words, T value) => words.Single(one => EqualityComparer<T>.Default.Equals(one.Value, value)).Word;
 

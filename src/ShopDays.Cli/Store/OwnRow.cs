@@ -1,6 +1,7 @@
 using NodaTime;
 using NodaTime.Text;
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Files.Yaml;
 using ShopDays.Logbook;
 using ShopDays.Measures;
 
@@ -28,8 +29,8 @@ internal sealed class OwnRow(SheetSettings settings)
         var (took, stopped) = TimeOf(cells);
         var finished = FinishedIn(cells);
         var worker = WorkerIn(cells);
-        var setback = cells.Read("setback", Values.Choice("a setback", LogWords.Setbacks), settings.Reading).Or(Setback.None);
-        var standing = cells.Read("standing", Values.Choice("a standing", LogWords.Standings), settings.Reading).Or(Standing.AsLogged);
+        var setback = cells.Read("setback", Spaced("a setback", LogWords.Setbacks), settings.Reading).Or(Setback.None);
+        var standing = cells.Read("standing", Spaced("a standing", LogWords.Standings), settings.Reading).Or(Standing.AsLogged);
         var (job, task, done) = work.Read(cells, finished);
         return findings.Count > before
             ? null
@@ -47,6 +48,10 @@ internal sealed class OwnRow(SheetSettings settings)
                 Standing = standing,
             });
     }
+
+    /// <summary>Words with spaces or capitals mean the same as with hyphens: <c>First of its kind</c>.</summary>
+    private static ValueReader<T> Spaced<T>(string noun, (string Word, T Value)[] words) => (node, reading) =>
+        Values.Choice(noun, words)(node is YamlText text && words.Any(one => one.Word == LogWords.Hyphened(text.Value)) ? text with { Value = LogWords.Hyphened(text.Value) } : node, reading);
 
     private LocalDate DateOf(SheetCells cells)
     {

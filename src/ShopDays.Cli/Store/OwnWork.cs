@@ -49,6 +49,11 @@ internal sealed class OwnWork(SheetSettings settings)
         }
 
         var quantity = cells["quantity"] is { } cell && found.Work is { } work ? Quantity(cell, work.Unit) : null;
+        if (found.Complaint(quantity) is { } tooMuch)
+        {
+            findings.Add(LogMistakes.TooMuch(cells.PlaceOf("quantity"), tooMuch));
+        }
+
         return (job, found.Name, found.Done(finished, quantity));
     }
 
@@ -136,9 +141,15 @@ internal sealed class OwnWork(SheetSettings settings)
     private double? Quantity(YamlText cell, string unit)
     {
         var text = cell.Value.Trim();
+        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var whole) && !(whole > 0 && whole <= EntryLimits.MostOfAUnit))
+        {
+            findings.Add(ValueMistakes.NotInRange(cell.Place, text, "a quantity", string.Create(CultureInfo.InvariantCulture, $"a number of {unit}, above zero and at most {EntryLimits.MostOfAUnit:#,0}")));
+            return null;
+        }
+
         var end = text.AsSpan().IndexOfAnyExcept(Figures);
         var (number, rest) = end < 0 ? (text, "") : (text[..end], text[end..].Trim());
-        if (!double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var quantity) || quantity <= 0)
+        if (!double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var quantity) || quantity <= 0 || quantity > EntryLimits.MostOfAUnit)
         {
             findings.Add(ValueMistakes.NotANumber(cell.Place, text, $"a number of {unit}, above zero"));
             return null;

@@ -84,6 +84,47 @@ public sealed class LogCsvTests
         Assert.EndsWith("as-logged\r\n", text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("factor", "0")]
+    [InlineData("factor", "-1")]
+    [InlineData("factor", "1E+300")]
+    [InlineData("thickness", "0")]
+    [InlineData("thickness", "12.1")]
+    [InlineData("width", "-3")]
+    [InlineData("depth", "1E+300")]
+    [InlineData("hardness", "0")]
+    [InlineData("quantity", "1E+308")]
+    [InlineData("setups", "1E+308")]
+    [InlineData("besides", "-1")]
+    [InlineData("run", "5")]
+    [InlineData("batch", "0")]
+    [InlineData("took", "1.7E+308")]
+    [InlineData("date", "2030-01-01")]
+    [InlineData("date", "-0044-03-15")]
+    [InlineData("method", "")]
+    [InlineData("unit", "")]
+    [InlineData("record", "thing")]
+    public void A_row_that_could_not_have_been_added_is_refused_at_its_place(string column, string value)
+    {
+        var sound = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["record"] = "entry", ["number"] = "1", ["key"] = Guid.Empty.ToString(), ["task"] = "rip", ["operation"] = "rip", ["method"] = "hand",
+            ["unit"] = "ft of cut", ["quantity"] = "12", ["run"] = "2", ["batch"] = "2", ["took"] = "30", ["date"] = "2027-04-17", ["worker"] = "somebody of long ago",
+        };
+        Assert.Empty(Mistakes(sound));
+        sound[column] = value;
+        var mistake = Assert.Single(Mistakes(sound));
+        Assert.Equal((2, 1 + LogCsv.Columns.TakeWhile(one => one != column).Sum(one => 1 + sound.GetValueOrDefault(one, "").Length)), (mistake.Place.Line, mistake.Place.Column));
+    }
+
+    private static IReadOnlyList<Finding> Mistakes(Dictionary<string, string> row)
+    {
+        var findings = new Findings();
+        var text = string.Join(',', LogCsv.Columns) + "\n" + string.Join(',', LogCsv.Columns.Select(column => row.GetValueOrDefault(column, ""))) + "\n";
+        LogSheet.Read(new("log.csv", "log.csv", Encoding.UTF8.GetBytes(text)), ASheet.Settings(findings));
+        return findings.InOrder();
+    }
+
     private static string Export(ShopLog log)
     {
         var (entries, traces) = log.Everything();
