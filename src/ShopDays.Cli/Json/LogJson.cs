@@ -17,8 +17,22 @@ internal static class LogJson
         All = all,
     };
 
+    /// <summary>Entries that were just logged.</summary>
+    /// <param name="entries">The entries.</param>
+    /// <param name="zone">The shop's zone.</param>
+    /// <param name="odd">The numbers of the entries whose times look odd.</param>
+    public static object Logged(IReadOnlyList<LogEntry> entries, DateTimeZone zone, IReadOnlyList<long> odd) => new
+    {
+        Entries = entries.Select(entry => Of(entry, zone)),
+        All = entries.Count,
+        Odd = odd,
+    };
+
     /// <summary>One entry.</summary>
-    public static object Of(LogEntry entry, DateTimeZone zone) => new
+    /// <param name="entry">The entry.</param>
+    /// <param name="zone">The shop's zone.</param>
+    /// <param name="odd">Where it was just logged, the numbers of the entries whose times look odd with it; else null.</param>
+    public static object Of(LogEntry entry, DateTimeZone zone, IReadOnlyList<long>? odd = null) => new
     {
         entry.Id.Number,
         entry.Job,
@@ -31,6 +45,7 @@ internal static class LogJson
         entry.Setback,
         entry.Standing,
         entry.Note,
+        Odd = odd,
         Work = entry.Work is not { } work ? null : new
         {
             work.Operation,

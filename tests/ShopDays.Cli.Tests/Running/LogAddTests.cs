@@ -43,6 +43,10 @@ public sealed class LogAddTests : IDisposable
     [InlineData("no worker of the shop is called 'makr'; expected maker; nearest: maker", "tray", "side", "45m", "--worker", "makr")]
     [InlineData("Fri 1 Jan 2100 is still to come", "tray", "side", "45m", "--on", "2100-01-01")]
     [InlineData("no operation is called 'ripp'; expected one of 51 operations; nearest: rip", "--timed", "ripp", "12", "20m")]
+    [InlineData("'0m' is no time at all; expected more than zero", "tray", "side", "0m")]
+    [InlineData("'1:30' ", "tray", "side", "1:30")]
+    [InlineData("'45' has no unit; write 45m for minutes", "tray", "side", "45")]
+    [InlineData("'999999999' is more than anybody has done; expected at most 1,000,000", "--timed", "rip", "999999999", "20m")]
     [InlineData("'kg' does not count this operation; expected ft of cut", "--timed", "rip", "12", "kg", "20m")]
     [InlineData("'rip 20m' does not say how much was done", "--timed", "rip", "20m")]
     [InlineData("no method of 'rip' is called 'axe'", "--timed", "rip", "12", "20m", "--method", "axe")]
@@ -77,6 +81,62 @@ public sealed class LogAddTests : IDisposable
         Assert.Equal(1, exitCode);
         Assert.Equal(2, said.Count);
         Assert.Equal("line 3: 'kg' does not count this operation; expected ft of cut\n1 line with mistakes; the others are logged\n", complaints);
+    }
+
+    [Theory]
+    [InlineData("'NaN' is no number of setups; expected a number of zero or more, at most 10,000", "--timed", "rip", "12", "20m", "--setups", "NaN")]
+    [InlineData("--thickness can only stand with --timed", "tray", "side", "20m", "--thickness", "50mm")]
+    [InlineData("--quantity cannot stand with --timed", "--timed", "rip", "12", "20m", "--quantity", "3")]
+    [InlineData("--setback: no setback is called 'dul edge'", "tray", "side", "20m", "--setback", "dul edge")]
+    public async Task An_option_that_means_nothing_here_is_wrong_use(string complaint, params string[] typed)
+    {
+        var ran = await Ran.In(folder.Path, ["log", "add", .. typed]);
+        Assert.Equal((2, ""), (ran.ExitCode, ran.Out));
+        Assert.StartsWith(complaint, ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_time_of_two_words_is_one_and_a_number_of_a_name_is_none()
+    {
+        (await Ran.In(folder.Path, "log", "add", "tray", "fetch", "1h", "30m", "half", "coat", "1", "5m", "-q")).WentWell();
+        using var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        Assert.Equal([(90d, false), (5d, true)], log.All().Select(entry => (entry.Took.Minutes, entry.Finished)));
+        Assert.Contains("coat 1", log.All()[1].Task, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_stretch_cannot_do_more_than_the_whole_and_the_last_of_it_makes_the_task_whole()
+    {
+        var refused = await Ran.In(folder.Path, "log", "add", "tray", "SDR", "20m", "half", "--quantity", "9999");
+        Assert.Equal(1, refused.ExitCode);
+        Assert.Contains("9999 is more than all of '", refused.Error, StringComparison.Ordinal);
+        (await Ran.In(folder.Path, "log", "add", "tray", "SDR", "20m", "-q")).WentWell();
+        (await Ran.In(folder.Path, "log", "add", "tray", "SDR", "20m", "--quantity", "1", "-q")).WentWell();
+        using var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        Assert.Equal(log.All()[0].Work, log.All()[1].Work);
+    }
+
+    [Fact]
+    public async Task A_job_that_has_a_file_is_not_taken_from_the_log_because_its_name_was_typed_wrong()
+    {
+        (await Ran.In(folder.Path, "log", "add", "tray", "fetch", "45m", "-q")).WentWell();
+        var ran = await Ran.In(folder.Path, "log", "add", "tray.yaml", "fetch", "5m");
+        Assert.Equal((3, ""), (ran.ExitCode, ran.Out));
+        Assert.StartsWith("no job is called 'tray.yaml'", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_odd_time_is_asked_about_at_once_and_quiet_keeps_quiet()
+    {
+        (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "12", "m", "20m", "-q")).WentWell();
+        var usual = (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "12", "m", "22m")).WentWell();
+        Assert.Single(usual.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        var odd = (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "12", "m", "40h")).WentWell();
+        Assert.Contains("expected between", odd.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.All(new[] { "shopdays log keep 3 ", "shopdays log unusual 3 ", "shopdays log fix 3 --took TIME" }, command => Assert.Contains(command, odd.Out, StringComparison.Ordinal));
+        var json = (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "12", "m", "41h", "--json")).WentWell().ReadJson();
+        Assert.Equal([4d], json.List("odd").Select(number => number.GetDouble()));
+        Assert.Equal("", (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "12", "m", "42h", "-q")).WentWell().Out);
     }
 
     public void Dispose() => folder.Dispose();

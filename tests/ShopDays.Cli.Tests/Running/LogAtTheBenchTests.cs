@@ -52,6 +52,67 @@ public sealed class LogAtTheBenchTests : IDisposable
     }
 
     [Fact]
+    public async Task What_was_left_overnight_counts_for_the_day_on_which_it_was_begun_when_its_time_is_typed_in()
+    {
+        var now = SystemClock.Instance.GetCurrentInstant();
+        var began = now - Duration.FromHours(30);
+        using (var log = ShopLog.Open(new ShopFolder(folder.Path)))
+        {
+            log.Begun.Start(new() { Worker = "maker", Job = "tray", Task = "fetch and stack boards", Began = began });
+        }
+
+        var tooFar = await Ran.In(folder.Path, "log", "done", "--took", "2h", "--on", "2100-01-01");
+        Assert.Contains("is still to come", tooFar.Error, StringComparison.Ordinal);
+        (await Ran.In(folder.Path, "log", "done", "--took", "2h")).WentWell();
+        using (var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!)
+        {
+            Assert.Equal(new WorkedOn(WorkedOn.At(began, DateTimeZoneProviders.Tzdb["Europe/London"]).Date), Assert.Single(log.All()).On);
+        }
+
+        (await Ran.In(folder.Path, "log", "start", "tray", "choose")).WentWell();
+        (await Ran.In(folder.Path, "log", "done", "--took", "2h", "--on", "2024-05-14", "--json")).WentWell();
+        using var after = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        Assert.Equal(new WorkedOn(new(2024, 5, 14)), after.All()[0].On);
+    }
+
+    [Fact]
+    public async Task Of_several_numbers_all_are_kept_or_none()
+    {
+        using (var log = ShopLog.Open(new ShopFolder(folder.Path)))
+        {
+            log.Add(new() { Job = "tray", Task = "fetch", Took = Measures.WorkTime.FromMinutes(45), On = new(new(2026, 4, 17)), Worker = "maker", Finished = true }, default);
+        }
+
+        var ran = await Ran.In(folder.Path, "log", "keep", "1", "9999");
+        Assert.Equal((1, ""), (ran.ExitCode, ran.Out));
+        Assert.Equal("nothing was changed", ran.Complaints[^1]);
+        using var after = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        Assert.Equal(Standing.AsLogged, Assert.Single(after.All()).Standing);
+    }
+
+    [Fact]
+    public async Task A_job_that_nobody_knows_is_told_by_the_list_with_the_nearest()
+    {
+        Assert.Equal("Nothing is logged.\n", (await Ran.In(folder.Path, "log", "list", "--job", "tray")).WentWell().Out);
+        var ran = await Ran.In(folder.Path, "log", "list", "--job", "TRAY");
+        Assert.Equal((1, "no job is called 'TRAY'; expected tray; nearest: tray\n"), (ran.ExitCode, ran.Error));
+    }
+
+    [Fact]
+    public async Task A_log_that_was_changed_by_hand_is_told_as_such()
+    {
+        using (var log = ShopLog.Open(new ShopFolder(folder.Path)))
+        {
+            log.Add(new() { Job = "tray", Task = "fetch", Took = Measures.WorkTime.FromMinutes(45), On = new(new(2026, 4, 17)), Worker = "maker", Finished = true }, default);
+            log.File.Write(file => file.Run("update entry set date = 'a day'"));
+        }
+
+        var ran = await Ran.In(folder.Path, "log", "list");
+        Assert.Equal((3, ""), (ran.ExitCode, ran.Out));
+        Assert.Contains("is damaged, or was changed by hand", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_correction_shows_both_and_a_deletion_can_be_undone()
     {
         using (var log = ShopLog.Open(new ShopFolder(folder.Path)))

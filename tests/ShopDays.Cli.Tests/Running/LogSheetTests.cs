@@ -1,6 +1,7 @@
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Tests.Commands;
+using ShopDays.Logbook;
 using Xunit;
 
 namespace ShopDays.Cli.Tests.Running;
@@ -44,13 +45,31 @@ public sealed class LogSheetTests : IDisposable
     }
 
     [Fact]
+    public async Task Words_may_have_spaces_and_capitals_and_a_bad_quantity_says_why()
+    {
+        folder.With("good.csv", "job,date,task,took,done,setback\ntray,2026-04-16,fetch,45m,x,First of its kind\ntray,2026-04-16,choose,45m,x,dull edge\n");
+        (await Ran.In(folder.Path, "log", "import", "good.csv", "-q")).WentWell();
+        using (var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!)
+        {
+            Assert.Equal([Setback.FirstOfItsKind, Setback.DullEdge], log.All().Select(entry => entry.Setback));
+        }
+
+        folder.With("bad.csv", "date,operation,quantity,took\n2026-04-16,rip,0,45m\n2026-04-16,rip,-1,45m\n2026-04-16,rip,1e999,45m\n2026-04-16,rip,lots,45m\n");
+        var ran = await Ran.In(folder.Path, "log", "import", "bad.csv");
+        Assert.StartsWith("bad.csv:2:16: '0' cannot be a quantity; expected a number of ft of cut, above zero", ran.Complaints[0], StringComparison.Ordinal);
+        Assert.StartsWith("bad.csv:3:16: '-1' cannot be a quantity", ran.Complaints[1], StringComparison.Ordinal);
+        Assert.StartsWith("bad.csv:4:16: '1e999' cannot be a quantity", ran.Complaints[2], StringComparison.Ordinal);
+        Assert.StartsWith("bad.csv:5:16: 'lots' is not a number", ran.Complaints[3], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Rows_of_a_sheet_that_stay_empty_are_left_out()
     {
         (await Ran.In(folder.Path, "log", "sheet", "tray", "times.csv")).WentWell();
         var lines = await File.ReadAllLinesAsync(folder.File("times.csv"), TestContext.Current.CancellationToken);
         lines[1] = lines[1][..^2] + "45m,x,";
         await File.WriteAllLinesAsync(folder.File("times.csv"), lines, TestContext.Current.CancellationToken);
-        var ran = (await Ran.In(folder.Path, "log", "import", "times.csv")).WentWell();
+        var ran = (await Ran.In(folder.Path, "log", "import", "times.csv", "--on", "2026-04-16")).WentWell();
         Assert.Equal($"1 entry logged, number 1; {lines.Length - 2} rows not filled in.\n", ran.Out);
         Assert.Equal(3, (await Ran.In(folder.Path, "log", "sheet", "tray", "times.csv")).ExitCode);
     }

@@ -35,7 +35,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
         var command = new Command(
             "add",
             "Log times afterwards, as many as were pencilled on the sheet.\n"
-            + "Example: shopdays log add writing-table KDR 45m LTS 1h10 half --on 2027-04-17\n"
+            + "Example: shopdays log add writing-table KDR 45m LTS 1h10 half --on 2024-05-14\n"
             + "Example: shopdays log add --timed rip 12 ft 20m --thickness 2in --species 'white oak'") { words, timed, on, worker, note, setback, quantity };
         byItself.AddTo(command);
         plan.AddTo(command);
@@ -64,6 +64,18 @@ internal sealed class AddLog(Screen screen, IClock clock)
         if (rest.Length == 0)
         {
             screen.Error.WriteLine($"there is no task behind the job; expected a task and a time, such as: shopdays log add {typed[0]} KDR 45m");
+            return ExitCode.WrongUse;
+        }
+
+        if (!isTimed && byItself.Typed(parsed) is [_, ..] stray)
+        {
+            screen.Error.WriteLine($"{string.Join(", ", stray)} can only stand with --timed: a task of a job knows its own method, timber and sizes");
+            return ExitCode.WrongUse;
+        }
+
+        if (isTimed && parsed.GetValue(quantity) is not null)
+        {
+            screen.Error.WriteLine("--quantity cannot stand with --timed, where it is one of the words: shopdays log add --timed rip 12 ft 20m");
             return ExitCode.WrongUse;
         }
 
@@ -99,14 +111,14 @@ internal sealed class AddLog(Screen screen, IClock clock)
 
     private static (IReadOnlyList<LogEntry> Entries, string? Complaint) ReadOfJob(IReadOnlyList<string> some, JobTasks tasks, double? quantity)
     {
-        var (stretches, complaint) = TypedStretch.Read(some);
+        var (stretches, complaint) = TypedStretch.Read(some, tasks.IsMark);
         if (complaint is null && quantity is not null && stretches.Count > 1)
         {
             complaint = "--quantity goes with one task; type the others without it";
         }
 
         var found = stretches.Select(stretch => (Stretch: stretch, Found: tasks.Find(stretch.Task))).ToList();
-        string[] complaints = [.. complaint is null ? [] : new[] { complaint }, .. found.Where(one => one.Found.Task is null).Select(one => one.Found.Complaint)];
+        string[] complaints = [.. complaint is null ? [] : new[] { complaint }, .. found.Where(one => one.Found.Task is null).Select(one => one.Found.Complaint), .. found.Select(one => one.Found.Task?.Complaint(quantity)).OfType<string>()];
         return complaints.Length > 0
             ? ([], string.Join('\n', complaints))
             : ([.. found.Select(one => one.Stretch.Entry(tasks.Job, one.Found.Task!, default, "", quantity))], null);
@@ -124,7 +136,13 @@ internal sealed class AddLog(Screen screen, IClock clock)
         using var log = ShopLog.Open(shop.Folder);
         List<LogEntry> entries = [.. read.Entries.Select(settle)];
         var numbers = log.AddAll(entries, clock.GetCurrentInstant());
-        Say(answers, shop, asJson, [.. entries.Zip(numbers, (entry, number) => entry with { Id = number })]);
+        List<LogEntry> added = [.. entries.Zip(numbers, (entry, number) => entry with { Id = number })];
+        if (!asJson)
+        {
+            Say(answers, added);
+        }
+
+        SayOdd(shop, answers, asJson, added);
         return ExitCode.Done;
     }
 
@@ -154,14 +172,11 @@ internal sealed class AddLog(Screen screen, IClock clock)
             logged.AddRange(added);
             if (!asJson)
             {
-                Say(answers, shop, asJson, added);
+                Say(answers, added);
             }
         }
 
-        if (asJson)
-        {
-            Say(answers, shop, asJson, logged);
-        }
+        SayOdd(shop, answers, asJson, logged);
 
         if (mistakes > 0)
         {
@@ -171,19 +186,30 @@ internal sealed class AddLog(Screen screen, IClock clock)
         return mistakes > 0 ? ExitCode.No : ExitCode.Done;
     }
 
-    private static void Say(Screen answers, LogShop shop, bool asJson, List<LogEntry> entries)
+    private static void Say(Screen answers, List<LogEntry> entries)
     {
-        if (asJson)
-        {
-            JsonAnswer.Write(answers.Out, LogJson.Of(entries, shop.Zone, entries.Count));
-            return;
-        }
-
         foreach (var entry in entries)
         {
             answers.Out.WriteLine(LogPhrases.Of(entry));
         }
 
         answers.Out.Flush();
+    }
+
+    /// <summary>What is odd is said when all is logged, and safe; for another program it is a part of the one answer.</summary>
+    private void SayOdd(LogShop shop, Screen answers, bool asJson, List<LogEntry> logged)
+    {
+        if (ReferenceEquals(answers, screen))
+        {
+            var odd = OddNow.Of(shop, clock, logged);
+            if (asJson)
+            {
+                JsonAnswer.Write(answers.Out, LogJson.Logged(logged, shop.Zone, OddNow.Numbers(odd)));
+            }
+            else
+            {
+                OddNow.Say(answers, odd);
+            }
+        }
     }
 }

@@ -22,6 +22,7 @@ internal sealed class DoneLog(Screen screen, IClock clock)
     private readonly Option<bool> half = new("--half") { Description = "It is not finished: it goes on another day." };
     private readonly Option<double?> quantity = LogOptions.Quantity();
     private readonly Option<WorkTime?> took = LogOptions.Took("The time at the task, where the clock is not to be believed.");
+    private readonly Option<LocalDate?> on = LogOptions.On();
     private readonly Option<string?> worker = LogOptions.Worker();
     private readonly Option<string?> note = LogOptions.Note();
     private readonly Option<string?> setback = LogOptions.Setback();
@@ -30,9 +31,10 @@ internal sealed class DoneLog(Screen screen, IClock clock)
 
     public Command Describe()
     {
+        on.Description = "The date; unless given that of now, or, with --took, that on which it was begun.";
         var command = new Command("done", "End the task at hand and log its time: from start to now, less what was paused.\nExample: shopdays log done --note 'blade was dull' --setback dull-edge")
         {
-            task, half, quantity, took, worker, note, setback, json, quiet,
+            task, half, quantity, took, on, worker, note, setback, json, quiet,
         };
         command.SetAction(Answer);
         return command;
@@ -58,13 +60,25 @@ internal sealed class DoneLog(Screen screen, IClock clock)
         }
 
         var finished = !parsed.GetValue(half);
+        var whole = new LoggableTask(work.Task, work.Work);
+        if (parsed.GetValue(on) is { } date && shop.IsToCome(date, clock, screen))
+        {
+            return ExitCode.No;
+        }
+
+        if (whole.Complaint(parsed.GetValue(quantity)) is { } complaint)
+        {
+            screen.Error.WriteLine(complaint);
+            return ExitCode.No;
+        }
+
         var entry = new LogEntry
         {
             Job = work.Job,
             Task = work.Task,
-            Work = new LoggableTask(work.Task, work.Work).Done(finished, parsed.GetValue(quantity)),
+            Work = whole.Done(finished, parsed.GetValue(quantity)),
             Took = time,
-            On = WorkedOn.At(work.PausedAt ?? now, shop.Zone),
+            On = When(parsed, work, now, shop),
             Worker = who,
             Finished = finished,
             Setback = LogOptions.SetbackOf(parsed.GetValue(setback)),
@@ -78,6 +92,19 @@ internal sealed class DoneLog(Screen screen, IClock clock)
 
         Say(parsed, shop, entry with { Id = number });
         return ExitCode.Done;
+    }
+
+    /// <summary>A time that is typed in for a task begun on another day was not spent up to now: only its date is known.</summary>
+    private WorkedOn When(ParseResult parsed, BegunWork work, Instant now, LogShop shop)
+    {
+        var ended = WorkedOn.At(work.PausedAt ?? now, shop.Zone);
+        var begun = WorkedOn.At(work.Began, shop.Zone).Date;
+        return parsed.GetValue(on) switch
+        {
+            { } date => date == ended.Date ? ended : new(date),
+            null when parsed.GetValue(took) is not null && begun < ended.Date => new(begun),
+            _ => ended,
+        };
     }
 
     private WorkTime? TimeOf(BegunWork work, WorkTime? said, Instant now, LogShop shop)
@@ -107,11 +134,12 @@ internal sealed class DoneLog(Screen screen, IClock clock)
 
         if (parsed.GetValue(json))
         {
-            JsonAnswer.Write(screen.Out, LogJson.Of(entry, shop.Zone));
+            JsonAnswer.Write(screen.Out, LogJson.Of(entry, shop.Zone, OddNow.Numbers(OddNow.Of(shop, clock, [entry]))));
         }
         else
         {
             screen.Wrapped(LogPhrases.Of(entry));
+            OddNow.Say(screen, OddNow.Of(shop, clock, [entry]));
         }
     }
 }

@@ -57,11 +57,12 @@ internal sealed class ImportLog(Screen screen, IClock clock)
         var imported = rows.Count == 0 ? new Imported([], 0, 0) : Put(shop, rows);
         if (parsed.GetValue(json) && !parsed.GetValue(quiet))
         {
-            JsonAnswer.Write(screen.Out, new { Added = imported.Added.Select(entry => LogJson.Of(entry, shop.Zone)), imported.AlreadyThere, Empty = empty });
+            JsonAnswer.Write(screen.Out, new { Added = imported.Added.Select(entry => LogJson.Of(entry, shop.Zone)), imported.AlreadyThere, Empty = empty, Odd = OddNow.Numbers(OddNow.Of(shop, clock, imported.Added)) });
         }
         else if (!parsed.GetValue(quiet))
         {
             screen.Wrapped($"{LogPhrases.Count(imported.Added.Count)} logged{Range(imported)}{Rest(imported.AlreadyThere, "in the log already")}{Rest(empty, "not filled in")}.");
+            OddNow.Say(screen, OddNow.Of(shop, clock, imported.Added));
         }
 
         return ExitCode.Done;

@@ -50,7 +50,7 @@ internal sealed class JobTasks
         {
             reading = ShopAndJob.Read(typed, Directory.GetCurrentDirectory());
         }
-        catch (FileTroubleException) when (seen.Count > 0)
+        catch (FileTroubleException) when (seen.Count > 0 && !shop.Folder.JobNames().Contains(job, StringComparer.Ordinal))
         {
             screen.Error.WriteLine($"{job} has no file any more; its tasks are those that the log has seen");
             return new(job, [], seen);
@@ -74,6 +74,9 @@ internal sealed class JobTasks
 
     /// <summary>The mark of a task.</summary>
     public string MarkOf(LoggableTask task) => marks.Of(task.Name);
+
+    /// <summary>Whether a word is the mark of one task.</summary>
+    public bool IsMark(string word) => marks.Find(word) is [_];
 
     /// <summary>
     /// Finds a task by its name, its mark, or words that only it has.

@@ -42,6 +42,12 @@ internal sealed class ListLog(Screen screen, IClock clock)
         var of = parsed.GetValue(job) is { } typed ? Path.GetFileNameWithoutExtension(typed) : null;
         var entries = log?.Last(parsed.GetValue(all) ? int.MaxValue : parsed.GetValue(last) ?? UsualPage, of) ?? [];
         var count = log?.Count(of) ?? 0;
+        if (of is not null && count == 0 && !shop.Folder.JobNames().Contains(of, StringComparer.Ordinal))
+        {
+            screen.Error.WriteLine(LogShop.Unknown("job", of, shop.Folder.JobNames(), "jobs"));
+            return ExitCode.No;
+        }
+
         if (parsed.GetValue(json))
         {
             JsonAnswer.Write(screen.Out, LogJson.Of(entries, shop.Zone, count));

@@ -24,29 +24,45 @@ internal static class LogOptions
 
     public static Option<LocalDate?> On() => Read<LocalDate>("--on", "The date; today unless given.", "DATE", DateText.Read);
 
-    public static Option<WorkTime?> Took(string description) => Read<WorkTime>("--took", description, "TIME", ReadTook);
-
-    public static Option<double?> Quantity() => new("--quantity")
+    public static Option<WorkTime?> Took(string description) => new("--took")
     {
-        Description = "How much of the task's unit was done, where it is not finished.",
-        HelpName = "NUMBER",
+        Description = description,
+        HelpName = "TIME",
         CustomParser = typed =>
         {
-            if (TypedNumber.TryRead(typed.Tokens[0].Value, out var number) && number > 0)
+            if (ReadTook(typed.Tokens[0].Value, out var took) is not { } complaint)
             {
-                return number;
+                return took;
             }
 
-            typed.AddError($"{QuotedText.Of(typed.Tokens[0].Value)} is no quantity; expected a number above zero");
+            typed.AddError($"--took: {complaint}");
             return null;
         },
     };
 
+    public static Option<double?> Quantity() => Figure("--quantity", "How much of the task's unit was done, where it is not finished.", "quantity", number => number > 0, "above zero", EntryLimits.MostOfAUnit);
+
+    public static Option<double?> Setups() => Figure("--setups", "With --timed: how often it was set up within the time; once unless given.", "number of setups", number => number >= 0, "of zero or more", EntryLimits.MostSetups);
+
     public static Option<string?> Setback()
     {
-        var option = new Option<string?>("--setback") { Description = "What made it take longer.", HelpName = "WHAT" };
-        option.AcceptOnlyFromAmong([.. LogWords.Setbacks.Select(one => one.Word)]);
-        return option;
+        string[] words = [.. LogWords.Setbacks.Select(one => one.Word)];
+        return new("--setback")
+        {
+            Description = "What made it take longer: " + string.Join(", ", words) + ".",
+            HelpName = "WHAT",
+            CustomParser = typed =>
+            {
+                var word = LogWords.Hyphened(typed.Tokens[0].Value);
+                if (words.Contains(word, StringComparer.Ordinal))
+                {
+                    return word;
+                }
+
+                typed.AddError($"--setback: {LogShop.Unknown("setback", typed.Tokens[0].Value, words, "setbacks")}");
+                return null;
+            },
+        };
     }
 
     /// <summary>The setback of a word; none where nothing is said.</summary>
@@ -69,11 +85,34 @@ internal static class LogOptions
     };
 
     /// <summary>Reads a time at the task: above zero.</summary>
-    public static TextResult<WorkTime> ReadTook(string text)
+    /// <returns>What is wrong with it; null for nothing.</returns>
+    public static string? ReadTook(string text, out WorkTime took)
     {
         var read = WorkTimeText.Read(text);
-        return read.IsRead && read.Value == WorkTime.Zero ? WorkTimeText.Read("no time at all") : read;
+        took = read.IsRead ? read.Value : WorkTime.Zero;
+        return read switch
+        {
+            { IsRead: false, Fault: var fault } => $"{fault.What}; expected {fault.Expected}",
+            _ when took == WorkTime.Zero => $"{QuotedText.Of(text)} is no time at all; expected more than zero, such as 45m",
+            _ => null,
+        };
     }
+
+    private static Option<double?> Figure(string name, string description, string what, Func<double, bool> isFit, string from, double most) => new(name)
+    {
+        Description = description,
+        HelpName = "NUMBER",
+        CustomParser = typed =>
+        {
+            if (TypedNumber.TryRead(typed.Tokens[0].Value, out var number) && isFit(number) && number <= most)
+            {
+                return number;
+            }
+
+            typed.AddError(string.Create(CultureInfo.InvariantCulture, $"{QuotedText.Of(typed.Tokens[0].Value)} is no {what}; expected a number {from}, at most {most:#,0}"));
+            return null;
+        },
+    };
 
     private static Option<T?> Read<T>(string name, string description, string help, Func<string, TextResult<T>> read)
         where T : struct => new(name)

@@ -22,7 +22,7 @@ internal sealed class SheetLog(Screen screen, IClock clock)
     public Command Describe()
     {
         on.Description = "Only the tasks of this day of the plan.";
-        var command = new Command("sheet", "Write a sheet of a job's tasks to be filled in; what stays empty is left out when it is imported.\nExample: shopdays log sheet writing-table times.csv") { job, to, on, quiet };
+        var command = new Command("sheet", "Write a sheet of a job's tasks to be filled in, with dates where --on gives one; what stays empty is left out when it is imported.\nExample: shopdays log sheet writing-table times.csv") { job, to, on, quiet };
         plan.AddTo(command);
         command.SetAction(Answer);
         return command;
@@ -45,7 +45,7 @@ internal sealed class SheetLog(Screen screen, IClock clock)
         LogCsv.AddRow(text, ["job", "date", "mark", "task", "start", "stop", "took", "done", "note"]);
         foreach (var task in wanted)
         {
-            LogCsv.AddRow(text, [tasks.Job, LogWords.Date.Format(date ?? shop.Today(clock)), tasks.MarkOf(task), task.Name, "", "", "", "", ""]);
+            LogCsv.AddRow(text, [tasks.Job, date is { } day ? LogWords.Date.Format(day) : "", tasks.MarkOf(task), task.Name, "", "", "", "", ""]);
         }
 
         if (parsed.GetValue(to) is not { } file)

@@ -34,26 +34,30 @@ internal sealed class StandingLog(Screen screen, IClock clock, string name, Stan
         var command = new Command(name, $"{description}\nExample: shopdays log {name} 12") { numbers, why, quiet };
         command.SetAction(parsed =>
         {
-            if (LogShop.Read(screen) is null)
+            if (LogShop.Read(screen) is not { } shop)
             {
                 return ExitCode.No;
             }
 
-            using var log = ShopLog.OpenToRead(ShopDays.Cli.Files.ShopFolder.MustFindFrom(Directory.GetCurrentDirectory()));
-            var code = ExitCode.Done;
-            foreach (var id in parsed.GetRequiredValue(numbers))
+            using var log = ShopLog.OpenToRead(shop.Folder);
+            var all = parsed.GetRequiredValue(numbers);
+            var missing = all.Where(id => log?.Find(id) is null).ToList();
+            if (missing.Count > 0)
             {
-                if (log?.Change(id, entry => entry with { Standing = standing }, clock.GetCurrentInstant(), parsed.GetValue(why) ?? "") is not { } change)
-                {
-                    code = EntryAnswer.SayNone(screen, id);
-                }
-                else if (!parsed.GetValue(quiet))
+                missing.ForEach(id => EntryAnswer.SayNone(screen, id));
+                screen.Error.WriteLine("nothing was changed");
+                return ExitCode.No;
+            }
+
+            foreach (var id in all)
+            {
+                if (log!.Change(id, entry => entry with { Standing = standing }, clock.GetCurrentInstant(), parsed.GetValue(why) ?? "") is { } change && !parsed.GetValue(quiet))
                 {
                     screen.Wrapped($"{LogPhrases.Of(change.After)}: {LogPhrases.Of(standing)}.");
                 }
             }
 
-            return code;
+            return ExitCode.Done;
         });
         return command;
     }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Store;
 using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Work;
@@ -15,16 +16,21 @@ internal sealed class TimedStretch
     private readonly Option<string?> width = new("--width") { Description = "With --timed: the width of the joint or piece.", HelpName = "LENGTH" };
     private readonly Option<string?> depth = new("--depth") { Description = "With --timed: the depth that was cut or taken off.", HelpName = "LENGTH" };
     private readonly Option<string?> species = new("--species") { Description = "With --timed: the timber.", HelpName = "NAME" };
-    private readonly Option<double?> setups = new("--setups") { Description = "With --timed: how often it was set up within the time; once unless given.", HelpName = "NUMBER" };
+    private readonly Option<double?> setups = LogOptions.Setups();
+
+    private Option[] All => [method, thickness, width, depth, species, setups];
 
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { method, thickness, width, depth, species, setups })
+        foreach (var option in All)
         {
             command.Add(option);
         }
     }
+
+    /// <summary>The names of its options that were typed; a task of a job knows all of that itself.</summary>
+    public IReadOnlyList<string> Typed(ParseResult parsed) => [.. All.Where(option => parsed.GetResult(option) is { Implicit: false }).Select(option => option.Name)];
 
     /// <summary>Reads <c>rip 12 ft 20m</c>.</summary>
     /// <param name="words">The words.</param>
@@ -45,10 +51,14 @@ internal sealed class TimedStretch
             return No($"{QuotedText.Of(string.Join(' ', words))} does not say how much was done; {Expected}");
         }
 
-        var took = LogOptions.ReadTook(words[^1]);
-        if (!took.IsRead)
+        if (number > EntryLimits.MostOfAUnit)
         {
-            return No($"{took.Fault.What}; expected {took.Fault.Expected}");
+            return No(string.Create(CultureInfo.InvariantCulture, $"{QuotedText.Of(words[at])} is more than anybody has done; expected at most {EntryLimits.MostOfAUnit:#,0}"));
+        }
+
+        if (LogOptions.ReadTook(words[^1], out var took) is { } fault)
+        {
+            return No(fault);
         }
 
         var typed = string.Join(' ', words.Take(at));
@@ -70,7 +80,7 @@ internal sealed class TimedStretch
                 Quantity = quantity,
                 Setups = parsed.GetValue(setups) ?? 1,
                 Covariates = properties,
-            }, took.Value, "");
+            }, took, "");
     }
 
     private static (LoggedWork?, WorkTime, string) No(string complaint) => (null, WorkTime.Zero, complaint);
@@ -134,6 +144,6 @@ internal sealed class TimedStretch
             all[Covariate.Hardness] = timber.HardnessPoundsForce;
         }
 
-        return (all, parsed.GetValue(setups) is < 0 ? "--setups cannot be less than zero" : null);
+        return (all, null);
     }
 }

@@ -14,24 +14,32 @@ internal sealed record TypedStretch(string Task, WorkTime Took, bool Finished)
     public const string Half = "half";
 
     /// <summary>
-    /// Takes words apart: <c>KDR 45m</c>, <c>KDR 45m half LTS 20m</c>, <c>rip A1 into 3 45m</c>. A number without a unit is
-    /// a time only right behind the first word of a task, so that numbers in names stay there.
+    /// Takes words apart: <c>KDR 45m</c>, <c>KDR 1h 30m half LTS 20m</c>, <c>rip A1 into 3 45m</c>. A number without a unit is
+    /// a time, in minutes, only right behind a mark, so that numbers in names stay there.
     /// </summary>
+    /// <param name="words">The words.</param>
+    /// <param name="isMark">Whether a word is the mark of a task.</param>
     /// <returns>The stretches, or what is wrong.</returns>
-    public static (IReadOnlyList<TypedStretch> Stretches, string? Complaint) Read(IReadOnlyList<string> words)
+    public static (IReadOnlyList<TypedStretch> Stretches, string? Complaint) Read(IReadOnlyList<string> words, Func<string, bool> isMark)
     {
         var stretches = new List<TypedStretch>();
         var task = new List<string>();
+        var time = "";
         foreach (var word in words)
         {
             if (task.Count == 0 && stretches.Count > 0 && word == Half)
             {
-                stretches[^1] = stretches[^1] with { Finished = false };
+                (stretches[^1], time) = (stretches[^1] with { Finished = false }, "");
             }
-            else if (task.Count > 0 && (task.Count == 1 || !TypedNumber.TryRead(word, out _)) && LogOptions.ReadTook(word) is { IsRead: true, Value: var took })
+            else if (task.Count == 0 && time.Length > 0 && !TypedNumber.TryRead(word, out _) && LogOptions.ReadTook($"{time} {word}", out var longer) is null)
+            {
+                (stretches[^1], time) = (stretches[^1] with { Took = longer }, $"{time} {word}");
+            }
+            else if (task.Count > 0 && (!TypedNumber.TryRead(word, out _) || (task.Count == 1 && isMark(task[0]))) && LogOptions.ReadTook(word, out var took) is null)
             {
                 stretches.Add(new(string.Join(' ', task), took, Finished: true));
                 task.Clear();
+                time = word;
             }
             else
             {
@@ -39,9 +47,19 @@ internal sealed record TypedStretch(string Task, WorkTime Took, bool Finished)
             }
         }
 
-        return task.Count == 0 && stretches.Count > 0
-            ? (stretches, null)
-            : ([], $"{QuotedText.Of(string.Join(' ', task.Count == 0 ? words : task))} has no time behind it; expected a task and a time, such as KDR 45m, with {Half} behind it where it goes on another day");
+        return task.Count == 0 && stretches.Count > 0 ? (stretches, null) : ([], NoTime(task.Count == 0 ? words : task));
+    }
+
+    private static string NoTime(IReadOnlyList<string> words)
+    {
+        // The last word was meant as a time where it begins like a number.
+        var last = words[^1];
+        if (words.Count > 1 && (char.IsAsciiDigit(last[0]) || (last.Length > 1 && last[0] is '-' or '.')))
+        {
+            return LogOptions.ReadTook(last, out _) ?? $"{QuotedText.Of(last)} has no unit; write {last}m for minutes (behind a task's mark the number alone will do)";
+        }
+
+        return $"{QuotedText.Of(string.Join(' ', words))} has no time behind it; expected a task and a time, such as KDR 45m, with {Half} behind it where it goes on another day";
     }
 
     /// <summary>Splits a line into words; what stands in double quotes is one word, what stands behind a lone # is a note.</summary>
