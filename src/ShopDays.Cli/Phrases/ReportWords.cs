@@ -11,6 +11,9 @@ internal static class ReportWords
     /// <summary>So many times its standard error is a leaning that chance seldom explains.</summary>
     private const double Telling = 2;
 
+    /// <summary>An average that is known no better than this says of no leaning that it is not there.</summary>
+    private const double Loosest = 0.25;
+
     /// <summary>The sentences of a report card.</summary>
     /// <param name="card">The card.</param>
     /// <param name="widthOfTables">The upper end of the 80 % range over the lower, as the tables alone have it for half of the same times.</param>
@@ -24,6 +27,7 @@ internal static class ReportWords
         return Trusted.Of(coverage, card.Times) switch
         {
             Trust.TooFewToTell => $"{told}: too few to judge by yet; from {CountWords.Number(Trusted.Least)} on the ranges are judged.",
+            Trust.NothingAgainst => $"{told}: no more off than chance explains, but too few yet to vouch for the ranges.",
             Trust.AsWide => $"{told}: the ranges can be trusted.",
             Trust.TooNarrow => $"{told}: the ranges are too narrow. Until more is logged, promise by the 90 % figures.",
             Trust.TooWide => $"{told}: the ranges are wider than they need be. A promise by them is on the safe side.",
@@ -48,13 +52,17 @@ internal static class ReportWords
     private static string Leaning(ReportCard card)
     {
         var off = Math.Exp(Math.Abs(card.Bias)) - 1;
-        return Math.Abs(card.Bias) > Telling * card.BiasError && Percent(off) != "0 %"
-            ? card.Bias > 0
+        if (Math.Abs(card.Bias) > Telling * card.BiasError && Percent(off) != "0 %")
+        {
+            return card.Bias > 0
                 ? $"You take {Percent(off)} longer than expected, on average."
-                : $"You take {Percent(1 - Math.Exp(card.Bias))} less than expected, on average."
-            : card.Times < 2
-                ? "Whether you take longer or less than expected, one time cannot tell."
-                : $"You lean neither way: on average work takes what is expected, within {Percent(Math.Max(0.01, Math.Exp(Math.Abs(card.Bias) + (Telling * card.BiasError)) - 1))}.";
+                : $"You take {Percent(1 - Math.Exp(card.Bias))} less than expected, on average.";
+        }
+
+        var within = Math.Max(0.01, Math.Exp(Math.Abs(card.Bias) + (Telling * card.BiasError)) - 1);
+        return within > Loosest
+            ? $"Whether you take longer or less than expected, {(card.Times == 1 ? "one time" : CountWords.Of(card.Times, "time"))} cannot tell."
+            : $"You lean neither way: on average work takes what is expected, within {Percent(within)}.";
     }
 
     private static string Sharpness(ReportCard card, double widthOfTables)
