@@ -22,7 +22,7 @@ internal static class ProgressJson
         PromisedMinutes = JsonAnswer.Minutes(told.Progress.Promised),
         NowMinutes = JsonAnswer.Minutes(told.Progress.Now),
         LeftMinutes = told.Progress.LeftTime is { } left ? EstimateJson.RangeOf(left) : null,
-        Finish = told.Ahead is not { } ahead ? null : new
+        Finish = told.Ahead is not { } ahead || told.IsOver ? null : new
         {
             Planned = JsonAnswer.Time(ahead.Plan.Finish),
             P50 = JsonAnswer.Time(ahead.Forecast.P50),

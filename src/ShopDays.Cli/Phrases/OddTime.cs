@@ -24,5 +24,6 @@ internal sealed record OddTime(JudgedWork Judged)
 
     private string Factor => Judged.Factor >= 1
         ? string.Create(CultureInfo.InvariantCulture, $"{Judged.Factor:0.0} times the middle")
+        : Judged.Factor < 0.01 ? "less than a hundredth of the middle"
         : string.Create(CultureInfo.InvariantCulture, $"{Judged.Factor:0.00} of the middle");
 }

@@ -60,9 +60,9 @@ internal sealed record RateReading(RatePer Per, string Unit, double Share)
         return (Math.Min(one, other), Math.Max(one, other));
     }
 
-    /// <summary>Two or three figures that count: <c>0.84</c>, <c>1.2</c>, <c>16</c>, <c>160</c>.</summary>
+    /// <summary>Two or three figures that count: <c>0.016</c>, <c>0.84</c>, <c>1.2</c>, <c>16</c>, <c>160</c>.</summary>
     public static string Write(double figure) => figure.ToString(
-        figure switch { < 1 => "0.00", < 10 => "0.0", _ => "0" },
+        figure switch { < 0.00995 => "G2", < 0.0995 => "0.000", < 0.995 => "0.00", < 9.95 => "0.0", _ => "0" },
         CultureInfo.InvariantCulture);
 
     /// <summary>The middle, without its unit: <c>1.2</c>.</summary>

@@ -14,6 +14,9 @@ internal static class ReportWords
     /// <summary>An average that is known no better than this says of no leaning that it is not there.</summary>
     private const double Loosest = 0.25;
 
+    /// <summary>Fewer times than this lie close together by chance too often for their scatter to say how well their average is known.</summary>
+    private const int FewestForLeaning = 5;
+
     /// <summary>The sentences of a report card.</summary>
     /// <param name="card">The card.</param>
     /// <param name="widthOfTables">The upper end of the 80 % range over the lower, as the tables alone have it for half of the same times.</param>
@@ -52,17 +55,16 @@ internal static class ReportWords
     private static string Leaning(ReportCard card)
     {
         var off = Math.Exp(Math.Abs(card.Bias)) - 1;
-        if (Math.Abs(card.Bias) > Telling * card.BiasError && Percent(off) != "0 %")
+        var within = Math.Max(0.01, Math.Exp(Math.Abs(card.Bias) + (Telling * card.BiasError)) - 1);
+        var isTelling = Math.Abs(card.Bias) > Telling * card.BiasError && Percent(off) != "0 %";
+        if (card.Times < FewestForLeaning || (!isTelling && within > Loosest))
         {
-            return card.Bias > 0
-                ? $"You take {Percent(off)} longer than expected, on average."
-                : $"You take {Percent(1 - Math.Exp(card.Bias))} less than expected, on average.";
+            return $"Whether you take longer or less than expected, {(card.Times == 1 ? "one time" : CountWords.Of(card.Times, "time"))} cannot tell.";
         }
 
-        var within = Math.Max(0.01, Math.Exp(Math.Abs(card.Bias) + (Telling * card.BiasError)) - 1);
-        return within > Loosest
-            ? $"Whether you take longer or less than expected, {(card.Times == 1 ? "one time" : CountWords.Of(card.Times, "time"))} cannot tell."
-            : $"You lean neither way: on average work takes what is expected, within {Percent(within)}.";
+        return !isTelling ? $"You lean neither way: on average work takes what is expected, within {Percent(within)}."
+            : card.Bias > 0 ? $"You take {Percent(off)} longer than expected, on average."
+            : $"You take {Percent(1 - Math.Exp(card.Bias))} less than expected, on average.";
     }
 
     private static string Sharpness(ReportCard card, double widthOfTables)

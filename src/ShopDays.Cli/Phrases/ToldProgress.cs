@@ -50,6 +50,9 @@ internal sealed record ToldProgress
             .Max()
         : null;
 
+    /// <summary>Whether nothing is left to forecast: all is done, and no wait goes on.</summary>
+    public bool IsOver => FinishedOn <= Now.InZone(Zone).Date;
+
     /// <summary>The job at one glance.</summary>
     public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; promised {DateOf(Progress.Promise.P80)}, {Outlook()}.")}";
 

@@ -15,6 +15,7 @@ internal static class ProgressPrint
         screen.Out.WriteLine();
         PrintHours(screen, told);
         PrintDates(screen, told);
+        screen.Out.WriteLine();
         PrintDifferences(screen, told);
         foreach (var note in told.Notes)
         {
@@ -37,8 +38,6 @@ internal static class ProgressPrint
         {
             screen.Wrapped($"Hours and minutes, each task by its likely time. All that is to come takes {HourWords.Of(left.P50)} as likely as not, and between {HourWords.Of(left.P10)} and {HourWords.Of(left.P90)} four times in five.");
         }
-
-        screen.Out.WriteLine();
     }
 
     private static void PrintDates(Screen screen, ToldProgress told)
@@ -48,6 +47,7 @@ internal static class ProgressPrint
             return;
         }
 
+        screen.Out.WriteLine();
         var promise = told.Progress.Promise;
         var table = Grid.WithHeads("finished", told.IsRecorded ? $"promised {told.DateOf(promise.Made)}" : "would have been promised", "now");
         table.AddTexts("as likely as not", told.DateOf(promise.P50), told.DateOf(ahead.Forecast.P50?.ToInstant()));
@@ -69,7 +69,6 @@ internal static class ProgressPrint
             return;
         }
 
-        screen.Out.WriteLine();
         screen.Out.WriteLine("What made the difference");
         var shown = rows.Count <= MostRows + 1 ? rows : rows[..MostRows];
         foreach (var row in shown)

@@ -118,10 +118,22 @@ public sealed class ProgressCommandTests
         var progress = tray.Type("progress", "--json").ReadJson();
         Assert.Equal(0, progress.Field("toDo").Number("tasks"));
         Assert.Equal(JsonValueKind.Null, progress.Field("leftMinutes").ValueKind);
+        Assert.DoesNotContain("\n\n\n", tray.Type("progress").Out.ReplaceLineEndings("\n"), StringComparison.Ordinal);
 
         // The last coat hardens for days after the last stroke.
         Assert.True(string.CompareOrdinal(progress.Text("finished"), "2027-03-11") > 0);
         Assert.Contains("Tray: finished", tray.Type("progress").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_a_job_that_was_finished_long_ago_nothing_is_forecast()
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Done(tray.InOrder.Count, 1.1);
+        tray.Log(tray.Graph.Tasks[0] with { Name = "mend the saw horse" }, WorkTime.FromMinutes(35), tray.Now + Duration.FromDays(90), finished: true);
+        var progress = tray.Type("progress", "--json").ReadJson();
+        Assert.True(string.CompareOrdinal(progress.Text("finished"), "2027-04-15") < 0);
+        Assert.Equal(JsonValueKind.Null, progress.Field("finish").ValueKind);
     }
 
     [Fact]

@@ -39,6 +39,17 @@ public sealed class RateReadingTests
         Assert.Equal(18 * 1.15, RateReading.Of(mortise, LengthFormat.Inches(16)).Middle(mortise.Prior), 9);
     }
 
+    [Theory]
+    [InlineData(0.00162, "0.0016")]
+    [InlineData(0.0162, "0.016")]
+    [InlineData(0.0996, "0.10")]
+    [InlineData(0.838, "0.84")]
+    [InlineData(0.996, "1.0")]
+    [InlineData(1.23, "1.2")]
+    [InlineData(9.96, "10")]
+    [InlineData(160.4, "160")]
+    public void Two_figures_count_however_small_a_rate_is(double figure, string written) => Assert.Equal(written, RateReading.Write(figure));
+
     [Fact]
     public void The_smaller_figure_of_a_range_comes_first_whichever_way_it_is_read() => Assert.All(Rates, rate =>
     {

@@ -41,6 +41,10 @@ public sealed class ReportWordsTests
         Assert.Contains("Whether you take longer or less than expected, one time cannot tell.", ReportWords.Of(Card(1, 1) with { Bias = 0.5, BiasError = double.PositiveInfinity }, 3));
 
     [Fact]
+    public void Two_times_that_lie_close_together_by_chance_tell_no_leaning() =>
+        Assert.Contains("Whether you take longer or less than expected, 2 times cannot tell.", ReportWords.Of(Card(2, 2) with { Bias = 0.2, BiasError = 0.001 }, 3));
+
+    [Fact]
     public void The_other_ranges_are_told_with_what_chance_does_not_explain()
     {
         var said = ReportWords.Of(Card(40, 33) with { Coverages = [new(0.5, 9), new(0.8, 33), new(0.9, 36)] }, 3);
