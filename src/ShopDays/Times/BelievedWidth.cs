@@ -16,6 +16,12 @@ internal static class BelievedWidth
         (2, [(1, 0.1), (5, 0.05)]),
     ];
 
+    /// <summary>
+    /// Times of fewer methods than this do not speak of a maker who is slow or fast at everything: one slip of the pencil, or one
+    /// operation that means something else in this shop, must not carry the estimates of all others away (our choice).
+    /// </summary>
+    private const int FewestForPace = 3;
+
     /// <summary>What is believed of a catalogue's terms in the usual width.</summary>
     public static BlockRegression Usual(RateTerms terms) => PriorOf(terms, 1);
 
@@ -26,7 +32,7 @@ internal static class BelievedWidth
         foreach (var (scatter, paces) in All)
         {
             var learned = PriorOf(terms, scatter).With(rows);
-            foreach (var (pace, credit) in paces)
+            foreach (var (pace, credit) in paces.Where(one => one.Pace == 1 || rows.Triangles.Count >= FewestForPace))
             {
                 var otherwise = pace == 1 ? learned : learned.Believing(RatePrior.OfCommon(terms, pace, scatter));
                 var weight = otherwise.LogEvidence() + Math.Log(credit);

@@ -50,6 +50,27 @@ public sealed class LearningTests
         Assert.True(Expected(learned, Plane) > 10.2, "ten minutes is what the catalogue says");
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(8)]
+    public void However_odd_the_times_of_one_operation_are_all_others_are_little_moved(int times)
+    {
+        // Six times what the catalogue says. With a pace spread by a fifth its own share would be some tenths; half as long again is
+        // far more than that, and far less than to believe the maker six times slower at everything.
+        var learned = TimedLog.Learned(Catalogue, Times(Rip, times, minutes: 60));
+
+        Assert.InRange(Expected(learned, Plane), 10, 15);
+    }
+
+    [Fact]
+    public void A_maker_who_is_slow_at_three_things_is_believed_slow_at_the_fourth()
+    {
+        var fourth = AnOperation.Named("glue", group: PaceGroup.Assembly);
+        var learned = TimedLog.Learned(new([Rip, Resaw, Plane, fourth]), [.. Times(Rip, 3, 60), .. Times(Resaw, 3, 60), .. Times(Plane, 3, 60)]);
+
+        Assert.InRange(Expected(learned, fourth), 35, 75);
+    }
+
     [Fact]
     public void Times_in_thick_and_thin_stock_teach_how_thickness_matters()
     {
