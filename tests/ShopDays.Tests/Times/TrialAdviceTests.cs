@@ -1,6 +1,4 @@
 using CsCheck;
-using NodaTime;
-using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Times;
 using ShopDays.Times.Trials;
@@ -11,15 +9,12 @@ namespace ShopDays.Tests.Times;
 
 public sealed class TrialAdviceTests
 {
-    private const string Maker = "maker";
-    private static readonly LocalDate Day = new(2027, 3, 1);
-
     private static readonly Operation Rip = AnOperation.Named("rip", slopes: new Slope(Covariate.Thickness, 1, 1.1));
     private static readonly Operation Crosscut = AnOperation.Named("crosscut");
     private static readonly Operation Plane = AnOperation.Named("plane", group: PaceGroup.Planing);
     private static readonly Operation Mortise = AnOperation.Named("mortise", minutes: 18, low: 9, high: 35, group: PaceGroup.Joinery);
     private static readonly Operation Never = AnOperation.Named("carve", group: PaceGroup.Other);
-    private static readonly RateModel Model = RateModel.FromPrior(new([Rip, Crosscut, Plane, Mortise, Never])).Learn([], new(Day, Maker));
+    private static readonly RateModel Model = RateModel.FromPrior(new([Rip, Crosscut, Plane, Mortise, Never])).Learn([], TimedLog.How);
 
     private static readonly IReadOnlyList<ShopTask> Job = AnOperation.Tasks(
         Rip.Of(20), Rip.Of(35), Rip.Of(12), Crosscut.Of(3), Plane.Of(18), Plane.Of(9), Mortise.Of(4), AnOperation.Guess(60, 90, 200));
@@ -38,7 +33,7 @@ public sealed class TrialAdviceTests
             // One draw is a maker: the last columns are the times that their trials take.
             var makers = Model.Draw(AnOperation.Tasks([.. Job.Select(task => task.Timing), .. trials.Select(trial => trial.Timing)]), Makers, seed: 11).Minutes;
             var after = makers.Select((maker, number) => WidthOf(trials
-                .Select((trial, at) => Took(trial.Timing, maker[Job.Count + at]))
+                .Select((trial, at) => trial.Timing.Took(maker[Job.Count + at]))
                 .Aggregate(Model, (model, work) => model.With(work))
                 .Draw(Job, Courses, number)
                 .OfAll())).Average();
@@ -106,10 +101,10 @@ public sealed class TrialAdviceTests
     [Fact]
     public void What_has_been_timed_often_is_not_proposed_again_before_what_never_was()
     {
-        var rips = Enumerable.Repeat(Took(Rip.Of(20), 200), 12).ToList();
+        var rips = Enumerable.Repeat(Rip.Of(20).Took(200), 12).ToList();
         var tasks = AnOperation.Tasks(Rip.Of(50), Plane.Of(40));
         var fresh = TrialAdvice.For(Model, tasks, _ => true, most: 1);
-        var practised = TrialAdvice.For(Model.Learn(rips, new(Day, Maker)), tasks, _ => true, most: 1);
+        var practised = TrialAdvice.For(Model.Learn(rips, TimedLog.How), tasks, _ => true, most: 1);
 
         Assert.Equal(Rip, fresh.Trials[0].Trial.Timing.Operation);
         Assert.Equal(Plane, practised.Trials[0].Trial.Timing.Operation);
@@ -138,14 +133,4 @@ public sealed class TrialAdviceTests
     }
 
     private static double WidthOf(TimeRange range) => range.P90.Minutes - range.P10.Minutes;
-
-    private static TimedWork Took(TaskTiming.ByOperation timing, double minutes) => new()
-    {
-        Timing = timing,
-        Took = WorkTime.FromMinutes(minutes),
-        On = Day,
-        Worker = Maker,
-        Task = timing.Operation.Name,
-        Entries = [new EntryId(1)],
-    };
 }
