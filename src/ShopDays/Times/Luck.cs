@@ -27,7 +27,10 @@ internal sealed class Luck
 
     /// <summary>Takes the luck out of a log.</summary>
     /// <param name="log">What each time was off by, in the order of the log.</param>
-    public Luck(IReadOnlyList<Past> log) => past = log.Count <= Most ? [.. log] : [.. log.Skip(log.Count - Most)];
+    public Luck(IEnumerable<Past> log) => past = [.. log.TakeLast(Most)];
+
+    /// <summary>The luck with one more time.</summary>
+    public Luck With(Past one) => new(past.Append(one));
 
     /// <summary>The luck of work like this.</summary>
     /// <param name="block">The block of its operation and method.</param>

@@ -19,13 +19,13 @@ public sealed class RateModel
     private readonly BlockRegression regression;
     private readonly Learning? how;
 
-    private RateModel(RateTerms terms, BlockRegression regression, Learning? how, IReadOnlyList<JudgedWork> log)
+    private RateModel(RateTerms terms, BlockRegression regression, Learning? how, IReadOnlyList<JudgedWork> log, Luck luck)
     {
         Terms = terms;
         this.regression = regression;
         this.how = how;
         Log = log;
-        Luck = log.Count == 0 ? Luck.Unknown : new([.. log.Where(one => !one.IsHeldOut).Select(one => one.Luck)]);
+        Luck = luck;
     }
 
     /// <summary>The terms.</summary>
@@ -47,7 +47,7 @@ public sealed class RateModel
     public static RateModel FromPrior(OperationCatalogue catalogue)
     {
         var terms = new RateTerms(catalogue, []);
-        return new(terms, BelievedWidth.Usual(terms), null, []);
+        return new(terms, BelievedWidth.Usual(terms), null, [], Luck.Unknown);
     }
 
     /// <summary>
@@ -60,7 +60,7 @@ public sealed class RateModel
     {
         var terms = new RateTerms(Terms.Catalogue, [.. work.Select(one => one.Worker).Where(name => name != how.Maker).Distinct().Order(StringComparer.Ordinal)]);
         var (regression, log) = Judgement.Of(terms, [.. work.Select(one => (one, RowOf(one, terms, how), NoiseOf(one)))]);
-        return new(terms, regression, how, log);
+        return new(terms, regression, how, log, new(log.Where(one => !one.IsHeldOut).Select(one => one.Luck)));
 
         static double NoiseOf(TimedWork work) => RatePrior.Noise(work.Timing.Method);
     }
@@ -78,7 +78,7 @@ public sealed class RateModel
         var row = RowOf(work, Terms, learning);
         var expected = BeliefOf(work.Timing, work.Worker) with { Luck = null };
         var judged = new JudgedWork(work, expected, isHeldOut: false, new(row.Block, expected.Location, expected.OffOf(work.Took), row.Weight));
-        return new(Terms, regression.With(FoldedRows.Of([row])), learning, [.. Log, judged]);
+        return new(Terms, regression.With(FoldedRows.Of([row])), learning, [.. Log, judged], Luck.With(judged.Luck));
     }
 
     /// <summary>The hands-on time of a task.</summary>
