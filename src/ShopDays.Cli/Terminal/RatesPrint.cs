@@ -32,7 +32,10 @@ internal static class RatesPrint
     }
 
     /// <summary>Prints the times that are asked about, each with what can be typed.</summary>
-    public static void PrintOdd(Screen screen, IReadOnlyList<OddTime> odd)
+    /// <param name="screen">Where.</param>
+    /// <param name="odd">The times.</param>
+    /// <param name="most">How many of them; the others are counted, with how to see them.</param>
+    public static void PrintOdd(Screen screen, IReadOnlyList<OddTime> odd, int most = int.MaxValue)
     {
         if (odd.Count == 0)
         {
@@ -41,7 +44,7 @@ internal static class RatesPrint
         }
 
         screen.Wrapped($"{(odd.Count == 1 ? "This time is" : "These times are")} far outside what all others make one expect; nothing is learned from {(odd.Count == 1 ? "it" : "them")} until you say what {(odd.Count == 1 ? "it is" : "they are")}.");
-        foreach (var one in odd)
+        foreach (var one in odd.Take(most))
         {
             screen.Out.WriteLine();
             screen.Wrapped($"{char.ToUpperInvariant(one.Told[0])}{one.Told[1..]}.");
@@ -49,6 +52,12 @@ internal static class RatesPrint
             {
                 screen.Hanging($"  {command,-36}", meaning);
             }
+        }
+
+        if (odd.Count > most)
+        {
+            screen.Out.WriteLine();
+            screen.Wrapped($"And {CountWords.Of(odd.Count - most, "other")}: shopdays log odd");
         }
     }
 

@@ -10,6 +10,12 @@ internal static class Judgement
     /// <summary>Far-out times spoil the judgement of others: those without them are judged once more, and so on, a few times.</summary>
     private const int MostRounds = 4;
 
+    /// <summary>So many times are held out at the most, the farthest, while a log is short.</summary>
+    private const int FewOdd = 3;
+
+    /// <summary>Of a long log one time in so many is held out at the most: where more lie far out, such days are part of the work.</summary>
+    private const int OneOddIn = 100;
+
     /// <summary>Learns from a log until no more of its times are found far out, or the rounds are used up.</summary>
     /// <param name="terms">The terms.</param>
     /// <param name="log">The work, its row, and the noise that the row was divided by.</param>
@@ -24,7 +30,16 @@ internal static class Judgement
             JudgedWork[] judged = [.. log.Select((one, index) => Judge(regression, one.Work, one.Row, one.Noise, heldOut[index]))];
             var learnedFrom = heldOut.Count(held => !held);
             var farOff = StudentT.InvCDF(0, 1, 2 * regression.Shape, 1 - JudgedWork.Oddity);
-            var odd = judged.Select(one => one.IsOdd(one.IsHeldOut ? learnedFrom : learnedFrom - 1, farOff)).ToArray();
+            var odd = new bool[log.Count];
+            foreach (var (_, index) in judged
+                .Select((one, index) => (one, index))
+                .Where(pair => pair.one.IsOdd(pair.one.IsHeldOut ? learnedFrom : learnedFrom - 1, farOff))
+                .OrderByDescending(pair => Math.Abs(pair.one.Luck.Off))
+                .Take(Math.Max(FewOdd, log.Count / OneOddIn)))
+            {
+                odd[index] = true;
+            }
+
             if (round == MostRounds || odd.SequenceEqual(heldOut))
             {
                 return (regression, judged);

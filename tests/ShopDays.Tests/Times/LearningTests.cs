@@ -126,6 +126,24 @@ public sealed class LearningTests
     }
 
     [Fact]
+    public void Where_dreadful_days_are_part_of_the_work_only_the_worst_one_in_a_hundred_is_asked_about()
+    {
+        // Nine days in ten are ordinary, each tenth takes from five to some twenty times as long.
+        TimedWork[] log = [.. Enumerable.Range(0, 400).Select(at => Rip.Of(1).Took(at % 10 == 0 ? 50 + (at * 0.4) : 9.5 + (at % 7 * 0.15)))];
+        var held = TimedLog.Learned(Catalogue, log).Log.Where(one => one.IsHeldOut).Select(one => one.Work.Took.Minutes).ToList();
+
+        Assert.Equal(log.Select(one => one.Took.Minutes).OrderDescending().Take(4).Order(), held.Order());
+    }
+
+    [Fact]
+    public void Several_slips_in_a_short_log_are_held_out_together()
+    {
+        TimedWork[] log = [.. Times(Rip, 14, minutes: 10), Rip.Of(1).Took(100), Rip.Of(1).Took(140)];
+
+        Assert.Equal([100, 140], TimedLog.Learned(Catalogue, log).Log.Where(one => one.IsHeldOut).Select(one => one.Work.Took.Minutes));
+    }
+
+    [Fact]
     public void A_time_that_the_maker_keeps_is_learned_from_however_odd()
     {
         TimedWork[] log = [.. Times(Rip, 12, minutes: 10), Rip.Of(1).Took(100, kept: true)];

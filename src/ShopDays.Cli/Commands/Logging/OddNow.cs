@@ -8,6 +8,8 @@ namespace ShopDays.Cli.Commands.Logging;
 /// <summary>Which of the times just logged look odd: while the maker still knows how it was, it is asked about at once.</summary>
 internal static class OddNow
 {
+    private const int MostAsked = 4;
+
     /// <summary>The odd ones among some entries, by what the whole log teaches.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="clock">Tells today's date.</param>
@@ -29,7 +31,7 @@ internal static class OddNow
         if (odd.Count > 0)
         {
             answers.Out.WriteLine();
-            RatesPrint.PrintOdd(answers, odd);
+            RatesPrint.PrintOdd(answers, odd, MostAsked);
         }
     }
 }
