@@ -23,14 +23,14 @@ internal static class PropertyWords
             _ => throw new System.Diagnostics.UnreachableException(),
         }));
 
-    /// <summary>The timber of a hardness, or the one nearest to it, and whether it has just that hardness.</summary>
-    public static (string Name, bool IsExact) Timber(double hardness, IReadOnlyList<string> timbers)
+    /// <summary>The timber of a hardness, or the one nearest to it, and whether the shop has named it and it has just that hardness.</summary>
+    public static (string Name, bool IsNamed) Timber(double hardness, IReadOnlyList<string> timbers)
     {
         var nearest = BuiltIn.Species.All
             .OrderBy(one => Math.Abs(Math.Log(one.HardnessPoundsForce / hardness)))
             .ThenBy(one => timbers.Contains(one.Name, StringComparer.Ordinal) ? 0 : 1)
             .First();
-        return (nearest.Name, Math.Abs(nearest.HardnessPoundsForce - hardness) < 0.5);
+        return (nearest.Name, timbers.Contains(nearest.Name, StringComparer.Ordinal) && Math.Abs(nearest.HardnessPoundsForce - hardness) < 0.5);
     }
 
     /// <summary>Inches as a format writes them; less than its smallest step in decimals, rather than as nothing.</summary>
