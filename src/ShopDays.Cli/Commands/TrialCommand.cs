@@ -3,6 +3,7 @@ using NodaTime;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
+using ShopDays.Logbook;
 using ShopDays.Times.Trials;
 using ShopDays.Work;
 
@@ -24,10 +25,13 @@ internal sealed class TrialCommand(Screen screen, IClock clock) : IShopCommand
     private static int Answer(Question asked, TaskGraph graph)
     {
         var workings = asked.Workings;
+        var standing = JobStanding.Of(graph, workings.Rates.Entries.Where(entry => string.Equals(entry.Job, workings.Read.LogName, StringComparison.Ordinal)));
+        List<ShopTask> left = [.. standing.Tasks.Where(one => one.State != TaskState.Done).Select(one => one.Task)];
         var told = new ToldTrials
         {
             Read = workings.Read,
-            Advice = TrialAdvice.For(workings.Rates.Model, graph.Tasks, ToldTrial.CanBeTried, Most),
+            Advice = TrialAdvice.For(workings.Rates.Model, left, ToldTrial.CanBeTried, Most),
+            IsBegun = left.Count < graph.Tasks.Count,
             Behind = workings.Rates.Behind,
         };
         if (asked.AsJson)

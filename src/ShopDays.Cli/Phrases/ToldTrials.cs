@@ -18,12 +18,15 @@ internal sealed record ToldTrials
     /// <summary>What the times come from.</summary>
     public required TimesBehind Behind { get; init; }
 
+    /// <summary>Whether some of the job's tasks are done: then it is about the others.</summary>
+    public required bool IsBegun { get; init; }
+
     /// <summary>How every trial is done.</summary>
     public static string InGeneral =>
         "For each: sharp iron, the tools set up and the gauges set beforehand, timber and sizes as stated. Let the watch run from the first stroke to the last, with the pauses that you would make anyway, and write down how much you did and how long it took; more or less than stated is as good.";
 
     /// <summary>How wide the range is now.</summary>
-    public string Now => $"{Read.Job.Name} takes between {Hours(Advice.Low)} and {Hours(Advice.High)} at the bench (four times in five): a range of {Hours(Advice.Width)}. These trials are expected to narrow it most:";
+    public string Now => $"{(IsBegun ? "What is left of " : "")}{Read.Job.Name} takes between {Hours(Advice.Low)} and {Hours(Advice.High)} at the bench (four times in five): a range of {Hours(Advice.Width)}. These trials are expected to narrow it most:";
 
     /// <summary>The trials in words, in their order.</summary>
     public IReadOnlyList<ToldTrial> Trials => [.. Advice.Trials.Select(trial => new ToldTrial(trial, Read.Shop, Read.Located.Format, Timbers))];

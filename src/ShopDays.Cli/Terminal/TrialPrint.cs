@@ -11,7 +11,9 @@ internal static class TrialPrint
     {
         if (told.Trials.Count == 0)
         {
-            screen.Wrapped($"No short trial would narrow the estimate of {told.Read.Job.Name} by as much as a hundredth.");
+            screen.Wrapped(told.Advice.Width == WorkTime.Zero
+                ? $"Every task of {told.Read.Job.Name} is done: there is nothing left to narrow."
+                : $"No short trial would narrow the estimate of {told.Read.Job.Name} by as much as a hundredth.");
             TimesPrint.Print(screen, told.Behind);
             return;
         }

@@ -69,6 +69,18 @@ public sealed class RatesAndTrialTests
     }
 
     [Fact]
+    public void Trials_of_a_begun_job_are_about_what_is_left_of_it_and_a_finished_one_has_none()
+    {
+        using var tray = new ATrayUnderWay();
+        Assert.StartsWith("Tray takes between", tray.Type("trial").Out, StringComparison.Ordinal);
+        tray.Done(4, 1);
+        Assert.StartsWith("What is left of Tray takes between", tray.Type("trial").Out, StringComparison.Ordinal);
+        tray.Done(tray.InOrder.Count, 1);
+        Assert.StartsWith("Every task of Tray is done", tray.Type("trial").Out, StringComparison.Ordinal);
+        Assert.Empty(tray.Type("trial", "--json").ReadJson().GetProperty("trials").EnumerateArray());
+    }
+
+    [Fact]
     public void A_trial_is_told_with_its_worth_its_cautions_and_what_to_type_afterwards()
     {
         using var tray = new ATrayUnderWay();
