@@ -17,9 +17,8 @@ internal sealed class JobNow
     /// <param name="now">The moment.</param>
     public JobNow(Workings workings, TaskGraph graph, IEnumerable<RunningWork> running, Instant now)
     {
-        var job = workings.Read.LogName;
         var heavy = HeavyWork(workings, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
-        Standing = JobStanding.Of(graph, workings.Rates.Entries.Where(entry => string.Equals(entry.Job, job, StringComparison.Ordinal)), running);
+        Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), running);
         Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy);
         SessionsGone = Gone(workings, now);
         Draws = workings.DrawsOf(Left);

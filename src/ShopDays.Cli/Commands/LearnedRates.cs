@@ -61,7 +61,7 @@ internal sealed record LearnedRates
     /// <returns>The rates; these themselves while nothing of the job is logged.</returns>
     public LearnedRates Before(ShopAndJob read)
     {
-        var own = Entries.Where(entry => string.Equals(entry.Job, read.LogName, StringComparison.Ordinal)).ToList();
+        var own = EntriesOf(read);
         if (own.Count == 0 || Behind.PriorOnly)
         {
             return this;
@@ -70,6 +70,9 @@ internal sealed record LearnedRates
         var first = own.MinBy(entry => entry.Id.Number)!;
         return From([.. Entries.Where(entry => entry.Id.Number < first.Id.Number)], read.Shop, read.Operations, first.On.Date);
     }
+
+    /// <summary>The entries of a job.</summary>
+    public IReadOnlyList<LogEntry> EntriesOf(ShopAndJob read) => [.. Entries.Where(entry => string.Equals(entry.Job, read.LogName, StringComparison.Ordinal))];
 
     private static LearnedRates FromPrior(IReadOnlyList<LogEntry> entries, OperationCatalogue operations)
     {

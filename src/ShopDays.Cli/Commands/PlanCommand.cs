@@ -49,7 +49,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
                 var today = clock.GetCurrentInstant().InZone(asked.Workings.Read.Shop.Place.Zone).Date;
                 var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, new(made.Graph.Tasks.Select(task => task.Name)), asked.Workings.Rates.Behind, today)
                 {
-                    IsBegun = asked.Workings.Rates.Entries.Any(entry => string.Equals(entry.Job, asked.Workings.Read.LogName, StringComparison.Ordinal)),
+                    IsBegun = asked.Workings.Rates.EntriesOf(asked.Workings.Read).Count > 0,
                 };
                 if (pdf is not null)
                 {

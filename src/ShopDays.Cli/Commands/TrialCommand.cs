@@ -25,7 +25,7 @@ internal sealed class TrialCommand(Screen screen, IClock clock) : IShopCommand
     private static int Answer(Question asked, TaskGraph graph)
     {
         var workings = asked.Workings;
-        var standing = JobStanding.Of(graph, workings.Rates.Entries.Where(entry => string.Equals(entry.Job, workings.Read.LogName, StringComparison.Ordinal)));
+        var standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read));
         List<ShopTask> left = [.. standing.Tasks.Where(one => one.State != TaskState.Done).Select(one => one.Task)];
         var told = new ToldTrials
         {

@@ -6,6 +6,14 @@ namespace ShopDays.Cli.Files;
 /// <summary>Reads <c>rates.yaml</c>: a shop's own operations, methods and figures over those that are built in.</summary>
 internal static class RatesFile
 {
+    /// <summary>The operations of a shop: those that are built in, and its own where it has a file of them.</summary>
+    /// <param name="folder">The shop's folder.</param>
+    /// <param name="findings">Where mistakes go.</param>
+    /// <exception cref="FileTroubleException">The file is there and cannot be read.</exception>
+    public static OperationCatalogue OperationsIn(ShopFolder folder, Findings findings) => File.Exists(Path.Combine(folder.Path, ShopFolder.RatesFileName))
+        ? Read(folder.Read(ShopFolder.RatesFileName), BuiltIn.Operations, [.. BuiltIn.Cautions.Select(one => one.Kind)], findings)
+        : BuiltIn.Operations;
+
     /// <summary>Reads a file of rates. An empty one adds nothing. What a line leaves out of a built-in operation keeps its built-in value.</summary>
     /// <param name="source">The file.</param>
     /// <param name="builtIn">What it adds to.</param>

@@ -58,9 +58,7 @@ internal sealed record ShopAndJob
     {
         var (folder, jobPath) = ShopFolder.FindJob(job, currentFolder);
         var findings = new Findings();
-        var operations = File.Exists(Path.Combine(folder.Path, ShopFolder.RatesFileName))
-            ? RatesFile.Read(folder.Read(ShopFolder.RatesFileName), BuiltIn.Operations, [.. BuiltIn.Cautions.Select(one => one.Kind)], findings)
-            : BuiltIn.Operations;
+        var operations = RatesFile.OperationsIn(folder, findings);
         var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings);
         var source = folder.Read(jobPath);
         var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits), findings);

@@ -8,6 +8,9 @@ namespace ShopDays.Cli.Phrases;
 /// <param name="Judged">The time beside what was expected.</param>
 internal sealed record OddTime(JudgedWork Judged)
 {
+    /// <summary>All the times of a log that are held out, in its order.</summary>
+    public static IReadOnlyList<OddTime> In(RateModel model) => [.. model.Log.Where(one => one.IsHeldOut).Select(one => new OddTime(one))];
+
     /// <summary>The numbers of its entries.</summary>
     public string Numbers => string.Join(' ', Judged.Work.Entries);
 

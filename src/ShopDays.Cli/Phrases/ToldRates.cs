@@ -36,7 +36,7 @@ internal sealed record ToldRates
     public required ReportCard? Card { get; init; }
 
     /// <summary>The times that are asked about.</summary>
-    public IReadOnlyList<OddTime> Odd => [.. Model.Log.Where(one => one.IsHeldOut).Select(one => new OddTime(one))];
+    public IReadOnlyList<OddTime> Odd => OddTime.In(Model);
 
     /// <summary>The report card in words, then what work without times goes by; how to begin where nothing is timed.</summary>
     public IReadOnlyList<string> Sentences => Card is { } card

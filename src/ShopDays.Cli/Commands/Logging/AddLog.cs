@@ -105,9 +105,9 @@ internal sealed class AddLog(Screen screen, IClock clock)
     }
 
     private (IReadOnlyList<LogEntry> Entries, string? Complaint) ReadTimed(IReadOnlyList<string> some, LogShop shop, ParseResult parsed) =>
-        byItself.Read(some, shop, parsed) is { Work: { } work } read
+        byItself.Read(some, shop, parsed) is var read && read.Work is { } work
             ? ([new() { Task = work.Operation, Work = work, Took = read.Took, On = default, Worker = "", Finished = true }], null)
-            : ([], byItself.Read(some, shop, parsed).Complaint);
+            : ([], read.Complaint);
 
     private static (IReadOnlyList<LogEntry> Entries, string? Complaint) ReadOfJob(IReadOnlyList<string> some, JobTasks tasks, double? quantity)
     {
@@ -134,14 +134,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
         }
 
         using var log = ShopLog.Open(shop.Folder);
-        List<LogEntry> entries = [.. read.Entries.Select(settle)];
-        var numbers = log.AddAll(entries, clock.GetCurrentInstant());
-        List<LogEntry> added = [.. entries.Zip(numbers, (entry, number) => entry with { Id = number })];
-        if (!asJson)
-        {
-            Say(answers, added);
-        }
-
+        var added = Add(log, [.. read.Entries.Select(settle)], answers, asJson);
         SayOdd(shop, answers, asJson, added);
         return ExitCode.Done;
     }
@@ -167,13 +160,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
                 continue;
             }
 
-            var numbers = log.AddAll(entries, clock.GetCurrentInstant());
-            List<LogEntry> added = [.. entries.Zip(numbers, (entry, number) => entry with { Id = number })];
-            logged.AddRange(added);
-            if (!asJson)
-            {
-                Say(answers, added);
-            }
+            logged.AddRange(Add(log, entries, answers, asJson));
         }
 
         SayOdd(shop, answers, asJson, logged);
@@ -186,14 +173,19 @@ internal sealed class AddLog(Screen screen, IClock clock)
         return mistakes > 0 ? ExitCode.No : ExitCode.Done;
     }
 
-    private static void Say(Screen answers, List<LogEntry> entries)
+    /// <summary>Logs entries, and says so when they are safe.</summary>
+    /// <returns>The entries with their numbers.</returns>
+    private List<LogEntry> Add(ShopLog log, IReadOnlyList<LogEntry> entries, Screen answers, bool asJson)
     {
-        foreach (var entry in entries)
+        var numbers = log.AddAll(entries, clock.GetCurrentInstant());
+        List<LogEntry> added = [.. entries.Zip(numbers, (entry, number) => entry with { Id = number })];
+        if (!asJson)
         {
-            answers.Out.WriteLine(LogPhrases.Of(entry));
+            added.ForEach(entry => answers.Out.WriteLine(LogPhrases.Of(entry)));
+            answers.Out.Flush();
         }
 
-        answers.Out.Flush();
+        return added;
     }
 
     /// <summary>What is odd is said when all is logged, and safe; for another program it is a part of the one answer.</summary>

@@ -5,11 +5,25 @@ using ShopDays.Cli.Terminal;
 namespace ShopDays.Cli.Commands.Logging;
 
 /// <summary><c>shopdays log</c>: what was worked and how long it took, written down at the bench or typed back from paper.</summary>
-internal sealed class LogCommand(Screen screen, IClock clock) : IShopCommand
+/// <param name="screen">Where answers go.</param>
+/// <param name="clock">Tells the time.</param>
+/// <param name="isTyped">Whether it was typed: only then is it worth describing all that can stand behind it.</param>
+internal sealed class LogCommand(Screen screen, IClock clock, bool isTyped) : IShopCommand
 {
     /// <inheritdoc/>
-    public Command Describe() => new("log", "Write down what was worked and how long it took; the rates learn from it.\nExample: shopdays log add writing-table KDR 45m")
+    public Command Describe()
     {
+        var command = new Command("log", "Write down what was worked and how long it took; the rates learn from it.\nExample: shopdays log add writing-table KDR 45m");
+        foreach (var one in isTyped ? Behind() : [])
+        {
+            command.Add(one);
+        }
+
+        return command;
+    }
+
+    private Command[] Behind() =>
+    [
         new StartLog(screen, clock).Describe(),
         new PauseLog(screen, clock).Describe(),
         new DoneLog(screen, clock).Describe(),
@@ -26,5 +40,5 @@ internal sealed class LogCommand(Screen screen, IClock clock) : IShopCommand
         new SheetLog(screen, clock).Describe(),
         new ImportLog(screen, clock).Describe(),
         new ExportLog(screen).Describe(),
-    };
+    ];
 }

@@ -25,9 +25,7 @@ internal sealed record LogShop(ShopFolder Folder, Shop Shop, OperationCatalogue 
     {
         var folder = ShopFolder.MustFindFrom(Directory.GetCurrentDirectory());
         var findings = new Findings();
-        var operations = File.Exists(Path.Combine(folder.Path, ShopFolder.RatesFileName))
-            ? RatesFile.Read(folder.Read(ShopFolder.RatesFileName), BuiltIn.Operations, [.. BuiltIn.Cautions.Select(one => one.Kind)], findings)
-            : BuiltIn.Operations;
+        var operations = RatesFile.OperationsIn(folder, findings);
         var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings).Shop;
         if (findings.AreNone && shop is not null)
         {

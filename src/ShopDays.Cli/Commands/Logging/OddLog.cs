@@ -21,7 +21,7 @@ internal sealed class OddLog(Screen screen, IClock clock)
                 return ExitCode.No;
             }
 
-            OddTime[] odd = [.. LearnedRates.Of(shop.Folder, shop.Shop, shop.Operations, clock).Model.Log.Where(one => one.IsHeldOut).Select(one => new OddTime(one))];
+            var odd = OddTime.In(LearnedRates.Of(shop.Folder, shop.Shop, shop.Operations, clock).Model);
             if (parsed.GetValue(json))
             {
                 JsonAnswer.Write(screen.Out, new { Odd = odd.Select(RatesJson.Of) });

@@ -19,7 +19,7 @@ internal static class OddNow
         var numbers = logged.Where(entry => entry.Work is not null).Select(entry => entry.Id).ToHashSet();
         return numbers.Count == 0
             ? []
-            : [.. LearnedRates.Of(shop.Folder, shop.Shop, shop.Operations, clock).Model.Log.Where(one => one.IsHeldOut && one.Work.Entries.Any(numbers.Contains)).Select(one => new OddTime(one))];
+            : [.. OddTime.In(LearnedRates.Of(shop.Folder, shop.Shop, shop.Operations, clock).Model).Where(one => one.Judged.Work.Entries.Any(numbers.Contains))];
     }
 
     /// <summary>The numbers of their entries.</summary>
