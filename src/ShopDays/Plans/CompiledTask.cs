@@ -27,7 +27,13 @@ internal sealed record CompiledTask
     /// <summary>The first minute in which it may begin.</summary>
     public int NotBefore { get; init; }
 
-    /// <summary>Clock time after its end before the job can be finished.</summary>
+    /// <summary>The minute before which it must begin: that of an appointment; <see cref="CompiledCalendar.Never"/> for none.</summary>
+    public int StartBy { get; init; } = CompiledCalendar.Never;
+
+    /// <summary>The order that it belongs to.</summary>
+    public int Order { get; init; }
+
+    /// <summary>Clock time after its end before its order can be finished.</summary>
     public int WaitAtEnd { get; init; }
 
     /// <summary>The resource of which it takes one while it is being worked on; below 0 none.</summary>
@@ -44,14 +50,15 @@ internal sealed record CompiledTask
 }
 
 /// <summary>
-/// Resources kept from a task's beginning until some minutes after its end. They may be taken from any of a row of
+/// Resources kept from some minutes before a task's beginning until some minutes after its end. They may be taken from any of a row of
 /// resources, the first ones first, and are not exchanged while they are kept.
 /// </summary>
 /// <param name="First">The first resource that will do.</param>
 /// <param name="Last">The last one.</param>
 /// <param name="Count">How many.</param>
 /// <param name="MinutesAfter">Clock time for which they are kept after the end.</param>
-internal readonly record struct Hold(int First, int Last, int Count, int MinutesAfter = 0);
+/// <param name="MinutesBefore">Clock time for which they are kept before the beginning.</param>
+internal readonly record struct Hold(int First, int Last, int Count, int MinutesAfter = 0, int MinutesBefore = 0);
 
 /// <summary>One task comes before another.</summary>
 /// <param name="Before">The earlier.</param>

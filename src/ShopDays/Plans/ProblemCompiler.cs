@@ -52,7 +52,8 @@ internal static class ProblemCompiler
             [request.Limits.Benches, .. clamps.Counts],
             Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDay.Minutes)),
             (int)Math.Ceiling(request.Changeover.Minutes),
-            StandingOf(request, hours, clamps));
+            StandingOf(request, hours, clamps),
+            [new CompiledOrder(FinishedFrom: FinishedFrom(request, hours))]);
     }
 
     private static ShopStanding StandingOf(PlanRequest request, OpenHours hours, ClampRow clamps) => request.UnderWay is not { } underWay
@@ -60,7 +61,6 @@ internal static class ProblemCompiler
         : new()
         {
             Begin = hours.Begin,
-            FinishedFrom = underWay.Waits.Where(wait => wait.EndsTheJob).Select(wait => hours.MinuteUpTo(wait.Until)).Append(hours.Begin).Max(),
             Held =
             [
                 .. underWay.Held
@@ -73,6 +73,13 @@ internal static class ProblemCompiler
             WetUntil = underWay.Held.Select(one => one.WetUntil).OfType<Instant>().Select(hours.MinuteUpTo).Append(0).Max(),
             HeavyDone = [.. request.Calendars.Select(calendar => (int)Math.Ceiling(underWay.HeavyToday.GetValueOrDefault(calendar.Worker).Minutes))],
         };
+
+    /// <summary>The first usable minute, or the end of a wait at the end of the job that runs already.</summary>
+    private static int FinishedFrom(PlanRequest request, OpenHours hours) => (request.UnderWay?.Waits ?? [])
+        .Where(wait => wait.EndsTheJob)
+        .Select(wait => hours.MinuteUpTo(wait.Until))
+        .Append(hours.Begin)
+        .Max();
 
     private static Hold OnClamps(ClampsHeld held, ClampRow clamps, int minutesAfter = 0) =>
         new(Bench + 1 + clamps.FirstThatReaches(held.Reach), Bench + clamps.Counts.Length, held.Count, minutesAfter);

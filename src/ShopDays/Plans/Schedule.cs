@@ -10,8 +10,9 @@ namespace ShopDays.Plans;
 internal readonly record struct WorkPiece(int Task, int Worker, int Session, int Day, int From, int To);
 
 /// <summary>A schedule, filled in by <see cref="ScheduleGenerator"/>; used again and again.</summary>
-internal sealed class Schedule(int tasks)
+internal sealed class Schedule(int tasks, int orders = 1)
 {
+    private readonly int[] finishes = new int[orders];
     private readonly int[] start = new int[tasks];
     private readonly int[] end = new int[tasks];
     private WorkPiece[] pieces = new WorkPiece[(2 * tasks) + 16];
@@ -25,6 +26,9 @@ internal sealed class Schedule(int tasks)
 
     /// <summary>The stretches of work, a task's one after another, in the order in which tasks were placed.</summary>
     public ReadOnlySpan<WorkPiece> Pieces => pieces.AsSpan(0, count);
+
+    /// <summary>The end of the last task of each order and of its closing waits; <see cref="CompiledCalendar.Never"/> when not all is placed.</summary>
+    public Span<int> Finishes => finishes;
 
     /// <summary>The end of the last task and of all closing waits; <see cref="CompiledCalendar.Never"/> when not all is placed.</summary>
     public int Finish { get; set; }
@@ -41,8 +45,8 @@ internal sealed class Schedule(int tasks)
     /// <summary>The task that could not be placed before the calendars end; below 0 when all are.</summary>
     public int Unplaced { get; set; }
 
-    /// <summary>What is compared: the finish, then shop days, then changeovers; less is better.</summary>
-    public long Score => ((long)Finish << 32) + ((long)Math.Min(ShopDays, ushort.MaxValue) << 16) + Math.Min(Changeovers, ushort.MaxValue);
+    /// <summary>What it is compared by.</summary>
+    public ScheduleScore Score { get; set; }
 
     /// <summary>Nothing placed.</summary>
     public void Reset()
@@ -51,6 +55,8 @@ internal sealed class Schedule(int tasks)
         Array.Clear(start);
         Array.Clear(end);
         Finish = CompiledCalendar.Never;
+        Array.Fill(finishes, CompiledCalendar.Never);
+        Score = ScheduleScore.None;
         (ShopDays, Changeovers, Overruns, Unplaced) = (0, 0, 0, -1);
     }
 

@@ -35,7 +35,7 @@ internal static class ScheduleBound
         [
             new(InHours(problem, ends, waits, task => task.IsHeavy, problem.HeavyPerDay), BoundKind.HeavyWork),
             new(InHours(problem, ends, waits, _ => true, int.MaxValue), BoundKind.WorkedHours),
-            new(ends.Select((end, task) => end + problem.Tasks[task].WaitAtEnd).Append(problem.Standing.FinishedFrom).Max(), BoundKind.Waits),
+            new(ends.Select((end, task) => end + problem.Tasks[task].WaitAtEnd).Append(problem.Orders.Max(order => order.FinishedFrom)).Max(), BoundKind.Waits),
         ];
         return bounds.Select(bound => bound with { Minute = NextFinish(problem, bound.Minute) }).MaxBy(bound => bound.Minute);
     }

@@ -139,10 +139,24 @@ internal sealed class ScheduleGenerator
     private void Finish(Schedule into)
     {
         run++;
-        var finish = problem.Standing.FinishedFrom;
+        for (var order = 0; order < problem.Orders.Length; order++)
+        {
+            into.Finishes[order] = problem.Orders[order].FinishedFrom;
+        }
+
         for (var task = 0; task < problem.Tasks.Length; task++)
         {
+            ref var finish = ref into.Finishes[problem.Tasks[task].Order];
             finish = Math.Max(finish, into.End[task] + problem.Tasks[task].WaitAtEnd);
+        }
+
+        var (last, late, weighted) = (0, 0L, 0L);
+        for (var order = 0; order < problem.Orders.Length; order++)
+        {
+            var (finish, plan) = (into.Finishes[order], problem.Orders[order]);
+            last = Math.Max(last, finish);
+            late += (long)plan.Weight * Math.Max(0, finish - plan.DueBy);
+            weighted += (long)plan.Weight * finish;
         }
 
         var days = 0;
@@ -157,8 +171,9 @@ internal sealed class ScheduleGenerator
             days++;
         }
 
-        into.Finish = finish;
+        into.Finish = last;
         into.ShopDays = days;
         into.Changeovers = floor.Changeovers;
+        into.Score = new(late, weighted, into.ShopDays, into.Changeovers);
     }
 }

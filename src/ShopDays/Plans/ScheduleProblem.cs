@@ -26,7 +26,8 @@ internal sealed class ScheduleProblem
         IReadOnlyList<int> capacities,
         int heavyPerDay = CompiledCalendar.Never,
         int changeover = 0,
-        ShopStanding? standing = null)
+        ShopStanding? standing = null,
+        IReadOnlyList<CompiledOrder>? orders = null)
     {
         Tasks = [.. tasks];
         Precedences = [.. precedences];
@@ -35,6 +36,7 @@ internal sealed class ScheduleProblem
         HeavyPerDay = heavyPerDay;
         Changeover = changeover;
         Standing = standing ?? ShopStanding.Empty;
+        Orders = orders is null ? [new CompiledOrder()] : [.. orders];
         Days = workers.Select(worker => worker.Days).DefaultIfEmpty().Max();
         Minutes = [.. tasks.Select(task => task.Minutes)];
         foreach (var task in tasks)
@@ -79,6 +81,9 @@ internal sealed class ScheduleProblem
 
     /// <summary>How the shop stands before the first of the tasks.</summary>
     public ShopStanding Standing { get; }
+
+    /// <summary>The orders that the tasks belong to, at least one.</summary>
+    public ImmutableArray<CompiledOrder> Orders { get; }
 
     /// <summary>Days up to the last session of any worker.</summary>
     public int Days { get; }
@@ -131,6 +136,11 @@ internal sealed class ScheduleProblem
         if (task.LeastPiece < 1)
         {
             throw new ArgumentException("the least piece of a task is a minute at least");
+        }
+
+        if (task.Order < 0 || task.Order >= Orders.Length)
+        {
+            throw new ArgumentException("a task belongs to an order that is not there");
         }
 
         if (task.Place >= Capacities.Length)

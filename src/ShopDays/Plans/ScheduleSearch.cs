@@ -32,7 +32,7 @@ internal sealed class ScheduleSearch
         orders = new(problem);
         draws = new(seed);
         place = new int[problem.Blocks];
-        trial = new(problem.Tasks.Length);
+        trial = new(problem.Tasks.Length, problem.Orders.Length);
         order = new int[problem.Blocks];
         best = new int[problem.Blocks];
     }
@@ -40,8 +40,8 @@ internal sealed class ScheduleSearch
     /// <summary>How many schedules were made.</summary>
     public int Tried { get; private set; }
 
-    /// <summary>Less is better; <see cref="long.MaxValue"/> before anything was placed.</summary>
-    public long BestScore { get; private set; } = long.MaxValue;
+    /// <summary>The best so far; none before anything was placed.</summary>
+    public ScheduleScore BestScore { get; private set; } = ScheduleScore.None;
 
     /// <summary>Searches.</summary>
     /// <param name="budget">Schedules to make, at least the few that the rules give.</param>
@@ -54,7 +54,7 @@ internal sealed class ScheduleSearch
             Score();
         }
 
-        if (BestScore == long.MaxValue)
+        if (BestScore == ScheduleScore.None)
         {
             return null;
         }
@@ -112,7 +112,7 @@ internal sealed class ScheduleSearch
             }
 
             // Now and then a little worse, to get out of a corner; the best order is kept aside.
-            if (moved <= score || (moved < long.MaxValue && draws.NextDouble() < Math.Exp(-Steep * (moved - score) / score)))
+            if (moved <= score || (moved < ScheduleScore.None && draws.NextDouble() < Math.Exp(-Steep * (moved.Finish - score.Finish) / score.Finish)))
             {
                 score = moved;
             }
@@ -176,12 +176,12 @@ internal sealed class ScheduleSearch
         order[to] = block;
     }
 
-    private long Score()
+    private ScheduleScore Score()
     {
         Tried++;
         if (!generator.Generate(order, problem.Minutes.AsSpan(), trial))
         {
-            return long.MaxValue;
+            return ScheduleScore.None;
         }
 
         if (trial.Score < BestScore)

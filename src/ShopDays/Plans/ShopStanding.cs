@@ -11,9 +11,6 @@ internal sealed record ShopStanding
     /// <summary>The first minute that can be used.</summary>
     public int Begin { get; init; }
 
-    /// <summary>The minute before which the job is not finished, whatever is left of it: the first usable one, or the end of a wait at the end of the job.</summary>
-    public int FinishedFrom { get; init; }
-
     /// <summary>Things that are kept from the first usable minute until another.</summary>
     public ImmutableArray<(Hold Hold, int Until)> Held { get; init; } = [];
 
