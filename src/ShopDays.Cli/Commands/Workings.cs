@@ -103,14 +103,21 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     {
         var request = new PlanRequest
         {
-            Graph = graph,
-            Times = [.. times.Select(range => range.P50)],
-            Draws = drawn,
-            UnderWay = underWay,
+            Orders =
+            [
+                new()
+                {
+                    Name = Read.LogName,
+                    Graph = graph,
+                    Times = [.. times.Select(range => range.P50)],
+                    Draws = drawn,
+                    Start = Read.Job.Start,
+                    Due = Read.Job.Due,
+                    UnderWay = underWay,
+                },
+            ],
             Calendars = Calendars,
             Limits = Read.Shop.Limits,
-            Start = Read.Job.Start,
-            Due = Read.Job.Due,
             Seed = Seed,
             Lengths = Read.Located.Format,
         };

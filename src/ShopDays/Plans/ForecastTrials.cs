@@ -2,21 +2,22 @@ using NodaTime;
 
 namespace ShopDays.Plans;
 
-/// <summary>Does a plan's order again with the drawn times of each trial.</summary>
+/// <summary>Does a plan's order of work again with the drawn times of each trial.</summary>
 internal static class ForecastTrials
 {
     private const int MostDeciding = 5;
 
     /// <summary>Runs all trials; those that go beyond the calendars are run again with longer ones, up to five years.</summary>
-    public static FinishForecast Run(PlanRequest request, OpenHours hours, ScheduleProblem problem, int[] order)
+    /// <returns>The forecast of each order.</returns>
+    public static IReadOnlyList<FinishForecast> Run(PlanRequest request, OpenHours hours, ScheduleProblem problem, int[] order)
     {
-        var draws = request.Draws;
-        var finish = new int[draws.Trials];
-        var ranOver = new bool[draws.Trials];
-        var left = Enumerable.Range(0, draws.Trials).ToList();
+        var trials = request.Orders[0].Draws.Trials;
+        var finishes = request.Orders.Select(_ => new int[trials]).ToArray();
+        var ranOver = new bool[trials];
+        var left = Enumerable.Range(0, trials).ToList();
         while (true)
         {
-            left = RunOnce(problem, order, request, left, finish, ranOver);
+            left = RunOnce(problem, order, request, left, finishes, ranOver);
             if (left.Count == 0 || hours.Longer(request) is not { } longer)
             {
                 break;
@@ -26,6 +27,11 @@ internal static class ForecastTrials
             problem = ProblemCompiler.Compile(request, hours);
         }
 
+        return [.. request.Orders.Select((one, place) => Forecast(request, hours, one, finishes[place], ranOver))];
+    }
+
+    private static FinishForecast Forecast(PlanRequest request, OpenHours hours, OrderInHand order, int[] finish, bool[] ranOver)
+    {
         var sorted = finish.Order().ToArray();
         var finished = sorted.Count(minute => minute < CompiledCalendar.Never);
         return new()
@@ -33,13 +39,13 @@ internal static class ForecastTrials
             P50 = Quantile(0.5),
             P80 = Quantile(0.8),
             P90 = Quantile(0.9),
-            ChanceOfDue = request.Due is { } due ? (double)sorted.Count(minute => minute <= MinuteAtEndOf(due)) / draws.Trials : null,
+            ChanceOfDue = order.Due is { } due ? (double)sorted.Count(minute => minute <= hours.MinuteAtEndOf(due)) / sorted.Length : null,
             Deciding = Deciding(request, finish),
             Finishes = [.. sorted.Take(finished).Select(hours.InstantAt)],
-            Trials = draws.Trials,
-            Unfinished = draws.Trials - finished,
+            Trials = sorted.Length,
+            Unfinished = sorted.Length - finished,
             Overruns = ranOver.Count(over => over),
-            Seed = draws.Seed,
+            Seed = order.Draws.Seed,
         };
 
         // The first moment by which at least that share is finished: between two dates there is nothing to promise.
@@ -48,26 +54,23 @@ internal static class ForecastTrials
             var minute = sorted[(int)Math.Ceiling(share * sorted.Length) - 1];
             return minute < CompiledCalendar.Never ? hours.At(minute) : null;
         }
-
-        int MinuteAtEndOf(LocalDate date)
-        {
-            var minutes = (request.Zone.AtStartOfDay(date.PlusDays(1)).ToInstant() - hours.Origin).TotalMinutes;
-            return (int)Math.Clamp(Math.Floor(minutes), -1, CompiledCalendar.Never - 1);
-        }
     }
 
-    private static List<int> RunOnce(ScheduleProblem problem, int[] order, PlanRequest request, List<int> trials, int[] finish, bool[] ranOver)
+    private static List<int> RunOnce(ScheduleProblem problem, int[] order, PlanRequest request, List<int> trials, int[][] finishes, bool[] ranOver)
     {
         var generator = new ScheduleGenerator(problem);
-        var schedule = new Schedule(problem.Tasks.Length);
+        var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         var minutes = new int[problem.Tasks.Length];
         var left = new List<int>();
         foreach (var trial in trials)
         {
-            var drawn = request.Draws.Minutes[trial];
-            for (var task = 0; task < minutes.Length; task++)
+            var task = 0;
+            foreach (var one in request.Orders)
             {
-                minutes[task] = ProblemCompiler.MinutesOf(drawn[task]);
+                foreach (var drawn in one.Draws.Minutes[trial])
+                {
+                    minutes[task++] = ProblemCompiler.MinutesOf(drawn);
+                }
             }
 
             if (!generator.Generate(order, minutes, schedule, mayRunOver: true))
@@ -75,7 +78,11 @@ internal static class ForecastTrials
                 left.Add(trial);
             }
 
-            finish[trial] = schedule.Finish;
+            for (var place = 0; place < finishes.Length; place++)
+            {
+                finishes[place][trial] = schedule.Finishes[place];
+            }
+
             ranOver[trial] = schedule.Overruns > 0;
         }
 
@@ -96,8 +103,8 @@ internal static class ForecastTrials
             return [];
         }
 
-        var together = request.Graph.Tasks
-            .Select(task => (Task: task, Times: trials.Select(trial => request.Draws.Minutes[trial][task.Id]).ToArray()))
+        var together = request.Orders
+            .SelectMany(order => order.Graph.Tasks, (order, task) => (Task: task, Times: trials.Select(trial => order.Draws.Minutes[trial][task.Id]).ToArray()))
             .Select(one => (one.Task, Covariance: Covariance(one.Times, finishes), Spread: Covariance(one.Times, one.Times)))
             .Where(one => one.Covariance > 0)
             .OrderByDescending(one => one.Covariance)

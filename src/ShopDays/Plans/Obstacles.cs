@@ -11,20 +11,21 @@ internal static class Obstacles
     /// <summary>What the shop does not have: sessions, people, clamps.</summary>
     public static IReadOnlyList<Unplannable> InTheShop(PlanRequest request, OpenHours hours)
     {
-        if (request.Graph.Tasks.Count > 0 && hours.Calendars.All(calendar => calendar.Count == 0))
+        if (request.Orders.Any(order => order.Graph.Tasks.Count > 0) && hours.Calendars.All(calendar => calendar.Count == 0))
         {
             return [NoSessions(request)];
         }
 
-        return [.. request.Graph.Tasks.SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, request.Limits, request.Lengths)))];
+        return [.. request.Orders.SelectMany(order => order.Graph.Tasks).SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, request.Limits, request.Lengths)))];
     }
 
     /// <summary>What does not fit into any session of a year.</summary>
     public static IReadOnlyList<Unplannable> InTheHours(PlanRequest request, ScheduleProblem problem)
     {
         var longest = new LongestStretches(problem);
-        List<Unplannable> found = [.. request.Graph.Tasks.SelectMany(task => Fit(task, problem, longest))];
-        return found.Count > 0 ? found : [.. Together(request, problem)];
+        var work = new WorkInHand(request.Orders);
+        List<Unplannable> found = [.. work.Tasks.SelectMany((one, number) => Fit(one.Task, problem.Tasks[number], problem.HeavyPerDay, longest))];
+        return found.Count > 0 ? found : [.. Together(work, problem)];
     }
 
     private static Unplannable NoSessions(PlanRequest request)
@@ -66,9 +67,8 @@ internal static class Obstacles
         yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {needed} clamps of {length} or longer, and the shop has {there}", $"{needed - there} more clamps of {length}");
     }
 
-    private static IEnumerable<Unplannable> Fit(ShopTask task, ScheduleProblem problem, LongestStretches longest)
+    private static IEnumerable<Unplannable> Fit(ShopTask task, CompiledTask plan, int heavyPerDay, LongestStretches longest)
     {
-        var plan = problem.Tasks[task.Id];
         var inOneGo = plan.IsSplittable ? Math.Min(plan.Minutes, plan.LeastPiece) : plan.Minutes;
         var room = longest.For(plan);
         if (inOneGo <= room)
@@ -78,9 +78,9 @@ internal static class Obstacles
 
         var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least" : $"it takes {Words(inOneGo)} in one go";
         var split = plan.IsSplittable ? "" : ", or break the task into smaller ones";
-        if (plan.IsHeavy && inOneGo > problem.HeavyPerDay)
+        if (plan.IsHeavy && inOneGo > heavyPerDay)
         {
-            yield return new(UnplannableKind.TooHeavyForADay, task, $"{takes}, and a day has {Words(problem.HeavyPerDay)} of heavy work", $"allow {Words(inOneGo)} of heavy work a day{split}");
+            yield return new(UnplannableKind.TooHeavyForADay, task, $"{takes}, and a day has {Words(heavyPerDay)} of heavy work", $"allow {Words(inOneGo)} of heavy work a day{split}");
         }
         else if (plan.IsNoisy && inOneGo <= longest.For(plan with { IsNoisy = false }))
         {
@@ -97,10 +97,10 @@ internal static class Obstacles
     }
 
     /// <summary>Tries each set of tasks that belong into one session by itself in an empty shop.</summary>
-    private static IEnumerable<Unplannable> Together(PlanRequest request, ScheduleProblem problem)
+    private static IEnumerable<Unplannable> Together(WorkInHand work, ScheduleProblem problem)
     {
         var generator = new ScheduleGenerator(problem);
-        var schedule = new Schedule(problem.Tasks.Length);
+        var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         for (var block = 0; block < problem.Blocks; block++)
         {
             if (problem.Members(block).Length < 2 || generator.Generate([block], problem.Minutes.AsSpan(), schedule))
@@ -108,11 +108,11 @@ internal static class Obstacles
                 continue;
             }
 
-            var names = problem.Members(block).ToArray().Select(task => request.Graph.Tasks[task].Name);
+            var names = problem.Members(block).ToArray().Select(task => work.Tasks[task].Task.Name);
             var minutes = problem.Members(block).ToArray().Sum(task => problem.Minutes[task]);
             yield return new(
                 UnplannableKind.NoSessionForAllOfThem,
-                request.Graph.Tasks[problem.Members(block)[^1]],
+                work.Tasks[problem.Members(block)[^1]].Task,
                 $"{string.Join(", ", names)} belong into one session, take {Words(minutes)} together with what waits there are between them, and there is no such session",
                 $"a session with room for {Words(minutes)} and the waits between, or break the work into smaller tasks");
         }

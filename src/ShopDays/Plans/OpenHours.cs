@@ -5,7 +5,7 @@ using ShopDays.Work;
 
 namespace ShopDays.Plans;
 
-/// <summary>The workers' sessions from the job's beginning for some time ahead, and the same compiled.</summary>
+/// <summary>The workers' sessions from the first order's beginning for some time ahead, and the same compiled.</summary>
 internal sealed class OpenHours
 {
     /// <summary>One round of the seasons: daylight that a task fits into is found, if there is any.</summary>
@@ -17,11 +17,10 @@ internal sealed class OpenHours
     private OpenHours(PlanRequest request, int days)
     {
         Days = days;
-        Start = request.Start;
         Zone = request.Zone;
         First = FirstDateOf(request);
         Origin = Zone.AtStartOfDay(First).ToInstant();
-        Begin = request.UnderWay is { } underWay ? Math.Max(0, MinuteUpTo(underWay.From)) : 0;
+        Begin = request.Orders.Min(BeginOf);
         Sessions = [.. request.Calendars.Select(calendar => calendar.Between(First, First.PlusDays(days - 1)).Sessions)];
         Calendars = [.. Sessions.Select(sessions => CompiledCalendar.Of(sessions, Origin, First, Begin))];
     }
@@ -29,10 +28,10 @@ internal sealed class OpenHours
     /// <summary>How many days are looked at.</summary>
     public int Days { get; }
 
-    /// <summary>The date of minute 0: that of the job's start, or on which the rest of it is planned.</summary>
+    /// <summary>The date of minute 0: that of the first order's start, or on which the rest of one is planned.</summary>
     public LocalDate First { get; }
 
-    /// <summary>The first minute that can be used: 0, or that from which the rest of the job is planned.</summary>
+    /// <summary>The first minute that can be used: 0, or that from which the rest of a job is planned.</summary>
     public int Begin { get; }
 
     /// <summary>Minute 0.</summary>
@@ -46,8 +45,6 @@ internal sealed class OpenHours
 
     private DateTimeZone Zone { get; }
 
-    private LocalDate Start { get; }
-
     /// <summary>The first year.</summary>
     public static OpenHours FirstYear(PlanRequest request) => new(request, FirstDays);
 
@@ -58,18 +55,30 @@ internal sealed class OpenHours
     /// When a wait is over that begins with the job. Whole days are days of the calendar, also over a change of clocks:
     /// a client who wants three weeks does not count hours.
     /// </summary>
-    public ZonedDateTime EndOf(OpeningWait wait) => wait.Duration == Duration.FromDays(wait.Duration.Days)
-        ? Zone.AtStartOfDay(Start.PlusDays(wait.Duration.Days))
-        : Zone.AtStartOfDay(Start) + wait.Duration;
+    /// <param name="order">The job.</param>
+    /// <param name="wait">One of its waits.</param>
+    public ZonedDateTime EndOf(OrderInHand order, OpeningWait wait) => wait.Duration == Duration.FromDays(wait.Duration.Days)
+        ? Zone.AtStartOfDay(order.Start.PlusDays(wait.Duration.Days))
+        : OpeningOf(order) + wait.Duration;
 
-    /// <summary>When the job began, and with it what is waited for from its beginning.</summary>
-    public ZonedDateTime Opened => Zone.AtStartOfDay(Start);
+    /// <summary>When a job began, and with it what is waited for from its beginning.</summary>
+    public ZonedDateTime OpeningOf(OrderInHand order) => Zone.AtStartOfDay(order.Start);
+
+    /// <summary>The first minute in which a job can be worked on: that of its start, or from which the rest of it is planned.</summary>
+    public int BeginOf(OrderInHand order) => Math.Max(0, MinuteUpTo(order.UnderWay?.From ?? OpeningOf(order).ToInstant()));
 
     /// <summary>The first whole minute that is not before an instant; below 0 before minute 0.</summary>
     public int MinuteUpTo(Instant instant) => (int)Math.Clamp(Math.Ceiling((instant - Origin).TotalMinutes), -CompiledCalendar.Never, CompiledCalendar.Never);
 
+    /// <summary>The first minute after a date; below 0 where that is before minute 0.</summary>
+    public int MinuteAtEndOf(LocalDate date)
+    {
+        var minutes = (Zone.AtStartOfDay(date.PlusDays(1)).ToInstant() - Origin).TotalMinutes;
+        return (int)Math.Clamp(Math.Floor(minutes), -1, CompiledCalendar.Never - 1);
+    }
+
     /// <summary>The date with which the hours that are planned in begin.</summary>
-    public static LocalDate FirstDateOf(PlanRequest request) => request.UnderWay is { } underWay ? underWay.From.InZone(request.Zone).Date : request.Start;
+    public static LocalDate FirstDateOf(PlanRequest request) => request.Orders.Min(order => order.UnderWay is { } underWay ? underWay.From.InZone(request.Zone).Date : order.Start);
 
     /// <summary>A minute by the shop's clock.</summary>
     public ZonedDateTime At(int minute) => InstantAt(minute).InZone(Zone);

@@ -5,7 +5,7 @@ using ShopDays.Work;
 
 namespace ShopDays.Plans;
 
-/// <summary>A job's work in the shop's sessions.</summary>
+/// <summary>The work of all orders in hand in the shop's sessions.</summary>
 public sealed record Plan
 {
     /// <summary>The sessions in which work is done, in order of their beginning, the maker's before a helper's.</summary>
@@ -14,7 +14,7 @@ public sealed record Plan
     /// <summary>All waits, in order of their beginning.</summary>
     public required IReadOnlyList<PlannedWait> Waits { get; init; }
 
-    /// <summary>When the job begins: the first moment of its date.</summary>
+    /// <summary>When the first order begins: the first moment of its date, or from when the rest of it is planned.</summary>
     public required ZonedDateTime Begin { get; init; }
 
     /// <summary>The end of the last task and of all waits at the end.</summary>
@@ -47,6 +47,9 @@ public sealed record PlannedSession(Session Session, IReadOnlyList<PlannedWork> 
 /// <summary>A stretch of one worker's work on one task. Work for a crew stands in the session of each of them.</summary>
 public sealed record PlannedWork
 {
+    /// <summary>The order that it is for.</summary>
+    public required string Order { get; init; }
+
     /// <summary>The task.</summary>
     public required ShopTask Task { get; init; }
 
@@ -73,11 +76,12 @@ public sealed record PlannedWork
 }
 
 /// <summary>A wait in the plan.</summary>
+/// <param name="Order">The order that waits.</param>
 /// <param name="After">The task with whose end it begins; null for one that begins with the job.</param>
 /// <param name="Start">When it begins.</param>
 /// <param name="End">When it is over; what it holds back may begin later still.</param>
 /// <param name="Reason">Why.</param>
-public sealed record PlannedWait(ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason);
+public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason);
 
 /// <summary>When no plan could be finished before.</summary>
 /// <param name="At">When.</param>

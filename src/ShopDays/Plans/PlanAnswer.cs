@@ -11,8 +11,12 @@ public abstract record PlanAnswer
 
     /// <summary>It can be planned.</summary>
     /// <param name="Plan">The plan.</param>
-    /// <param name="Forecast">What may become of it.</param>
-    public sealed record Planned(Plan Plan, FinishForecast Forecast) : PlanAnswer;
+    /// <param name="Forecasts">What may become of each order, in their order; at least one.</param>
+    public sealed record Planned(Plan Plan, IReadOnlyList<FinishForecast> Forecasts) : PlanAnswer
+    {
+        /// <summary>What may become of the first order: of a single job.</summary>
+        public FinishForecast Forecast => Forecasts[0];
+    }
 
     /// <summary>It cannot be planned.</summary>
     /// <param name="Reasons">Every reason that was found, at least one, in the order of the tasks.</param>

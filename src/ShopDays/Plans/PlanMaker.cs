@@ -1,8 +1,6 @@
-using ShopDays.Work;
-
 namespace ShopDays.Plans;
 
-/// <summary>Makes a plan and its forecast, or says why there is none.</summary>
+/// <summary>Makes a plan of all orders in hand and their forecasts, or says why there is none.</summary>
 public static class PlanMaker
 {
     /// <summary>Makes a plan. The same request gives the same answer.</summary>
@@ -37,22 +35,22 @@ public static class PlanMaker
             order = search.Find(request.Budget);
         }
 
-        order = new RisingOrder(problem, [.. request.Graph.Tasks.Select(KindOf)]).Of(order);
-        var schedule = new Schedule(problem.Tasks.Length);
+        order = new RisingOrder(problem, [.. new WorkInHand(request.Orders).Tasks.Select(KindOf)]).Of(order);
+        var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule);
         var plan = new PlanWriter(request, hours, problem).Write(schedule, search.Tried);
         return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order));
     }
 
     /// <summary>What is alike but for its number: the same work on the same parts, in the same board.</summary>
-    private static string KindOf(ShopTask task) => $"{task.SetupKey}; {task.Board}; {string.Join(", ", task.Parts)}";
+    private static string KindOf(TaskInHand one) => $"{one.Order}; {one.Task.SetupKey}; {one.Task.Board}; {string.Join(", ", one.Task.Parts)}";
 
     /// <summary>The first task that finds no place when the work is done in its own order, if it is one that holds all up.</summary>
     private static Unplannable TooLong(PlanRequest request, ScheduleProblem problem)
     {
-        var schedule = new Schedule(problem.Tasks.Length);
+        var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         new ScheduleGenerator(problem).Generate([.. Enumerable.Range(0, problem.Blocks)], problem.Minutes.AsSpan(), schedule);
-        var task = schedule.Unplaced < 0 ? null : request.Graph.Tasks[schedule.Unplaced];
+        var task = schedule.Unplaced < 0 ? null : new WorkInHand(request.Orders).Tasks[schedule.Unplaced].Task;
         return new(
             UnplannableKind.TooLong,
             task,

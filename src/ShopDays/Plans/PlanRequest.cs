@@ -2,37 +2,20 @@ using NodaTime;
 using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Parts;
-using ShopDays.Times;
-using ShopDays.Work;
 
 namespace ShopDays.Plans;
 
 /// <summary>Everything that a plan is made from.</summary>
 public sealed record PlanRequest
 {
-    /// <summary>The work.</summary>
-    public required TaskGraph Graph { get; init; }
-
-    /// <summary>The time that each task is planned with, by its id: the median of its range, as a rule. Rounded up to whole minutes, 1 at least.</summary>
-    public required IReadOnlyList<WorkTime> Times { get; init; }
-
-    /// <summary>Drawn times, for the forecast; at least one trial.</summary>
-    public required TimeDraws Draws { get; init; }
+    /// <summary>The jobs that share the shop, in the order in which they were taken on; at least one.</summary>
+    public required IReadOnlyList<OrderInHand> Orders { get; init; }
 
     /// <summary>One calendar for each worker, the maker's first; at least one, all in one zone.</summary>
     public required IReadOnlyList<WorkingCalendar> Calendars { get; init; }
 
     /// <summary>What the shop has and can do.</summary>
     public required ShopLimits Limits { get; init; }
-
-    /// <summary>The date on which the job begins; opening waits run from its first moment.</summary>
-    public required LocalDate Start { get; init; }
-
-    /// <summary>How the shop stands when the rest of a job is planned in the middle of it; null for a whole job, from its start on.</summary>
-    public UnderWay? UnderWay { get; init; }
-
-    /// <summary>The date by the end of which it should be finished; null for none.</summary>
-    public LocalDate? Due { get; init; }
 
     /// <summary>
     /// What turning to another operation or method costs within a session: other tools out, the bench cleared.
@@ -65,14 +48,14 @@ public sealed record PlanRequest
             throw new ArgumentException("the workers' calendars are in different zones");
         }
 
-        if (Times.Count != Graph.Tasks.Count)
+        if (Orders.Count == 0)
         {
-            throw new ArgumentException($"{Times.Count} times for {Graph.Tasks.Count} tasks");
+            throw new ArgumentException("a plan needs an order");
         }
 
-        if (Draws.Trials == 0 || Draws.Minutes.Any(trial => trial.Length != Graph.Tasks.Count))
+        foreach (var order in Orders)
         {
-            throw new ArgumentException("every task is drawn in every trial, and there is one trial at least");
+            order.Check(Orders[0].Draws.Trials);
         }
 
         ArgumentOutOfRangeException.ThrowIfLessThan(Budget, 1);

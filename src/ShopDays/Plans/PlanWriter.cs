@@ -7,6 +7,8 @@ namespace ShopDays.Plans;
 /// <summary>Turns a schedule into a plan: tasks, sessions and the shop's clock in place of numbers.</summary>
 internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleProblem problem)
 {
+    private readonly WorkInHand work = new(request.Orders);
+
     /// <summary>Writes the plan.</summary>
     public Plan Write(Schedule schedule, int tried)
     {
@@ -50,7 +52,8 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
 
         IEnumerable<PlannedWork> Works(WorkPiece[] pieces) => pieces.Select((piece, index) => new PlannedWork
         {
-            Task = request.Graph.Tasks[piece.Task],
+            Order = request.Orders[work.Tasks[piece.Task].Order].Name,
+            Task = work.Tasks[piece.Task].Task,
             Worker = request.Calendars[piece.Worker].Worker,
             Start = hours.At(piece.From),
             End = hours.At(piece.To),
@@ -63,17 +66,19 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         });
     }
 
-    private IEnumerable<PlannedWait> Waits(Schedule schedule)
+    private IEnumerable<PlannedWait> Waits(Schedule schedule) => work.Each((order, place) => WaitsOf(order, place, schedule));
+
+    private IEnumerable<PlannedWait> WaitsOf(OrderInHand order, int place, Schedule schedule)
     {
-        var graph = request.Graph;
-        foreach (var wait in graph.OpeningWaits.Where(wait => hours.EndOf(wait).ToInstant() > hours.InstantAt(hours.Begin) || request.UnderWay is null))
+        var graph = order.Graph;
+        foreach (var wait in graph.OpeningWaits.Where(wait => hours.EndOf(order, wait).ToInstant() > hours.InstantAt(hours.BeginOf(order)) || order.UnderWay is null))
         {
-            yield return new(null, hours.Opened, hours.EndOf(wait), wait.Name);
+            yield return new(order.Name, null, hours.OpeningOf(order), hours.EndOf(order, wait), wait.Name);
         }
 
-        foreach (var wait in request.UnderWay?.Waits ?? [])
+        foreach (var wait in order.UnderWay?.Waits ?? [])
         {
-            yield return new(wait.After, wait.Start.InZone(request.Zone), wait.Until.InZone(request.Zone), wait.Reason);
+            yield return new(order.Name, wait.After, wait.Start.InZone(request.Zone), wait.Until.InZone(request.Zone), wait.Reason);
         }
 
         var after = graph.Precedences
@@ -83,8 +88,8 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             .GroupBy(one => (one.Task, one.Wait.Reason), one => one.Wait.Duration);
         foreach (var wait in after)
         {
-            var start = hours.At(schedule.End[wait.Key.Task]);
-            yield return new(graph.Tasks[wait.Key.Task], start, start + wait.Max(), wait.Key.Reason);
+            var start = hours.At(schedule.End[work.NumberOf(place, wait.Key.Task)]);
+            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, start + wait.Max(), wait.Key.Reason);
         }
     }
 }

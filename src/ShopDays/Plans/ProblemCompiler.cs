@@ -4,7 +4,7 @@ using ShopDays.Work;
 
 namespace ShopDays.Plans;
 
-/// <summary>Makes the problem that is scheduled from a job, a shop and its hours.</summary>
+/// <summary>Makes the problem that is scheduled from the orders in hand, a shop and its hours.</summary>
 internal static class ProblemCompiler
 {
     private const int Bench = 0;
@@ -12,74 +12,83 @@ internal static class ProblemCompiler
     /// <summary>Compiles. What the shop has must be enough for each task: <see cref="Obstacles"/> looks for that first.</summary>
     public static ScheduleProblem Compile(PlanRequest request, OpenHours hours)
     {
-        var graph = request.Graph;
-        var keys = graph.Tasks.Select(task => task.SetupKey).Distinct(StringComparer.Ordinal).Select((key, index) => (key, index)).ToDictionary(StringComparer.Ordinal);
+        var work = new WorkInHand(request.Orders);
+        var keys = work.Tasks.Select(one => one.Task.SetupKey).Distinct(StringComparer.Ordinal).Select((key, index) => (key, index)).ToDictionary(StringComparer.Ordinal);
         var clamps = ClampRow.Of(request.Limits);
-        var after = graph.Precedences
+        var waits = work.Precedences
             .Where(one => one.Wait is not null)
             .Select(one => (Task: one.Before, Wait: one.Wait!))
-            .Concat(graph.ClosingWaits.Select(one => (Task: one.After, one.Wait)))
-            .ToLookup(one => one.Task, one => one.Wait);
-        var closing = graph.ClosingWaits.ToLookup(one => one.After, one => MinutesOf(one.Wait.Duration));
-        var opening = graph.OpeningWaits
-            .SelectMany(wait => wait.Holds.Select(task => (Task: task, Minutes: MinutesOf(hours.EndOf(wait).ToInstant() - hours.Origin))))
-            .Concat(request.UnderWay?.Waits.SelectMany(wait => wait.Holds.Select(task => (Task: task, Minutes: hours.MinuteUpTo(wait.Until)))) ?? [])
-            .ToLookup(one => one.Task, one => one.Minutes);
-        var held = request.UnderWay?.Held ?? [];
-        var benchMatters = request.Limits.Benches < request.Calendars.Count || graph.Precedences.Any(one => one.Wait?.HoldsBench == true) || graph.ClosingWaits.Any(one => one.Wait.HoldsBench) || held.Any(one => one.BenchUntil is not null);
-        var tasks = graph.Tasks.Select(task => new CompiledTask
-        {
-            Minutes = MinutesOf(request.Times[task.Id].Minutes),
-            Crew = task.Crew,
-            IsSplittable = task.IsSplittable,
-            LeastPiece = MinutesOf(task.LeastUseful.Minutes),
-            IsHeavy = task.WorkClass == WorkClass.Heavy,
-            IsNoisy = task.IsNoisy,
-            IsDusty = task.IsDusty,
-            WetAfter = MinutesOf(task.DustFreeAfter),
-            SetupKey = keys[task.SetupKey],
-            NotBefore = opening[task.Id].Append(0).Max(),
-            WaitAtEnd = closing[task.Id].DefaultIfEmpty().Max(),
-            Place = benchMatters && IsAtBench(task) && !after[task.Id].Any(wait => wait.HoldsBench) ? Bench : -1,
-            Holds = [.. HoldsOf(task, after[task.Id], clamps)],
-        });
-        var precedences = graph.Precedences.Select(one =>
+            .Concat(work.ClosingWaits.Select(one => (Task: one.After, one.Wait)))
+            .ToList();
+        var after = waits.ToLookup(one => one.Task, one => one.Wait);
+        var closing = work.ClosingWaits.ToLookup(one => one.After, one => MinutesOf(one.Wait.Duration));
+        var opening = work.Each((order, place) => OpeningsOf(order, hours).Select(one => (Task: work.NumberOf(place, one.Task), one.Minute))).ToLookup(one => one.Task, one => one.Minute);
+        var benchMatters = request.Limits.Benches < request.Calendars.Count
+            || waits.Exists(one => one.Wait.HoldsBench)
+            || request.Orders.Any(order => order.UnderWay?.Held.Any(one => one.BenchUntil is not null) == true);
+        var precedences = work.Precedences.Select(one =>
             new CompiledPrecedence(one.Before, one.After, one.Wait is null ? 0 : MinutesOf(one.Wait.Duration), one.SameSession));
         return new(
-            [.. tasks],
+            [.. work.Tasks.Select(TaskOf)],
             [.. precedences],
             hours.Calendars,
             [request.Limits.Benches, .. clamps.Counts],
             Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDay.Minutes)),
             (int)Math.Ceiling(request.Changeover.Minutes),
             StandingOf(request, hours, clamps),
-            [new CompiledOrder(FinishedFrom: FinishedFrom(request, hours))]);
+            [.. request.Orders.Select(order => OrderOf(order, hours))]);
+
+        CompiledTask TaskOf(TaskInHand one, int number) => new()
+        {
+            Minutes = MinutesOf(one.Time.Minutes),
+            Order = one.Order,
+            Crew = one.Task.Crew,
+            IsSplittable = one.Task.IsSplittable,
+            LeastPiece = MinutesOf(one.Task.LeastUseful.Minutes),
+            IsHeavy = one.Task.WorkClass == WorkClass.Heavy,
+            IsNoisy = one.Task.IsNoisy,
+            IsDusty = one.Task.IsDusty,
+            WetAfter = MinutesOf(one.Task.DustFreeAfter),
+            SetupKey = keys[one.Task.SetupKey],
+            NotBefore = opening[number].Append(hours.BeginOf(request.Orders[one.Order])).Max(),
+            WaitAtEnd = closing[number].DefaultIfEmpty().Max(),
+            Place = benchMatters && IsAtBench(one.Task) && !after[number].Any(wait => wait.HoldsBench) ? Bench : -1,
+            Holds = [.. HoldsOf(one.Task, after[number], clamps)],
+        };
     }
 
-    private static ShopStanding StandingOf(PlanRequest request, OpenHours hours, ClampRow clamps) => request.UnderWay is not { } underWay
-        ? ShopStanding.Empty
-        : new()
+    /// <summary>Tasks of an order, by their ids, that something from before holds back, and until when: what is waited for from its beginning, and waits after work that is done.</summary>
+    private static IEnumerable<(int Task, int Minute)> OpeningsOf(OrderInHand order, OpenHours hours) => order.Graph.OpeningWaits
+        .SelectMany(wait => wait.Holds.Select(task => (task, hours.MinuteUpTo(hours.EndOf(order, wait).ToInstant()))))
+        .Concat((order.UnderWay?.Waits ?? []).SelectMany(wait => wait.Holds.Select(task => (task, hours.MinuteUpTo(wait.Until)))));
+
+    /// <summary>An order is late when it is not finished with the end of its date; it is not finished before a wait at its end that runs already.</summary>
+    private static CompiledOrder OrderOf(OrderInHand order, OpenHours hours) => new(
+        order.Due is { } due ? hours.MinuteAtEndOf(due) : CompiledCalendar.Never,
+        order.Priority,
+        (order.UnderWay?.Waits ?? []).Where(wait => wait.EndsTheJob).Select(wait => hours.MinuteUpTo(wait.Until)).Append(hours.BeginOf(order)).Max());
+
+    /// <summary>All that work that is done keeps, whichever order it is of.</summary>
+    private static ShopStanding StandingOf(PlanRequest request, OpenHours hours, ClampRow clamps)
+    {
+        List<UnderWay> underWay = [.. request.Orders.Select(order => order.UnderWay).OfType<UnderWay>()];
+        List<StillHeld> held = [.. underWay.SelectMany(one => one.Held)];
+        return new()
         {
             Begin = hours.Begin,
             Held =
             [
-                .. underWay.Held
+                .. held
                     .Where(one => one.BenchUntil is not null)
                     .Select(one => (new Hold(Bench, Bench, 1), hours.MinuteUpTo(one.BenchUntil!.Value))),
-                .. underWay.Held
-                    .SelectMany(one => one.Clamps.OrderByDescending(held => held.Reach), (one, held) => (Held: held, Until: hours.MinuteUpTo(one.ClampsUntil!.Value)))
-                    .Select(one => (OnClamps(one.Held, clamps), one.Until)),
+                .. held
+                    .SelectMany(one => one.Clamps.OrderByDescending(clamp => clamp.Reach), (one, clamp) => (Clamp: clamp, Until: hours.MinuteUpTo(one.ClampsUntil!.Value)))
+                    .Select(one => (OnClamps(one.Clamp, clamps), one.Until)),
             ],
-            WetUntil = underWay.Held.Select(one => one.WetUntil).OfType<Instant>().Select(hours.MinuteUpTo).Append(0).Max(),
-            HeavyDone = [.. request.Calendars.Select(calendar => (int)Math.Ceiling(underWay.HeavyToday.GetValueOrDefault(calendar.Worker).Minutes))],
+            WetUntil = held.Select(one => one.WetUntil).OfType<Instant>().Select(hours.MinuteUpTo).Append(0).Max(),
+            HeavyDone = underWay.Count == 0 ? [] : [.. request.Calendars.Select(calendar => underWay.Max(one => (int)Math.Ceiling(one.HeavyToday.GetValueOrDefault(calendar.Worker).Minutes)))],
         };
-
-    /// <summary>The first usable minute, or the end of a wait at the end of the job that runs already.</summary>
-    private static int FinishedFrom(PlanRequest request, OpenHours hours) => (request.UnderWay?.Waits ?? [])
-        .Where(wait => wait.EndsTheJob)
-        .Select(wait => hours.MinuteUpTo(wait.Until))
-        .Append(hours.Begin)
-        .Max();
+    }
 
     private static Hold OnClamps(ClampsHeld held, ClampRow clamps, int minutesAfter = 0) =>
         new(Bench + 1 + clamps.FirstThatReaches(held.Reach), Bench + clamps.Counts.Length, held.Count, minutesAfter);

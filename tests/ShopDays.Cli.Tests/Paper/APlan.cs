@@ -120,18 +120,18 @@ internal static class APlan
 
                 var taken = Math.Min(left, room);
                 var end = at.PlusMinutes((int)taken);
-                work.Add(new() { Task = task, Worker = next.Current.Worker, Start = at, End = end, HandsOn = WorkTime.FromMinutes(taken), Changeover = WorkTime.Zero, IsFirstPiece = first, IsLastPiece = taken >= left });
+                work.Add(new() { Order = "the job", Task = task, Worker = next.Current.Worker, Start = at, End = end, HandsOn = WorkTime.FromMinutes(taken), Changeover = WorkTime.Zero, IsFirstPiece = first, IsLastPiece = taken >= left });
                 (left, at, first) = (left - taken, end, false);
             }
 
             if (task.Stage == Stage.Assembly)
             {
-                waits.Add(new(task, at, at.PlusHours(16), "liquid hide glue sets in the clamps"));
+                waits.Add(new("the job", task, at, at.PlusHours(16), "liquid hide glue sets in the clamps"));
             }
 
             if (task.Stage == Stage.Finish)
             {
-                waits.Add(new(task, at, at.PlusHours(60), "wiping varnish dries before the next coat"));
+                waits.Add(new("the job", task, at, at.PlusHours(60), "wiping varnish dries before the next coat"));
             }
         }
 
@@ -140,7 +140,7 @@ internal static class APlan
         return new()
         {
             Sessions = sessions,
-            Waits = [new(null, begin, begin.PlusHours(120), "the client approves the drawing"), .. waits],
+            Waits = [new("the job", null, begin, begin.PlusHours(120), "the client approves the drawing"), .. waits],
             Begin = begin,
             Finish = waits[^1].End,
             LowerBound = new(waits[^1].End.PlusHours(-72), "the shop is open for 42 h by then, and the work takes 41 h 20 min"),

@@ -41,5 +41,5 @@ public sealed class CalendarTests
 
     private static ZonedDateTime Begin => new LocalDateTime(2027, 4, 6, 8, 0).InZoneStrictly(DateTimeZoneProviders.Tzdb["America/New_York"]);
 
-    private static PlannedWait Wait(int from, int to, string reason) => new(null, Begin.PlusHours(from), Begin.PlusHours(to), reason);
+    private static PlannedWait Wait(int from, int to, string reason) => new("the job", null, Begin.PlusHours(from), Begin.PlusHours(to), reason);
 }

@@ -73,15 +73,21 @@ internal sealed class AJob
         return this;
     }
 
-    public PlanRequest Request(IReadOnlyList<double[]>? trials = null) => new()
+    public OrderInHand Order(IReadOnlyList<double[]>? trials = null) => new()
     {
+        Name = "the job",
         Graph = new(tasks, precedences, opening, closing),
         Times = [.. minutes.Select(WorkTime.FromMinutes)],
         Draws = new(trials ?? [[.. minutes]], 7),
-        Calendars = calendars.Count > 0 ? calendars : Worker("09:00-11:00").calendars,
-        Limits = Limits,
         Start = Start,
         Due = Due,
+    };
+
+    public PlanRequest Request(IReadOnlyList<double[]>? trials = null) => new()
+    {
+        Orders = [Order(trials)],
+        Calendars = calendars.Count > 0 ? calendars : Worker("09:00-11:00").calendars,
+        Limits = Limits,
         Budget = 300,
     };
 

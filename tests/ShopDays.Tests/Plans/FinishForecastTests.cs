@@ -11,7 +11,8 @@ public sealed class FinishForecastTests
     [Fact]
     public void When_every_trial_goes_as_planned_so_does_the_finish()
     {
-        var (plan, forecast) = TwoTasks().Planned([[60, 30], [60, 30], [60, 30]]);
+        var planned = TwoTasks().Planned([[60, 30], [60, 30], [60, 30]]);
+        var (plan, forecast) = (planned.Plan, planned.Forecast);
         Assert.All([forecast.P50, forecast.P80, forecast.P90], date => Assert.Equal(plan.Finish, date));
         Assert.Empty(forecast.Deciding);
         Assert.Equal((3, 0, 0, 7), (forecast.Trials, forecast.Unfinished, forecast.Overruns, forecast.Seed));

@@ -116,14 +116,14 @@ public sealed class JobProgressTests
     private static Promise Promised(AJob job)
     {
         var request = job.Request();
-        return Promise.Of("chest", Instant.FromUtc(2027, 2, 28, 12, 0), (PlanAnswer.Planned)PlanMaker.Plan(request), request.Graph, Model, request.Draws.OfAll());
+        return Promise.Of("chest", Instant.FromUtc(2027, 2, 28, 12, 0), (PlanAnswer.Planned)PlanMaker.Plan(request), request.Orders[0].Graph, Model, request.Orders[0].Draws.OfAll());
     }
 
     private static JobProgress Of(AJob job, ALog log, Promise? promise = null, IReadOnlySet<string>? sawn = null)
     {
         var request = job.Request();
-        var standing = JobStanding.Of(request.Graph, log.Entries);
-        var left = RemainingWork.Of(request.Graph, standing, request.Calendars, request.Start, log.Moment(2, 12));
+        var standing = JobStanding.Of(request.Orders[0].Graph, log.Entries);
+        var left = RemainingWork.Of(request.Orders[0].Graph, standing, request.Calendars, request.Orders[0].Start, log.Moment(2, 12));
         return JobProgress.Of(promise ?? Promised(job), standing, left, Model, Model.Draw(left.Graph.Tasks, 5, 1, left.Spent), sawn ?? NoBoards);
     }
 }

@@ -132,7 +132,7 @@ public sealed class RemainingWorkTests
     public void Heavy_work_of_the_day_counts_against_its_cap()
     {
         var request = new AJob { Limits = new() { HeavyPerDay = WorkTime.FromHours(1) } }.Task("saw", 50, task => task with { IsSplittable = true, WorkClass = WorkClass.Heavy }).Request();
-        var left = RemainingWork.Of(request.Graph, JobStanding.Of(request.Graph, []), request.Calendars, request.Start, new ALog().Moment(1, 9), new Dictionary<string, WorkTime> { ["maker"] = WorkTime.FromMinutes(40) });
+        var left = RemainingWork.Of(request.Orders[0].Graph, JobStanding.Of(request.Orders[0].Graph, []), request.Calendars, request.Orders[0].Start, new ALog().Moment(1, 9), new Dictionary<string, WorkTime> { ["maker"] = WorkTime.FromMinutes(40) });
         Assert.Equal(["01T09:00-01T09:20", "02T09:00-02T09:30"], Work(Planned(Of(request, left)).Plan));
     }
 
@@ -183,15 +183,21 @@ public sealed class RemainingWorkTests
     private static AJob GlueThenPlane() => new AJob().Task("glue", 60).Task("plane", 30).Task("wax", 20).Then("glue", "plane", Sets);
 
     private static RemainingWork Left(PlanRequest request, ALog log, Instant now) =>
-        RemainingWork.Of(request.Graph, JobStanding.Of(request.Graph, log.Entries), request.Calendars, request.Start, now);
+        RemainingWork.Of(request.Orders[0].Graph, JobStanding.Of(request.Orders[0].Graph, log.Entries), request.Calendars, request.Orders[0].Start, now);
 
     /// <summary>Each task that is left takes what it takes as a whole; nothing here is half done but where that does not matter.</summary>
-    private static PlanRequest Of(PlanRequest whole, RemainingWork left) => whole with
+    private static PlanRequest Of(PlanRequest request, RemainingWork left) => request with
     {
-        Graph = left.Graph,
-        Times = [.. left.Ids.Select(id => whole.Times[id])],
-        Draws = new([.. whole.Draws.Minutes.Select(trial => left.Ids.Select(id => trial[id]).ToArray())], whole.Draws.Seed),
-        UnderWay = left.UnderWay,
+        Orders =
+        [
+            .. request.Orders.Select(whole => whole with
+            {
+                Graph = left.Graph,
+                Times = [.. left.Ids.Select(id => whole.Times[id])],
+                Draws = new([.. whole.Draws.Minutes.Select(trial => left.Ids.Select(id => trial[id]).ToArray())], whole.Draws.Seed),
+                UnderWay = left.UnderWay,
+            }),
+        ],
     };
 
     private static PlanAnswer.Planned Planned(PlanRequest request) => Assert.IsType<PlanAnswer.Planned>(PlanMaker.Plan(request));

@@ -1,0 +1,50 @@
+using NodaTime;
+using ShopDays.Measures;
+using ShopDays.Times;
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>A job that the shop has taken on, or what is left of it.</summary>
+public sealed record OrderInHand
+{
+    /// <summary>The job's name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The work.</summary>
+    public required TaskGraph Graph { get; init; }
+
+    /// <summary>The time that each task is planned with, by its id: the median of its range, as a rule. Rounded up to whole minutes, 1 at least.</summary>
+    public required IReadOnlyList<WorkTime> Times { get; init; }
+
+    /// <summary>Drawn times, for the forecast; at least one trial, and as many as any other order has: the trials of one number are one course of the whole shop.</summary>
+    public required TimeDraws Draws { get; init; }
+
+    /// <summary>The date on which the job begins; opening waits run from its first moment.</summary>
+    public required LocalDate Start { get; init; }
+
+    /// <summary>How the shop stands when the rest of a job is planned in the middle of it; null for a whole job, from its start on.</summary>
+    public UnderWay? UnderWay { get; init; }
+
+    /// <summary>The date by the end of which it should be finished; null for none.</summary>
+    public LocalDate? Due { get; init; }
+
+    /// <summary>How much its lateness counts beside another order's, 1 or more.</summary>
+    public int Priority { get; init; } = 1;
+
+    /// <exception cref="ArgumentException">Something is missing or of the wrong number.</exception>
+    internal void Check(int trials)
+    {
+        if (Times.Count != Graph.Tasks.Count)
+        {
+            throw new ArgumentException($"{Times.Count} times for {Graph.Tasks.Count} tasks");
+        }
+
+        if (trials == 0 || Draws.Trials != trials || Draws.Minutes.Any(trial => trial.Length != Graph.Tasks.Count))
+        {
+            throw new ArgumentException("every task is drawn in every trial, there is one trial at least, and all orders have as many");
+        }
+
+        ArgumentOutOfRangeException.ThrowIfLessThan(Priority, 1);
+    }
+}
