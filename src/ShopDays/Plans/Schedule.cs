@@ -24,6 +24,9 @@ internal sealed class Schedule(int tasks, int orders = 1)
     /// <summary>The end of each task.</summary>
     public ReadOnlySpan<int> End => end;
 
+    /// <summary>The first minutes and the ends of the tasks, to be written.</summary>
+    public (int[] Start, int[] End) Times => (start, end);
+
     /// <summary>The stretches of work, a task's one after another, in the order in which tasks were placed.</summary>
     public ReadOnlySpan<WorkPiece> Pieces => pieces.AsSpan(0, count);
 

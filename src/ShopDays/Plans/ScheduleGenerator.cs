@@ -14,6 +14,7 @@ internal sealed class ScheduleGenerator
     private readonly ShopFloor floor;
     private readonly ShopFloor saved;
     private readonly TaskPlacer placer;
+    private readonly ClockPlacer? byTheClock;
     private readonly int[] metDays;
     private int run;
 
@@ -21,6 +22,7 @@ internal sealed class ScheduleGenerator
     public ScheduleGenerator(ScheduleProblem problem)
     {
         this.problem = problem;
+        byTheClock = ClockPlacer.For(problem);
         floor = new(problem);
         saved = new(problem);
         placer = new(problem, floor);
@@ -38,8 +40,14 @@ internal sealed class ScheduleGenerator
     /// <returns>Whether everything was placed before the calendars end.</returns>
     public bool Generate(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver = false)
     {
-        floor.Reset();
         into.Reset();
+        if (byTheClock is not null)
+        {
+            var finish = byTheClock.Place(order, minutes, into, mayRunOver);
+            return finish < CompiledCalendar.Never && Finish(into, finish);
+        }
+
+        floor.Reset();
         foreach (var block in order)
         {
             if (!Place(problem.Members(block), minutes, into, mayRunOver))
@@ -134,6 +142,16 @@ internal sealed class ScheduleGenerator
         }
 
         return first + StepMinutes;
+    }
+
+    /// <summary>The figures of a schedule of a single order without anybody's work.</summary>
+    private bool Finish(Schedule into, int end)
+    {
+        var order = problem.Orders[0];
+        var finish = Math.Max(order.FinishedFrom, end);
+        into.Finish = into.Finishes[0] = finish;
+        into.Score = new((long)order.Weight * Math.Max(0, finish - order.DueBy), (long)order.Weight * finish, 0, 0);
+        return true;
     }
 
     private void Finish(Schedule into)

@@ -157,7 +157,8 @@ internal sealed class ShopFloor
         Array.Clear(taken);
         foreach (var hold in problem.Holds(task))
         {
-            var missing = hold.Count;
+            // What is kept for no time at all is not needed.
+            var missing = start < end + hold.MinutesAfter ? hold.Count : 0;
             for (var resource = hold.First; resource <= hold.Last && missing > 0; resource++)
             {
                 var number = Math.Clamp(Spare(resource, start, end + hold.MinutesAfter), 0, missing);
@@ -185,7 +186,7 @@ internal sealed class ShopFloor
         Array.Clear(taken);
         foreach (var hold in problem.Holds(task))
         {
-            var missing = hold.Count;
+            var missing = start < end + hold.MinutesAfter ? hold.Count : 0;
             for (var resource = hold.First; missing > 0; resource++)
             {
                 var number = Math.Clamp(Spare(resource, start, end + hold.MinutesAfter), 0, missing);
