@@ -27,7 +27,7 @@ internal sealed class ClockPlacer
                 before.Add(new(one.Before, one.Lag));
             }
 
-            items[block] = new(id, first, before.Count, task.NotBefore, task.StartBy, task.WaitAtEnd, NeedsOf(task));
+            items[block] = new(id, first, before.Count, task.NotBefore, task.WaitAtStart, task.StartBy, task.WaitAtEnd, NeedsOf(task));
         }
 
         links = [.. before];
@@ -42,22 +42,22 @@ internal sealed class ClockPlacer
         && problem.Orders.Length == 1
         && problem.Standing == ShopStanding.Empty
         && problem.Tasks.All(task => IsSimple(task) && HasEnough(problem, task))
-        && problem.Tasks.Sum(task => (long)task.Minutes + task.NotBefore) + problem.Precedences.Sum(one => (long)one.Lag) <= MostMinutes
+        && problem.Tasks.Sum(task => (long)task.Minutes + task.NotBefore + task.WaitAtStart) + problem.Precedences.Sum(one => (long)one.Lag) <= MostMinutes
             ? new(problem)
             : null;
 
     /// <summary>Places all tasks.</summary>
     /// <inheritdoc cref="ScheduleGenerator.Generate"/>
     /// <returns>The end of the last task and its wait; <see cref="CompiledCalendar.Never"/> when one could not begin in time.</returns>
-    public int Place(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
+    public int Place(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver, int begin)
     {
-        room.Reset();
+        room.Reset(begin);
         var (starts, ends) = into.Times;
         var finish = 0;
         foreach (var block in order)
         {
             ref readonly var item = ref items[block];
-            var ready = item.NotBefore;
+            var ready = Math.Max(item.NotBefore, begin + item.WaitAtStart);
             foreach (ref readonly var link in links.AsSpan(item.FirstLink, item.EndOfLinks - item.FirstLink))
             {
                 ready = Math.Max(ready, ends[link.Before] + link.Lag);
@@ -86,7 +86,7 @@ internal sealed class ClockPlacer
     }
 
     private static bool IsSimple(CompiledTask task) =>
-        task is { Crew: 0, Place: < 0, IsDusty: false, WetAfter: 0 }
+        task is { Crew: 0, Place: < 0, IsDusty: false, WetAfter: 0, WetBefore: 0 }
         && task.Holds.All(hold => hold is { MinutesAfter: 0, MinutesBefore: 0 } && hold.First == hold.Last);
 
     private static bool HasEnough(ScheduleProblem problem, CompiledTask task) => task.Holds
@@ -104,7 +104,7 @@ internal sealed class ClockPlacer
         return needs;
     }
 
-    private readonly record struct Item(int Task, int FirstLink, int EndOfLinks, int NotBefore, int StartBy, int WaitAtEnd, ulong Needs);
+    private readonly record struct Item(int Task, int FirstLink, int EndOfLinks, int NotBefore, int WaitAtStart, int StartBy, int WaitAtEnd, ulong Needs);
 
     private readonly record struct Link(int Before, int Lag);
 }

@@ -17,6 +17,7 @@ internal sealed class ClockRoom
     private const ulong Guards = 0x8000_8000_8000_8000;
     private readonly ulong empty;
     private ulong[] room;
+    private int first;
     private int touched;
 
     /// <summary>All free.</summary>
@@ -37,10 +38,15 @@ internal sealed class ClockRoom
     public static ulong Lane(int resource, int count) => (ulong)count << (16 * resource);
 
     /// <summary>All free again.</summary>
-    public void Reset()
+    /// <param name="begin">The first minute of which some will be taken.</param>
+    public void Reset(int begin)
     {
-        room.AsSpan(0, touched).Fill(empty);
-        touched = 0;
+        room.AsSpan(first, touched - first).Fill(empty);
+        first = touched = begin;
+        if (begin > room.Length)
+        {
+            Grow(begin);
+        }
     }
 
     /// <summary>Takes room for some minutes, as early as it is free throughout.</summary>

@@ -56,6 +56,9 @@ internal sealed class CompiledCalendar
     /// <summary>The day of each session, counted from the origin's.</summary>
     public ReadOnlySpan<int> Day => day;
 
+    /// <summary>The stretches without noise.</summary>
+    public IEnumerable<QuietStretch> Quiet => quietFrom.Zip(quietTo, (still, over) => new QuietStretch(still, over));
+
     /// <summary>Which of the sessions that it was compiled from each one is.</summary>
     public ReadOnlySpan<int> Source => source;
 

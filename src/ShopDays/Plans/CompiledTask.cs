@@ -30,6 +30,9 @@ internal sealed record CompiledTask
     /// <summary>The minute before which it must begin: that of an appointment; <see cref="CompiledCalendar.Never"/> for none.</summary>
     public int StartBy { get; init; } = CompiledCalendar.Never;
 
+    /// <summary>Clock time after the first minute of its order before it may begin.</summary>
+    public int WaitAtStart { get; init; }
+
     /// <summary>The order that it belongs to.</summary>
     public int Order { get; init; }
 
@@ -44,6 +47,9 @@ internal sealed record CompiledTask
 
     /// <summary>Clock time after its end in which dust would spoil it; above 0 for a coat, which bears no dust while it is laid on either.</summary>
     public int WetAfter { get; init; }
+
+    /// <summary>Clock time before its beginning in which dust would spoil it: the time after its end of a shop whose clock runs backwards.</summary>
+    public int WetBefore { get; init; }
 
     /// <summary>What it keeps from its beginning to its end and beyond.</summary>
     public IReadOnlyList<Hold> Holds { get; init; } = [];

@@ -37,17 +37,19 @@ internal sealed class ScheduleGenerator
     /// For drawn times: a task too long for any session of a week begins where its planned time would fit and goes on
     /// in the next session, and work that cannot share a session within a week does not. Both are counted as overruns.
     /// </param>
+    /// <param name="begins">The first minute of each order; none to begin all of them with minute 0.</param>
     /// <returns>Whether everything was placed before the calendars end.</returns>
-    public bool Generate(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver = false)
+    public bool Generate(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver = false, ReadOnlySpan<int> begins = default)
     {
         into.Reset();
         if (byTheClock is not null)
         {
-            var finish = byTheClock.Place(order, minutes, into, mayRunOver);
+            var finish = byTheClock.Place(order, minutes, into, mayRunOver, begins.IsEmpty ? 0 : begins[0]);
             return finish < CompiledCalendar.Never && Finish(into, finish);
         }
 
         floor.Reset();
+        placer.BeginAt(begins);
         foreach (var block in order)
         {
             if (!Place(problem.Members(block), minutes, into, mayRunOver))

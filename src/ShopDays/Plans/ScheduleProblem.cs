@@ -10,6 +10,7 @@ internal sealed class ScheduleProblem
 {
     private readonly int[] blockOf;
     private readonly Rows<int> members;
+    private readonly int[] firstMember;
     private readonly Rows<CompiledPrecedence> before;
     private readonly Rows<CompiledPrecedence> after;
     private readonly Rows<Hold> holds;
@@ -51,6 +52,7 @@ internal sealed class ScheduleProblem
         blockOf = SessionBlocks.Find(tasks.Count, precedences);
         Blocks = blockOf.Length == 0 ? 0 : blockOf.Max() + 1;
         members = new(Blocks, InOrder.Select(task => (blockOf[task], task)));
+        firstMember = [.. Enumerable.Range(0, Blocks).Select(block => members[block][0])];
         var between = precedences
             .Select(one => (Before: blockOf[one.Before], After: blockOf[one.After]))
             .Where(one => one.Before != one.After)
@@ -102,6 +104,9 @@ internal sealed class ScheduleProblem
 
     /// <summary>The tasks of a block, in an order of work.</summary>
     public ReadOnlySpan<int> Members(int block) => members[block];
+
+    /// <summary>The task of a block that has no other.</summary>
+    public int OnlyMember(int block) => firstMember[block];
 
     /// <summary>What a task holds.</summary>
     public ReadOnlySpan<Hold> Holds(int task) => holds[task];

@@ -148,8 +148,8 @@ internal sealed class ShopFloor
     /// </summary>
     public int CanHoldFrom(int task, int start, int end)
     {
-        var wet = problem.Tasks[task].WetAfter;
-        if (wet > 0 && air.CoatFrom(start, end + wet) is var clear && clear > start)
+        var (before, wet) = (problem.Tasks[task].WetBefore, problem.Tasks[task].WetAfter);
+        if (before + wet > 0 && air.CoatFrom(start - before, end + wet) + before is var clear && clear > start)
         {
             return clear;
         }
@@ -158,17 +158,18 @@ internal sealed class ShopFloor
         foreach (var hold in problem.Holds(task))
         {
             // What is kept for no time at all is not needed.
-            var missing = start < end + hold.MinutesAfter ? hold.Count : 0;
+            var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
+            var missing = from < to ? hold.Count : 0;
             for (var resource = hold.First; resource <= hold.Last && missing > 0; resource++)
             {
-                var number = Math.Clamp(Spare(resource, start, end + hold.MinutesAfter), 0, missing);
+                var number = Math.Clamp(Spare(resource, from, to), 0, missing);
                 taken[resource] += number;
                 missing -= number;
             }
 
             if (missing > 0)
             {
-                return Later(hold, start, missing);
+                return Later(hold, from, missing) + hold.MinutesBefore;
             }
         }
 
@@ -178,19 +179,21 @@ internal sealed class ShopFloor
     /// <summary>Takes what a task holds; <see cref="CanHoldFrom"/> must have found it free.</summary>
     public void TakeHolds(int task, int start, int end)
     {
-        if (problem.Tasks[task].WetAfter is > 0 and var wet)
+        var (before, wet) = (problem.Tasks[task].WetBefore, problem.Tasks[task].WetAfter);
+        if (before + wet > 0)
         {
-            air.Coat(start, end + wet);
+            air.Coat(start - before, end + wet);
         }
 
         Array.Clear(taken);
         foreach (var hold in problem.Holds(task))
         {
-            var missing = start < end + hold.MinutesAfter ? hold.Count : 0;
+            var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
+            var missing = from < to ? hold.Count : 0;
             for (var resource = hold.First; missing > 0; resource++)
             {
-                var number = Math.Clamp(Spare(resource, start, end + hold.MinutesAfter), 0, missing);
-                usage[resource].Add(start, end + hold.MinutesAfter, number);
+                var number = Math.Clamp(Spare(resource, from, to), 0, missing);
+                usage[resource].Add(from, to, number);
                 missing -= number;
             }
         }

@@ -9,8 +9,22 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     /// </summary>
     public const int WeekMinutes = 7 * 24 * 60;
 
+    private readonly int[] begin = new int[problem.Orders.Length];
     private readonly TaskFitter fitter = new(problem, floor);
     private TaskFit fit = new();
+
+    /// <summary>Sets the first minute of each order; none for minute 0.</summary>
+    public void BeginAt(ReadOnlySpan<int> begins)
+    {
+        if (begins.IsEmpty)
+        {
+            Array.Clear(begin);
+        }
+        else
+        {
+            begins.CopyTo(begin);
+        }
+    }
 
     /// <summary>Places a task where it ends first.</summary>
     /// <param name="task">The task.</param>
@@ -23,7 +37,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     public bool Place(int task, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)
     {
         var plan = problem.Tasks[task];
-        var ready = Math.Max(notBefore, plan.NotBefore);
+        var ready = Math.Max(Math.Max(notBefore, plan.NotBefore), begin[plan.Order] + plan.WaitAtStart);
         var startBy = CompiledCalendar.Never;
         foreach (var one in problem.Before(task))
         {

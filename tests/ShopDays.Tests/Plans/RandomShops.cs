@@ -20,9 +20,9 @@ internal static class RandomShops
         from work in Gen.Select(Gen.Int[1, 30], Gen.Int[0, 2], Gen.Bool, Gen.Int[1, 15])
         from kind in Gen.Select(Gen.Bool, Gen.Bool, Gen.Int[-1, 2], Gen.Int[0, 3])
         from waits in Gen.Select(Gen.Int[0, 300], Gen.Int[0, 500], Gen.Int[0, 2])
-        from holds in Gen.Select(Gen.Int[0, 2], Gen.Int[1, 2], Gen.Int[0, 400]).Array[0, 1]
+        from holds in Gen.Select(Gen.Int[0, 2], Gen.Int[1, 2], Gen.Int[0, 400], Gen.Int[-400, 200]).Array[0, 2]
         from place in Gen.Int[0, 3]
-        from air in Gen.Select(Gen.Int[0, 3], Gen.Int[1, 300])
+        from air in Gen.Select(Gen.Int[0, 3], Gen.Int[1, 300], Gen.Int[-300, 150])
         select new CompiledTask
         {
             Minutes = kind.Item4 == 0 && work.Item3 ? 8 * work.Item1 : work.Item1,
@@ -33,11 +33,13 @@ internal static class RandomShops
             IsNoisy = kind.Item2,
             SetupKey = kind.Item3,
             NotBefore = waits.Item3 == 0 ? waits.Item1 : 0,
+            WaitAtStart = waits.Item3 == 2 && kind.Item4 == 1 ? waits.Item1 : 0,
             WaitAtEnd = waits.Item3 == 1 ? waits.Item2 : 0,
             Place = place == 0 ? 0 : -1,
             IsDusty = air.Item1 is 0 or 1,
             WetAfter = air.Item1 is 1 or 2 ? air.Item2 : 0,
-            Holds = [.. holds.Select(hold => new Hold(1 + hold.Item1, 3, hold.Item2, hold.Item3))],
+            WetBefore = air.Item1 is 1 or 2 ? Math.Max(0, air.Item3) : 0,
+            Holds = [.. holds.DistinctBy(hold => hold.Item1).OrderByDescending(hold => hold.Item1).Select((hold, next) => new Hold(1 + hold.Item1, 3, next == 0 ? hold.Item2 : 1, hold.Item3, Math.Max(0, hold.Item4)))],
         };
 
     /// <summary>Two workers, a bench, three kinds of clamps, up to 12 tasks.</summary>

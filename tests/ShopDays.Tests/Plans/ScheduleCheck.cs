@@ -25,9 +25,14 @@ internal static class ScheduleCheck
     private static IEnumerable<string> OfTask(ScheduleProblem problem, Schedule schedule, int id, int minutes, WorkPiece[] pieces)
     {
         var task = problem.Tasks[id];
-        if (schedule.Start[id] < task.NotBefore)
+        if (schedule.Start[id] < Math.Max(task.NotBefore, task.WaitAtStart))
         {
             yield return $"{id} begins too early";
+        }
+
+        if (schedule.Start[id] >= task.StartBy)
+        {
+            yield return $"{id} begins too late";
         }
 
         if (task.Crew == 0)
@@ -167,10 +172,10 @@ internal static class ScheduleCheck
 
     private static IEnumerable<string> OfAir(ScheduleProblem problem, Schedule schedule, WorkPiece[] pieces) =>
         from coat in Enumerable.Range(0, problem.Tasks.Length)
-        where problem.Tasks[coat].WetAfter > 0
+        where problem.Tasks[coat].WetAfter > 0 || problem.Tasks[coat].WetBefore > 0
         from piece in pieces
         where piece.Task != coat && problem.Tasks[piece.Task].IsDusty
-            && piece.From < schedule.End[coat] + problem.Tasks[coat].WetAfter && schedule.Start[coat] < piece.To
+            && piece.From < schedule.End[coat] + problem.Tasks[coat].WetAfter && schedule.Start[coat] - problem.Tasks[coat].WetBefore < piece.To
         select $"dust of {piece.Task} falls on {coat}";
 
     private static IEnumerable<string> OfTotals(ScheduleProblem problem, Schedule schedule, WorkPiece[] pieces)
