@@ -10,6 +10,7 @@ return args switch
     ["learn"] => LearnTimes.Print(),
     ["log"] => LogTimes.Print(),
     ["makers", ..] => Makers.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 200),
+    ["psplib", .. var words] => Psplib.Print(words),
     ["regression"] => CertifiedDigits.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
     ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
@@ -21,6 +22,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | log | makers [MANY] | regression | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | log | makers [MANY] | psplib [j30|j60|j120|all] [SCHEDULES ...] [every N] | regression | sawing [long] | short | triplets");
     return 2;
 }
