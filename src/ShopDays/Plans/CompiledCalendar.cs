@@ -1,3 +1,4 @@
+using System.Numerics;
 using NodaTime;
 using ShopDays.Days;
 
@@ -12,12 +13,18 @@ internal sealed class CompiledCalendar
     /// <summary>Later than any calendar: some thousand years, and two of them still add up.</summary>
     public const int Never = 1 << 29;
 
+    /// <summary>So many bits of a minute are enough to find its session, or one just before it: of a year, cells of four hours and a half.</summary>
+    private const int CellBits = 11;
+
     private readonly int[] from;
     private readonly int[] to;
     private readonly int[] day;
     private readonly int[] quietFrom;
     private readonly int[] quietTo;
     private readonly int[] source;
+    private readonly int[] quietOf;
+    private readonly int[] cells;
+    private readonly int cellShift;
 
     /// <exception cref="ArgumentException">Stretches are empty, out of order or overlap, or days go back.</exception>
     public CompiledCalendar(IReadOnlyList<OpenStretch> open, IReadOnlyList<QuietStretch> quiet)
@@ -41,6 +48,14 @@ internal sealed class CompiledCalendar
             {
                 throw new ArgumentException("a later session lies on an earlier day", nameof(open));
             }
+        }
+
+        quietOf = [.. from.Select(minute => FirstAfter(quietTo, minute))];
+        cellShift = Math.Max(0, 32 - BitOperations.LeadingZeroCount((uint)Math.Max(0, to.LastOrDefault())) - CellBits);
+        cells = new int[1 << CellBits];
+        for (var cell = 0; cell < cells.Length; cell++)
+        {
+            cells[cell] = FirstAfter(to, cell << cellShift);
         }
     }
 
@@ -104,21 +119,41 @@ internal sealed class CompiledCalendar
     }
 
     /// <summary>The first session that ends after a minute; <see cref="Count"/> when there is none.</summary>
-    public int SessionEndingAfter(int minute) => FirstAfter(to, minute);
+    public int SessionEndingAfter(int minute)
+    {
+        unchecked
+        {
+            var cell = Math.Max(0, minute) >> cellShift;
+            var session = cell < cells.Length ? cells[cell] : to.Length;
+            while (session < to.Length && to[session] <= minute)
+            {
+                session++;
+            }
+
+            return session;
+        }
+    }
 
     /// <summary>Where a stretch of noise that begins at a minute must stop: the minute itself in quiet hours.</summary>
-    public int NoiseEndsAt(int minute)
+    public int NoiseEndsAt(int minute) => NoiseEndsAt(FirstAfter(quietTo, minute), minute);
+
+    /// <summary>The first of the quiet stretches that ends after a minute of a session.</summary>
+    public int QuietAfter(int session, int minute)
     {
-        var next = FirstAfter(quietTo, minute);
-        return next == quietTo.Length ? Never : Math.Max(minute, quietFrom[next]);
+        var next = quietOf[session];
+        while (next < quietTo.Length && quietTo[next] <= minute)
+        {
+            next++;
+        }
+
+        return next;
     }
 
-    /// <summary>The end of the quiet hours that a minute lies in or comes before.</summary>
-    public int QuietEndsAt(int minute)
-    {
-        var next = FirstAfter(quietTo, minute);
-        return next == quietTo.Length ? minute : quietTo[next];
-    }
+    /// <summary>Where a stretch of noise that begins at a minute must stop, when the next quiet stretch is known.</summary>
+    public int NoiseEndsAt(int quiet, int minute) => quiet == quietTo.Length ? Never : Math.Max(minute, quietFrom[quiet]);
+
+    /// <summary>The end of a quiet stretch.</summary>
+    public int QuietEnd(int quiet) => quietTo[quiet];
 
     private static int FirstAfter(int[] ends, int minute)
     {

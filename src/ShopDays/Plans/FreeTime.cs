@@ -1,148 +1,311 @@
+using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace ShopDays.Plans;
 
+/// <summary>A stretch of one worker's free time, and where it was found.</summary>
+/// <param name="From">The first minute.</param>
+/// <param name="To">The end.</param>
+/// <param name="Session">The session.</param>
+/// <param name="Gap">The gap it lies in.</param>
+/// <param name="Previous">The gap before that in its session; below 0 none.</param>
+internal record struct FreeStretch(int From, int To, int Session, int Gap, int Previous);
+
 /// <summary>
-/// What is left of one worker's sessions while a schedule is made: gaps in order, each inside one session, each knowing
-/// the set-up of the work on either side of it.
+/// What is left of one worker's sessions while a schedule is made: the gaps of each session in a row of links, each knowing
+/// the set-up of the work on either side, and for each session its longest gap, by which sessions that have no room are
+/// passed over many at a time.
 /// </summary>
 /// <remarks>Buffers grow when they must and are then kept, so that a second run allocates nothing.</remarks>
-internal sealed class FreeTime(CompiledCalendar calendar, int changeover)
+internal sealed class FreeTime
 {
     private const int NoWork = -1;
-    private int[] from = new int[calendar.Count + 16];
-    private int[] to = new int[calendar.Count + 16];
-    private int[] session = new int[calendar.Count + 16];
-    private int[] keyBefore = new int[calendar.Count + 16];
-    private int[] keyAfter = new int[calendar.Count + 16];
-    private int count;
+    private readonly CompiledCalendar calendar;
+    private readonly int changeover;
+    private readonly Gap[] whole;
+    private readonly int[] wholeLengths;
+    private readonly int[] longest;
+    private Gap[] gaps;
+    private int used;
+    private int touched;
+    private Change[] changes = new Change[16];
+    private int changed;
+
+    /// <summary>All sessions free.</summary>
+    public FreeTime(CompiledCalendar calendar, int changeover)
+    {
+        this.calendar = calendar;
+        this.changeover = changeover;
+        whole = new Gap[calendar.Count];
+        gaps = new Gap[calendar.Count + 64];
+
+        // Behind the last session a row of endless ones, so that the look ahead always finds one.
+        wholeLengths = new int[calendar.Count + Vector<int>.Count];
+        Array.Fill(wholeLengths, CompiledCalendar.Never);
+        for (var session = 0; session < whole.Length; session++)
+        {
+            whole[session] = new(calendar.From[session], calendar.To[session], NoWork, NoWork, -1);
+            wholeLengths[session] = calendar.To[session] - calendar.From[session];
+        }
+
+        longest = [.. wholeLengths];
+        touched = calendar.Count;
+        Reset();
+    }
 
     /// <summary>How often the worker turns from one set-up to another within a session.</summary>
     public int Changeovers { get; private set; }
 
+    /// <summary>Whether what is taken can be given back with <see cref="GoBack"/>.</summary>
+    public bool Remembers { get; set; }
+
     /// <summary>All sessions free again.</summary>
     public void Reset()
     {
-        count = calendar.Count;
-        Changeovers = 0;
-        calendar.From.CopyTo(from);
-        calendar.To.CopyTo(to);
-        Array.Fill(keyBefore, NoWork, 0, count);
-        Array.Fill(keyAfter, NoWork, 0, count);
-        for (var index = 0; index < count; index++)
-        {
-            session[index] = index;
-        }
+        whole.AsSpan(0, touched).CopyTo(gaps);
+        wholeLengths.AsSpan(0, touched).CopyTo(longest);
+        used = whole.Length;
+        (Changeovers, touched, changed) = (0, 0, 0);
     }
 
-    /// <summary>Becomes like another.</summary>
-    public void CopyFrom(FreeTime other)
+    /// <summary>Gives back all that was taken since the worker began to remember, and goes on remembering.</summary>
+    public void GoBack()
     {
-        while (from.Length < other.count)
+        while (changed > 0)
         {
-            Grow();
+            ref readonly var change = ref changes[--changed];
+            gaps[change.Gap] = change.Was;
+            longest[change.Session] = change.Longest;
+            (used, Changeovers) = (change.Used, change.Changeovers);
         }
-
-        count = other.count;
-        Changeovers = other.Changeovers;
-        Array.Copy(other.from, from, count);
-        Array.Copy(other.to, to, count);
-        Array.Copy(other.session, session, count);
-        Array.Copy(other.keyBefore, keyBefore, count);
-        Array.Copy(other.keyAfter, keyAfter, count);
     }
 
-    /// <summary>The first stretch at or after a minute in which work with a key can be done, changeovers left free on either side.</summary>
+    /// <summary>Forgets what could be given back.</summary>
+    public void Forget() => changed = 0;
+
+    /// <summary>
+    /// The first stretch at or after a minute in which work with a key can be done for some time, changeovers left free on
+    /// either side.
+    /// </summary>
+    /// <param name="session">The first session that ends after the minute, or a later one to begin with.</param>
+    /// <param name="minute">The minute.</param>
+    /// <param name="key">The set-up.</param>
+    /// <param name="least">For how long, 1 or more.</param>
+    /// <param name="also">Minutes that each session must allow as well, padded like the sessions' own; null when nothing else matters.</param>
+    /// <param name="found">Receives the stretch.</param>
     /// <returns>Whether there is one.</returns>
-    public bool TryNext(int minute, int key, out int start, out int end, out int inSession)
+    public bool TryNext(int session, int minute, int key, int least, int[]? also, out FreeStretch found)
     {
-        for (var gap = GapEndingAfter(minute); gap < count; gap++)
+        unchecked
         {
-            start = Math.Max(minute, from[gap] + Cost(keyBefore[gap], key));
-            end = to[gap] - Cost(keyAfter[gap], key);
-            if (start >= end)
+            while (true)
             {
-                continue;
+                session = also is null ? NextSession(session, least) : NextSession(session, least, also);
+                if (session >= whole.Length)
+                {
+                    found = default;
+                    return false;
+                }
+
+                var previous = -1;
+                for (var gap = session; gap >= 0;)
+                {
+                    ref readonly var one = ref gaps[gap];
+                    var start = Math.Max(minute, one.From + Cost(one.KeyBefore, key));
+                    var end = one.To - Cost(one.KeyAfter, key);
+                    if (end - start >= least)
+                    {
+                        found = new(start, end, session, gap, previous);
+                        return true;
+                    }
+
+                    (previous, gap) = (gap, one.Next);
+                }
+
+                session++;
             }
-
-            inSession = session[gap];
-            return true;
         }
-
-        start = end = CompiledCalendar.Never;
-        inSession = -1;
-        return false;
     }
 
-    /// <summary>Takes a stretch that lies inside one gap.</summary>
+    /// <summary>Takes a stretch that lies inside one gap, when nothing but where it was found is known of it.</summary>
     public void Take(int start, int end, int key)
     {
-        var gap = GapEndingAfter(start);
-        var (before, after) = (keyBefore[gap], keyAfter[gap]);
+        var session = calendar.SessionEndingAfter(start);
+        var (gap, previous) = (session, -1);
+        while (gaps[gap].To <= start)
+        {
+            (previous, gap) = (gap, gaps[gap].Next);
+        }
+
+        Take(start, end, key, session, gap, previous);
+    }
+
+    /// <summary>Takes a stretch out of the gap that it was found in.</summary>
+    public void Take(int start, int end, int key, int session, int gap, int previous)
+    {
+        ref var one = ref gaps[gap];
+        if (Remembers)
+        {
+            Remember(session, gap);
+        }
+
+        touched = Math.Max(touched, session + 1);
+        var (length, before, after) = (one.To - one.From, one.KeyBefore, one.KeyAfter);
         Changeovers += Turns(before, key) + Turns(key, after) - Turns(before, after);
-        var (roomBefore, roomAfter) = (from[gap] < start, end < to[gap]);
-        if (roomBefore && roomAfter)
+        if (start == one.From)
         {
-            Insert(gap);
-            (to[gap], keyAfter[gap]) = (start, key);
-            (from[gap + 1], keyBefore[gap + 1]) = (end, key);
-        }
-        else if (roomBefore)
-        {
-            (to[gap], keyAfter[gap]) = (start, key);
-        }
-        else if (roomAfter)
-        {
-            (from[gap], keyBefore[gap]) = (end, key);
+            if (end < one.To)
+            {
+                (one.From, one.KeyBefore) = (end, key);
+            }
+            else
+            {
+                Remove(session, gap, previous);
+            }
         }
         else
         {
-            Remove(gap);
+            if (end < one.To)
+            {
+                // The buffer may be another one afterwards.
+                var rest = Added(new(end, one.To, key, after, one.Next));
+                one = ref gaps[gap];
+                one.Next = rest;
+            }
+
+            (one.To, one.KeyAfter) = (start, key);
+        }
+
+        if (length == longest[session])
+        {
+            longest[session] = Longest(session);
         }
     }
 
     private static int Turns(int before, int after) => before < 0 || after < 0 || before == after ? 0 : 1;
 
-    private int Cost(int neighbour, int key) => Turns(neighbour, key) * changeover;
+    private int Cost(int neighbour, int key) => neighbour < 0 || key < 0 || neighbour == key ? 0 : changeover;
 
-    private int GapEndingAfter(int minute)
+    /// <summary>The first session from one on with a gap of some length; a session behind the last when there is none.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int NextSession(int session, int least)
     {
-        var found = Array.BinarySearch(to, 0, count, minute + 1);
-        return found < 0 ? ~found : found;
-    }
-
-    private void Insert(int gap)
-    {
-        if (count == from.Length)
+        if (longest[session] >= least)
         {
-            Grow();
+            return session;
         }
 
-        Shift(gap, gap + 1);
-        count++;
+        return FarSession(session, least);
     }
 
-    private void Remove(int gap)
+    private int FarSession(int session, int least)
     {
-        Shift(gap + 1, gap);
-        count--;
+        ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
+        var enough = new Vector<int>(least);
+        var last = longest.Length - Vector<int>.Count;
+        for (var at = session + 1; at < last; at += Vector<int>.Count)
+        {
+            var room = Vector.GreaterThanOrEqual(Vector.LoadUnsafe(ref first, (nuint)at), enough);
+            if (room != Vector<int>.Zero)
+            {
+                session = at;
+                while (longest[session] < least)
+                {
+                    session++;
+                }
+
+                return session;
+            }
+        }
+
+        return whole.Length;
     }
 
-    private void Shift(int source, int target)
+    private int NextSession(int session, int least, int[] also)
     {
-        var length = count - source;
-        Array.Copy(from, source, from, target, length);
-        Array.Copy(to, source, to, target, length);
-        Array.Copy(session, source, session, target, length);
-        Array.Copy(keyBefore, source, keyBefore, target, length);
-        Array.Copy(keyAfter, source, keyAfter, target, length);
+        if (longest[session] >= least && also[session] >= least)
+        {
+            return session;
+        }
+
+        ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
+        ref var second = ref MemoryMarshal.GetArrayDataReference(also);
+        var enough = new Vector<int>(least);
+        var last = longest.Length - Vector<int>.Count;
+        for (var at = session + 1; at < last; at += Vector<int>.Count)
+        {
+            var both = Vector.Min(Vector.LoadUnsafe(ref first, (nuint)at), Vector.LoadUnsafe(ref second, (nuint)at));
+            if (Vector.GreaterThanOrEqualAny(both, enough))
+            {
+                session = at;
+                while (longest[session] < least || also[session] < least)
+                {
+                    session++;
+                }
+
+                return session;
+            }
+        }
+
+        return whole.Length;
     }
 
-    private void Grow()
+    private int Longest(int session)
     {
-        var size = 2 * from.Length;
-        Array.Resize(ref from, size);
-        Array.Resize(ref to, size);
-        Array.Resize(ref session, size);
-        Array.Resize(ref keyBefore, size);
-        Array.Resize(ref keyAfter, size);
+        var most = 0;
+        for (var gap = session; gap >= 0; gap = gaps[gap].Next)
+        {
+            most = Math.Max(most, gaps[gap].To - gaps[gap].From);
+        }
+
+        return most;
     }
+
+    private int Added(Gap gap)
+    {
+        if (used == gaps.Length)
+        {
+            Array.Resize(ref gaps, 2 * used);
+        }
+
+        gaps[used] = gap;
+        return used++;
+    }
+
+    private void Remove(int session, int gap, int previous)
+    {
+        ref var one = ref gaps[gap];
+        if (previous >= 0)
+        {
+            if (Remembers)
+            {
+                Remember(session, previous);
+            }
+
+            gaps[previous].Next = one.Next;
+        }
+        else if (one.Next >= 0)
+        {
+            one = gaps[one.Next];
+        }
+        else
+        {
+            one.From = one.To;
+        }
+    }
+
+    private void Remember(int session, int gap)
+    {
+        if (changed == changes.Length)
+        {
+            Array.Resize(ref changes, 2 * changed);
+        }
+
+        changes[changed++] = new(gap, session, gaps[gap], longest[session], used, Changeovers);
+    }
+
+    private record struct Gap(int From, int To, int KeyBefore, int KeyAfter, int Next);
+
+    private readonly record struct Change(int Gap, int Session, Gap Was, int Longest, int Used, int Changeovers);
 }

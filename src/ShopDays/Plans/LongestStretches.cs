@@ -4,7 +4,7 @@ namespace ShopDays.Plans;
 internal sealed class LongestStretches
 {
     private readonly ScheduleProblem problem;
-    private readonly ShopFloor floor;
+    private readonly TeamHours hours;
     private readonly Dictionary<(int Crew, bool Noisy, bool Heavy), int> known = [];
     private readonly int[] minutes;
 
@@ -12,7 +12,7 @@ internal sealed class LongestStretches
     public LongestStretches(ScheduleProblem problem)
     {
         this.problem = problem;
-        floor = new(problem);
+        hours = new(problem, new(problem));
         minutes = [.. problem.Tasks.Select(For)];
     }
 
@@ -50,7 +50,8 @@ internal sealed class LongestStretches
         }
 
         var longest = 0;
-        for (var minute = 0; floor.TryNext(team, task, minute, out var start, out var end, out _); minute = end)
+        var terms = new TaskTerms(problem, task);
+        for (var minute = 0; hours.TryNext(team, terms, minute, least: 1, out var start, out var end, out _); minute = end)
         {
             longest = Math.Max(longest, end - start);
         }

@@ -12,7 +12,6 @@ internal sealed class ScheduleGenerator
 
     private readonly ScheduleProblem problem;
     private readonly ShopFloor floor;
-    private readonly ShopFloor saved;
     private readonly TaskPlacer placer;
     private readonly ClockPlacer? byTheClock;
     private readonly int[] metDays;
@@ -24,7 +23,6 @@ internal sealed class ScheduleGenerator
         this.problem = problem;
         byTheClock = ClockPlacer.For(problem);
         floor = new(problem);
-        saved = new(problem);
         placer = new(problem, floor);
         metDays = new int[problem.Days];
     }
@@ -69,11 +67,18 @@ internal sealed class ScheduleGenerator
             return placer.Place(members[0], minutes, into, 0, mayRunOver, keepTogether: false);
         }
 
-        saved.CopyFrom(floor);
+        floor.Remember();
+        var placed = PlaceTogether(members, minutes, into, mayRunOver);
+        floor.Forget();
+        return placed;
+    }
+
+    private bool PlaceTogether(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
+    {
         var pieces = into.Pieces.Length;
         var overruns = into.Overruns;
         var notBefore = 0;
-        var giveUpAt = CompiledCalendar.Never;
+        var giveUpAt = mayRunOver ? CompiledCalendar.Never : FirstStartBy(members);
         while (notBefore < giveUpAt)
         {
             var failed = FirstThatFails(members, minutes, into, notBefore, mayRunOver, keepTogether: true);
@@ -88,7 +93,7 @@ internal sealed class ScheduleGenerator
             }
 
             notBefore = NextAttempt(members, failed, into);
-            floor.CopyFrom(saved);
+            floor.GoBack();
             into.KeepPieces(pieces);
             into.Overruns = overruns;
         }
@@ -100,6 +105,18 @@ internal sealed class ScheduleGenerator
 
         into.Overruns++;
         return FirstThatFails(members, minutes, into, 0, mayRunOver, keepTogether: false) < 0;
+    }
+
+    /// <summary>An appointment of one of them is lost when none of them may begin before it.</summary>
+    private int FirstStartBy(ReadOnlySpan<int> members)
+    {
+        var first = CompiledCalendar.Never;
+        foreach (var task in members)
+        {
+            first = Math.Min(first, problem.Terms[task].StartBy);
+        }
+
+        return first;
     }
 
     private int FirstThatFails(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)

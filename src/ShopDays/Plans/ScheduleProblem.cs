@@ -60,6 +60,8 @@ internal sealed class ScheduleProblem
             .ToList();
         blocksBefore = new(Blocks, between.Select(one => (one.After, one.Before)));
         blocksAfter = new(Blocks, between.Select(one => (one.Before, one.After)));
+        Shop = ShopAtAll.Of(this);
+        Terms = [.. Tasks.Select(task => new TaskTerms(this, task))];
         teams = [.. Enumerable.Range(0, workers.Count + 1).Select(crew => Teams.Of(crew, workers.Count))];
     }
 
@@ -89,6 +91,12 @@ internal sealed class ScheduleProblem
 
     /// <summary>Days up to the last session of any worker.</summary>
     public int Days { get; }
+
+    /// <summary>What there is in the shop at all.</summary>
+    public ShopAtAll Shop { get; }
+
+    /// <summary>The tasks as the generator reads them.</summary>
+    public TaskTerms[] Terms { get; }
 
     /// <summary>The planned minutes of each task.</summary>
     public ImmutableArray<int> Minutes { get; }

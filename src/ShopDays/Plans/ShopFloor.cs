@@ -5,18 +5,21 @@ internal sealed class ShopFloor
 {
     private readonly ScheduleProblem problem;
     private readonly FreeTime[] free;
+    private readonly HeavyRoom[] heavy;
     private readonly Usage[] usage;
     private readonly ClearAir air = new();
-    private readonly int[][] heavy;
     private readonly int[] taken;
+    private readonly List<(int Resource, int From, int To, int Number)> uses = [];
+    private (int Dust, int Wet) airBefore;
+    private bool remembers;
 
-    /// <summary>An empty shop.</summary>
+    /// <summary>A shop as it stands before the first task.</summary>
     public ShopFloor(ScheduleProblem problem)
     {
         this.problem = problem;
         free = [.. problem.Workers.Select(calendar => new FreeTime(calendar, problem.Changeover))];
+        heavy = [.. problem.Workers.Select(calendar => new HeavyRoom(calendar, problem.HeavyPerDay))];
         usage = [.. problem.Capacities.Select(_ => new Usage())];
-        heavy = [.. problem.Workers.Select(_ => new int[problem.Days])];
         taken = new int[problem.Capacities.Length];
         Reset();
     }
@@ -36,12 +39,20 @@ internal sealed class ShopFloor
         }
     }
 
+    /// <summary>The free time of a worker.</summary>
+    public FreeTime Free(int worker) => free[worker];
+
+    /// <summary>The heavy work that a worker may still do.</summary>
+    public HeavyRoom Heavy(int worker) => heavy[worker];
+
     /// <summary>Empties the shop.</summary>
     public void Reset()
     {
-        foreach (var worker in free)
+        Forget();
+        for (var worker = 0; worker < free.Length; worker++)
         {
-            worker.Reset();
+            free[worker].Reset();
+            heavy[worker].Reset(worker < problem.Standing.HeavyDone.Length ? problem.Standing.HeavyDone[worker] : 0);
         }
 
         foreach (var resource in usage)
@@ -50,93 +61,80 @@ internal sealed class ShopFloor
         }
 
         air.Reset();
-
-        foreach (var days in heavy)
-        {
-            Array.Clear(days);
-        }
-
-        problem.Standing.Take(problem.Capacities.AsSpan(), usage, air, heavy);
+        problem.Standing.Take(problem.Capacities.AsSpan(), usage, air);
     }
 
-    /// <summary>Becomes like another shop for the same problem.</summary>
-    public void CopyFrom(ShopFloor other)
+    /// <summary>From now on remembers what is taken.</summary>
+    public void Remember() => Remember(true);
+
+    /// <summary>Stops remembering; what is taken stays taken.</summary>
+    public void Forget()
+    {
+        if (remembers)
+        {
+            Remember(false);
+        }
+    }
+
+    /// <summary>Gives back all that was taken since it began to remember, and goes on remembering.</summary>
+    public void GoBack()
     {
         for (var worker = 0; worker < free.Length; worker++)
         {
-            free[worker].CopyFrom(other.free[worker]);
-            other.heavy[worker].CopyTo(heavy[worker], 0);
+            free[worker].GoBack();
+            heavy[worker].GoBack();
         }
 
-        for (var resource = 0; resource < usage.Length; resource++)
+        foreach (var (resource, from, to, number) in uses)
         {
-            usage[resource].CopyFrom(other.usage[resource]);
+            usage[resource].Add(from, to, -number);
         }
 
-        air.CopyFrom(other.air);
+        uses.Clear();
+        air.GoBackTo(airBefore);
     }
 
-    /// <summary>
-    /// The first stretch at or after a minute in which a whole team is there and free, with quiet hours left out for
-    /// noisy work, wet coats kept clear of dust, and with a place to work at. The session is that of the team's first worker.
-    /// </summary>
-    public bool TryNext(int[] team, CompiledTask task, int minute, out int start, out int end, out int session)
+    /// <summary>Leaves quiet hours out of a stretch for noisy work, keeps dust off wet coats, and sees to a place to work at.</summary>
+    /// <param name="worker">Whose stretch.</param>
+    /// <param name="task">The task.</param>
+    /// <param name="session">The session.</param>
+    /// <param name="start">Its first minute; when nothing is left of it, a later one from which to look again.</param>
+    /// <param name="end">Its end.</param>
+    /// <returns>Whether anything is left.</returns>
+    public bool Cut(int worker, in TaskTerms task, int session, ref int start, ref int end) =>
+        ((task.Needs & TaskNeeds.Quiet) == 0 || KeepNoiseAllowed(worker, session, ref start, ref end))
+        && ((task.Needs & TaskNeeds.Dust) == 0 || air.KeepOffWetCoats(ref start, ref end))
+        && ((task.Needs & TaskNeeds.Place) == 0 || KeepPlaceFree(task.Place, ref start, ref end));
+
+    /// <summary>Takes a worker's time, where it was found.</summary>
+    public void Take(int worker, in TaskTerms task, in FitPiece piece)
     {
-        start = minute;
-        while (TryMeet(team, task.SetupKey, start, out start, out end, out session))
+        free[worker].Take(piece.From, piece.To, task.SetupKey, piece.Session, piece.Gap, piece.Previous);
+        if ((task.Needs & TaskNeeds.Heavy) != 0)
         {
-            if (task.IsNoisy && !KeepNoiseAllowed(team, ref start, ref end))
-            {
-                continue;
-            }
-
-            if (task.IsDusty && !air.KeepOffWetCoats(ref start, ref end))
-            {
-                continue;
-            }
-
-            if (task.Place >= 0 && !KeepPlaceFree(task.Place, ref start, ref end))
-            {
-                continue;
-            }
-
-            return true;
+            heavy[worker].Take(piece.Session, piece.To - piece.From);
         }
-
-        return false;
-    }
-
-    /// <summary>Heavy work that a whole team may still do on a day.</summary>
-    public int HeavyLeft(int[] team, int day)
-    {
-        var left = problem.HeavyPerDay;
-        foreach (var worker in team)
-        {
-            left = Math.Min(left, problem.HeavyPerDay - heavy[worker][day]);
-        }
-
-        return left;
     }
 
     /// <summary>Takes a worker's time.</summary>
-    public void Take(int worker, CompiledTask task, int day, int start, int end)
+    public void Take(int worker, in TaskTerms task, int session, int start, int end)
     {
         free[worker].Take(start, end, task.SetupKey);
-        if (task.IsHeavy)
+        if ((task.Needs & TaskNeeds.Heavy) != 0)
         {
-            heavy[worker][day] += end - start;
+            heavy[worker].Take(session, end - start);
         }
     }
 
     /// <summary>Takes what a task needs only while it is worked on: a place, and air that may be dusty.</summary>
-    public void TakeWhileWorked(CompiledTask task, int start, int end)
+    public void TakeWhileWorked(in TaskTerms task, int start, int end)
     {
-        if (task.Place >= 0)
+        if ((task.Needs & TaskNeeds.Place) != 0)
         {
-            usage[task.Place].Add(start, end, 1);
+            Use(task.Place, start, end, 1);
         }
 
-        if (task.IsDusty)
+        if ((task.Needs & TaskNeeds.Dust) != 0)
         {
             air.Dust(start, end);
         }
@@ -146,16 +144,15 @@ internal sealed class ShopFloor
     /// When a task that would go from one minute to another could begin at the earliest for the sake of what it holds,
     /// for a coat clear air too: the same minute when all of that is free, otherwise a later one.
     /// </summary>
-    public int CanHoldFrom(int task, int start, int end)
+    public int CanHoldFrom(int task, in TaskTerms terms, int start, int end)
     {
-        var (before, wet) = (problem.Tasks[task].WetBefore, problem.Tasks[task].WetAfter);
-        if (before + wet > 0 && air.CoatFrom(start - before, end + wet) + before is var clear && clear > start)
+        if ((terms.Needs & TaskNeeds.ClearAir) != 0 && air.CoatFrom(start - terms.WetBefore, end + terms.WetAfter) + terms.WetBefore is var clear && clear > start)
         {
             return clear;
         }
 
-        Array.Clear(taken);
-        foreach (var hold in problem.Holds(task))
+        var later = start;
+        foreach (ref readonly var hold in problem.Holds(task))
         {
             // What is kept for no time at all is not needed.
             var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
@@ -169,111 +166,100 @@ internal sealed class ShopFloor
 
             if (missing > 0)
             {
-                return Later(hold, from, missing) + hold.MinutesBefore;
+                later = Math.Min(CompiledCalendar.Never, Later(hold, from, to, missing) + hold.MinutesBefore);
+                break;
             }
         }
 
-        return start;
+        Array.Clear(taken);
+        return later;
     }
 
     /// <summary>Takes what a task holds; <see cref="CanHoldFrom"/> must have found it free.</summary>
-    public void TakeHolds(int task, int start, int end)
+    public void TakeHolds(int task, in TaskTerms terms, int start, int end)
     {
-        var (before, wet) = (problem.Tasks[task].WetBefore, problem.Tasks[task].WetAfter);
-        if (before + wet > 0)
+        if ((terms.Needs & TaskNeeds.ClearAir) != 0)
         {
-            air.Coat(start - before, end + wet);
+            air.Coat(start - terms.WetBefore, end + terms.WetAfter);
         }
 
-        Array.Clear(taken);
-        foreach (var hold in problem.Holds(task))
+        foreach (ref readonly var hold in problem.Holds(task))
         {
             var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
             var missing = from < to ? hold.Count : 0;
             for (var resource = hold.First; missing > 0; resource++)
             {
                 var number = Math.Clamp(Spare(resource, from, to), 0, missing);
-                usage[resource].Add(from, to, number);
+                Use(resource, from, to, number);
                 missing -= number;
             }
         }
     }
 
-    private int Spare(int resource, int start, int end) =>
-        problem.Capacities[resource] - usage[resource].Most(start, end) - taken[resource];
+    private void Remember(bool yes)
+    {
+        remembers = yes;
+        airBefore = air.Mark;
+        uses.Clear();
+        for (var worker = 0; worker < free.Length; worker++)
+        {
+            free[worker].Remembers = heavy[worker].Remembers = yes;
+            free[worker].Forget();
+            heavy[worker].Forget();
+        }
+    }
 
-    private int Later(Hold hold, int start, int missing)
+    private void Use(int resource, int from, int to, int number)
+    {
+        usage[resource].Add(from, to, number);
+        if (remembers)
+        {
+            uses.Add((resource, from, to, number));
+        }
+    }
+
+    private int Spare(int resource, int from, int to) =>
+        problem.Capacities[resource] - usage[resource].Most(from, to) - taken[resource];
+
+    /// <summary>The next minute from which more of what is missing could be free.</summary>
+    private int Later(in Hold hold, int from, int to, int missing)
     {
         if (hold.First == hold.Last)
         {
+            var use = usage[hold.First];
             var limit = problem.Capacities[hold.First] - taken[hold.First] - missing;
-            return usage[hold.First].FirstWithin(limit, usage[hold.First].FirstAbove(limit, start));
+            return use.FirstWithin(limit, use.FirstAbove(limit, from, to));
         }
 
-        var change = CompiledCalendar.Never;
+        // Of a row nothing is gained before something that is kept in it comes free.
+        var free = CompiledCalendar.Never;
         for (var resource = hold.First; resource <= hold.Last; resource++)
         {
-            change = Math.Min(change, usage[resource].NextChange(start));
+            free = Math.Min(free, usage[resource].NextFall(from));
         }
 
-        return change;
+        return free;
     }
 
-    /// <summary>The first stretch in which every member of a team is free.</summary>
-    private bool TryMeet(int[] team, int key, int minute, out int start, out int end, out int session)
+    private bool KeepNoiseAllowed(int worker, int session, ref int start, ref int end)
     {
-        if (!free[team[0]].TryNext(minute, key, out start, out end, out session))
+        var calendar = problem.Workers[worker];
+        var next = calendar.QuietAfter(session, start);
+        var quiet = calendar.NoiseEndsAt(next, start);
+        if (quiet == start)
         {
+            start = calendar.QuietEnd(next);
             return false;
         }
 
-        for (var member = 1; member < team.Length; member++)
-        {
-            if (!free[team[member]].TryNext(start, key, out var others, out var othersEnd, out _))
-            {
-                return false;
-            }
-
-            if (others > start)
-            {
-                // Somebody comes later: begin again with the first, from there.
-                if (!free[team[0]].TryNext(others, key, out start, out end, out session))
-                {
-                    return false;
-                }
-
-                member = 0;
-                continue;
-            }
-
-            end = Math.Min(end, othersEnd);
-        }
-
-        return true;
-    }
-
-    private bool KeepNoiseAllowed(int[] team, ref int start, ref int end)
-    {
-        foreach (var worker in team)
-        {
-            var calendar = problem.Workers[worker];
-            var quiet = calendar.NoiseEndsAt(start);
-            if (quiet == start)
-            {
-                start = calendar.QuietEndsAt(start);
-                return false;
-            }
-
-            end = Math.Min(end, quiet);
-        }
-
+        end = Math.Min(end, quiet);
         return true;
     }
 
     private bool KeepPlaceFree(int place, ref int start, ref int end)
     {
         var limit = problem.Capacities[place] - 1;
-        var full = usage[place].FirstAbove(limit, start);
+        var full = usage[place].FirstAbove(limit, start, end);
         if (full == start)
         {
             start = usage[place].FirstWithin(limit, start);

@@ -20,12 +20,11 @@ internal sealed record ShopStanding
     /// <summary>Minutes of heavy work that each worker has done on day 0; empty when nobody has.</summary>
     public ImmutableArray<int> HeavyDone { get; init; } = [];
 
-    /// <summary>Takes all that in an empty shop; of things that the shop has fewer of by now, those that there are.</summary>
+    /// <summary>Takes things and air in an empty shop; of things that the shop has fewer of by now, those that there are.</summary>
     /// <param name="capacities">How many there are of each thing.</param>
     /// <param name="usage">The use of each thing.</param>
     /// <param name="air">The air.</param>
-    /// <param name="heavy">Heavy minutes by worker and day.</param>
-    public void Take(ReadOnlySpan<int> capacities, Usage[] usage, ClearAir air, int[][] heavy)
+    public void Take(ReadOnlySpan<int> capacities, Usage[] usage, ClearAir air)
     {
         foreach (var (hold, until) in Held)
         {
@@ -39,12 +38,5 @@ internal sealed record ShopStanding
         }
 
         air.Coat(Begin, WetUntil);
-        for (var worker = 0; worker < HeavyDone.Length; worker++)
-        {
-            if (heavy[worker].Length > 0)
-            {
-                heavy[worker][0] = HeavyDone[worker];
-            }
-        }
     }
 }

@@ -4,8 +4,9 @@ namespace ShopDays.Plans;
 /// <param name="From">The first minute.</param>
 /// <param name="To">The end, not included.</param>
 /// <param name="Session">The session of the team's first worker.</param>
-/// <param name="Day">Its day.</param>
-internal readonly record struct FitPiece(int From, int To, int Session, int Day);
+/// <param name="Gap">Of a single worker, the gap it lies in.</param>
+/// <param name="Previous">Of a single worker, the gap before that in the session; below 0 none.</param>
+internal readonly record struct FitPiece(int From, int To, int Session, int Gap = -1, int Previous = -1);
 
 /// <summary>One way to place a task: a team and its stretches of work. Used again and again.</summary>
 internal sealed class TaskFit
@@ -37,7 +38,7 @@ internal sealed class TaskFit
     public void GoOnBy(int minutes) => End += minutes;
 
     /// <summary>Adds a stretch.</summary>
-    public void Add(FitPiece piece)
+    public void Add(in FitPiece piece)
     {
         if (count == pieces.Length)
         {

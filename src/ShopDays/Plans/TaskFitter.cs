@@ -4,11 +4,16 @@ namespace ShopDays.Plans;
 /// <param name="Minutes">Its work.</param>
 /// <param name="IsSplittable">Whether it may go on after a break.</param>
 /// <param name="LeastPiece">The least stretch worth beginning, unless less is left.</param>
-internal readonly record struct WorkSplit(int Minutes, bool IsSplittable, int LeastPiece);
+internal readonly record struct WorkSplit(int Minutes, bool IsSplittable, int LeastPiece)
+{
+    /// <summary>The least stretch worth beginning when some is left to do.</summary>
+    public int LeastOf(int left) => IsSplittable ? Math.Min(left, LeastPiece) : left;
+}
 
 /// <summary>Finds where a task fits into a shop as it stands.</summary>
 internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
 {
+    private readonly TeamHours together = new(problem, floor);
     private TaskFit spare = new();
 
     /// <summary>The fit that ends first, among all the teams that can do a task; the first of these where several end together.</summary>
@@ -20,36 +25,55 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
     /// <returns>Whether there is one before the calendars end.</returns>
     public bool TryFit(int task, WorkSplit split, int ready, int startBy, ref TaskFit best)
     {
-        var found = false;
-        foreach (var team in problem.TeamsOf(problem.Tasks[task].Crew))
+        ref readonly var terms = ref problem.Terms[task];
+        var teams = problem.TeamsOf(terms.Crew);
+        if (teams.Length == 1)
         {
-            if (!TryFit(team, task, split, ready, startBy, spare))
-            {
-                continue;
-            }
+            return TryFit(teams[0], task, terms, split, ready, startBy, CompiledCalendar.Never, best);
+        }
 
-            if (found && spare.End >= best.End)
+        var found = false;
+        foreach (var team in teams)
+        {
+            if (TryFit(team, task, terms, split, ready, startBy, found ? best.End : CompiledCalendar.Never, spare))
             {
-                continue;
+                (spare, best) = (best, spare);
+                found = true;
             }
-
-            (spare, best) = (best, spare);
-            found = true;
         }
 
         return found;
     }
 
-    private bool TryFit(int[] team, int task, WorkSplit split, int ready, int startBy, TaskFit fit)
+    private bool TryFit(int[] team, int task, in TaskTerms terms, WorkSplit split, int ready, int startBy, int endBefore, TaskFit fit)
     {
-        for (var minute = ready; minute < startBy && TryWork(team, problem.Tasks[task], split, minute, fit);)
+        var minute = ready;
+        while (minute < startBy)
         {
+            fit.Clear(team, minute);
+            switch (team.Length)
+            {
+                case 0:
+                    fit.GoOnBy(split.Minutes);
+                    break;
+                case 1 when !TryAlone(team[0], terms, split, minute, endBefore, fit):
+                case > 1 when !together.TryWork(team, terms, split, minute, endBefore, fit):
+                    return false;
+                default:
+                    break;
+            }
+
             if (fit.Start >= startBy)
             {
                 return false;
             }
 
-            minute = floor.CanHoldFrom(task, fit.Start, fit.End);
+            if ((terms.Needs & TaskNeeds.Keeps) == 0)
+            {
+                return true;
+            }
+
+            minute = floor.CanHoldFrom(task, terms, fit.Start, fit.End);
             if (minute == fit.Start)
             {
                 return true;
@@ -59,38 +83,68 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
         return false;
     }
 
-    private bool TryWork(int[] team, CompiledTask task, WorkSplit split, int minute, TaskFit fit)
+    private bool TryAlone(int worker, in TaskTerms task, WorkSplit split, int minute, int endBefore, TaskFit fit)
     {
-        fit.Clear(team, minute);
-        if (team.Length == 0)
+        var free = floor.Free(worker);
+        var session = problem.Workers[worker].SessionEndingAfter(minute);
+        if ((task.Needs & TaskNeeds.Cuts) != 0)
         {
-            fit.GoOnBy(split.Minutes);
-            return true;
+            return TryAloneWithCuts(worker, task, split, session, minute, endBefore, fit);
         }
 
-        var heavyDay = -1;
-        var heavyDone = 0;
         var left = split.Minutes;
         while (left > 0)
         {
-            if (!floor.TryNext(team, task, minute, out var start, out var end, out var session))
+            if (!free.TryNext(session, minute, task.SetupKey, split.LeastOf(left), also: null, out var found)
+                || found.From + left >= endBefore)
             {
                 return false;
             }
 
-            var day = problem.Workers[team[0]].Day[session];
-            var room = end - start;
-            if (task.IsHeavy)
-            {
-                if (day != heavyDay)
-                {
-                    (heavyDay, heavyDone) = (day, 0);
-                }
+            var work = Math.Min(found.To - found.From, left);
+            left -= work;
+            (session, minute) = (found.Session, found.From + work);
+            fit.Add(new(found.From, minute, session, found.Gap, found.Previous));
+        }
 
-                room = Math.Min(room, floor.HeavyLeft(team, day) - heavyDone);
+        return true;
+    }
+
+    private bool TryAloneWithCuts(int worker, in TaskTerms task, WorkSplit split, int session, int minute, int endBefore, TaskFit fit)
+    {
+        var free = floor.Free(worker);
+        var days = problem.Workers[worker].Day;
+        var heavy = (task.Needs & TaskNeeds.Heavy) != 0 ? floor.Heavy(worker).Left : null;
+        var (heavyDay, heavyDone) = (-1, 0);
+        var left = split.Minutes;
+        while (left > 0)
+        {
+            var least = split.LeastOf(left);
+            if (!free.TryNext(session, minute, task.SetupKey, least, heavy, out var found)
+                || found.From + left >= endBefore)
+            {
+                return false;
             }
 
-            var least = split.IsSplittable ? Math.Min(left, split.LeastPiece) : left;
+            session = found.Session;
+            var (start, end) = (found.From, found.To);
+            if (!floor.Cut(worker, task, session, ref start, ref end))
+            {
+                minute = start;
+                continue;
+            }
+
+            var room = end - start;
+            if (heavy is not null)
+            {
+                if (days[session] != heavyDay)
+                {
+                    (heavyDay, heavyDone) = (days[session], 0);
+                }
+
+                room = Math.Min(room, heavy[session] - heavyDone);
+            }
+
             if (room < least)
             {
                 minute = end;
@@ -98,10 +152,10 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
             }
 
             var work = Math.Min(room, left);
-            fit.Add(new(start, start + work, session, day));
             left -= work;
-            minute = start + work;
             heavyDone += work;
+            minute = start + work;
+            fit.Add(new(start, minute, session, found.Gap, found.Previous));
         }
 
         return true;

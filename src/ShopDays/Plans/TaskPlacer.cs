@@ -10,6 +10,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     public const int WeekMinutes = 7 * 24 * 60;
 
     private readonly int[] begin = new int[problem.Orders.Length];
+    private readonly int[] lastPiece = new int[problem.Tasks.Length];
     private readonly TaskFitter fitter = new(problem, floor);
     private TaskFit fit = new();
 
@@ -31,26 +32,36 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     /// <param name="minutes">The minutes of each task.</param>
     /// <param name="into">The schedule so far; receives the task's stretches of work, or the task that found no place.</param>
     /// <param name="notBefore">The first minute in which it may begin, beside what it depends on.</param>
-    /// <param name="mayRunOver">Whether it may go on in a later session when no session of a week holds it.</param>
+    /// <param name="mayRunOver">
+    /// Whether it may go on in a later session when no session of a week holds it, and begin after the minute by which it
+    /// should.
+    /// </param>
     /// <param name="keepTogether">Whether it must begin in the session of what it follows, where that is asked for.</param>
     /// <returns>Whether it found a place before the calendars end.</returns>
     public bool Place(int task, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)
     {
-        var plan = problem.Tasks[task];
-        var ready = Math.Max(Math.Max(notBefore, plan.NotBefore), begin[plan.Order] + plan.WaitAtStart);
-        var startBy = CompiledCalendar.Never;
-        foreach (var one in problem.Before(task))
+        ref readonly var terms = ref problem.Terms[task];
+        var ready = Math.Max(Math.Max(notBefore, terms.NotBefore), begin[terms.Order] + terms.WaitAtStart);
+        var together = CompiledCalendar.Never;
+        var ends = into.Times.End;
+        foreach (ref readonly var one in problem.Before(task))
         {
-            ready = Math.Max(ready, into.End[one.Before] + one.Lag);
+            ready = Math.Max(ready, ends[one.Before] + one.Lag);
             if (one.SameSession && keepTogether)
             {
-                startBy = Math.Min(startBy, SessionEnd(one.Before, into));
+                together = Math.Min(together, SessionEnd(one.Before, into));
             }
         }
 
-        var split = new WorkSplit(minutes[task], plan.IsSplittable, plan.LeastPiece);
-        var fits = fitter.TryFit(task, split, ready, startBy, ref fit);
-        if (mayRunOver && !plan.IsSplittable && startBy == CompiledCalendar.Never && !(fits && fit.End <= ready + WeekMinutes))
+        var split = new WorkSplit(minutes[task], terms.IsSplittable, terms.LeastPiece);
+        var fits = fitter.TryFit(task, split, ready, Math.Min(together, terms.StartBy), ref fit);
+        var late = !fits && mayRunOver && terms.StartBy < together;
+        if (late)
+        {
+            fits = fitter.TryFit(task, split, ready, together, ref fit);
+        }
+
+        if (mayRunOver && !terms.IsSplittable && together == CompiledCalendar.Never && !(fits && fit.End <= ready + WeekMinutes))
         {
             fits = TryRunOver(task, split, ready, fits ? fit.End : CompiledCalendar.Never, into);
         }
@@ -61,8 +72,8 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
             return false;
         }
 
-        into.Unplaced = -1;
-        Take(task, plan, into);
+        into.Overruns += late && fit.Start >= terms.StartBy ? 1 : 0;
+        Take(task, terms, into);
         return true;
     }
 
@@ -88,33 +99,68 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         return fitter.TryFit(task, over with { LeastPiece = 1 }, ready, CompiledCalendar.Never, ref fit);
     }
 
-    private void Take(int task, CompiledTask plan, Schedule into)
+    private void Take(int task, in TaskTerms terms, Schedule into)
     {
         into.Set(task, fit.Start, fit.End);
-        foreach (var piece in fit.Pieces)
+        var pieces = fit.Pieces;
+        if (fit.Team.Length == 1)
         {
-            floor.TakeWhileWorked(plan, piece.From, piece.To);
-            foreach (var worker in fit.Team)
+            TakeAlone(task, terms, fit.Team[0], pieces, into);
+        }
+        else
+        {
+            TakeTogether(task, terms, pieces, into);
+        }
+
+        lastPiece[task] = into.Pieces.Length - 1;
+        if ((terms.Needs & TaskNeeds.Keeps) != 0)
+        {
+            floor.TakeHolds(task, terms, fit.Start, fit.End);
+        }
+    }
+
+    private void TakeAlone(int task, in TaskTerms terms, int worker, ReadOnlySpan<FitPiece> pieces, Schedule into)
+    {
+        var days = problem.Workers[worker].Day;
+        foreach (ref readonly var piece in pieces)
+        {
+            into.Add(new(task, worker, piece.Session, days[piece.Session], piece.From, piece.To));
+            if ((terms.Needs & (TaskNeeds.Place | TaskNeeds.Dust)) != 0)
             {
-                floor.Take(worker, plan, piece.Day, piece.From, piece.To);
-                var session = worker == fit.Team[0] ? piece.Session : problem.Workers[worker].SessionEndingAfter(piece.From);
-                into.Add(new(task, worker, session, piece.Day, piece.From, piece.To));
+                floor.TakeWhileWorked(terms, piece.From, piece.To);
             }
         }
 
-        floor.TakeHolds(task, fit.Start, fit.End);
+        // From the last to the first: a piece is then still in the gap in which it was found.
+        for (var index = pieces.Length - 1; index >= 0; index--)
+        {
+            floor.Take(worker, terms, pieces[index]);
+        }
+    }
+
+    private void TakeTogether(int task, in TaskTerms terms, ReadOnlySpan<FitPiece> pieces, Schedule into)
+    {
+        foreach (ref readonly var piece in pieces)
+        {
+            floor.TakeWhileWorked(terms, piece.From, piece.To);
+            foreach (var worker in fit.Team)
+            {
+                var calendar = problem.Workers[worker];
+                var session = worker == fit.Team[0] ? piece.Session : calendar.SessionEndingAfter(piece.From);
+                floor.Take(worker, terms, session, piece.From, piece.To);
+                into.Add(new(task, worker, session, problem.Workers[fit.Team[0]].Day[piece.Session], piece.From, piece.To));
+            }
+        }
     }
 
     /// <summary>The end of the session in which a task that is placed ends; of a crew's sessions the one that ends first.</summary>
     public int SessionEnd(int task, Schedule into)
     {
         var end = CompiledCalendar.Never;
-        foreach (var piece in into.Pieces)
+        var pieces = into.Pieces;
+        for (var last = lastPiece[task]; last >= 0 && pieces[last].Task == task && pieces[last].To == into.End[task]; last--)
         {
-            if (piece.Task == task && piece.To == into.End[task])
-            {
-                end = Math.Min(end, problem.Workers[piece.Worker].To[piece.Session]);
-            }
+            end = Math.Min(end, problem.Workers[pieces[last].Worker].To[pieces[last].Session]);
         }
 
         return end;

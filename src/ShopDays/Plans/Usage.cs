@@ -1,75 +1,72 @@
 namespace ShopDays.Plans;
 
 /// <summary>How many of one thing are in use over time: a step function of minutes, beginning with none.</summary>
+/// <remarks>No two steps that touch are alike, so that work that follows on work lengthens a step and adds none.</remarks>
 internal sealed class Usage
 {
-    private int[] at = new int[16];
-    private int[] used = new int[16];
-    private int steps;
+    private Step[] all = new Step[16];
+    private int count;
 
     /// <summary>Nothing in use.</summary>
     public void Reset()
     {
-        steps = 1;
-        (at[0], used[0]) = (int.MinValue, 0);
+        count = 1;
+        all[0] = new(int.MinValue, 0);
     }
 
-    /// <summary>Becomes like another.</summary>
-    public void CopyFrom(Usage other)
-    {
-        while (at.Length < other.steps)
-        {
-            Grow();
-        }
-
-        steps = other.steps;
-        Array.Copy(other.at, at, steps);
-        Array.Copy(other.used, used, steps);
-    }
-
-    /// <summary>Uses some from a minute to another, which is not included.</summary>
+    /// <summary>Uses some from a minute to another, which is not included; below 0 gives them back.</summary>
     public void Add(int from, int to, int number)
     {
-        if (from >= to)
+        if (from >= to || number == 0)
         {
             return;
         }
 
-        var first = StepBeginningAt(from);
-        var last = StepBeginningAt(to);
+        var first = StepAt(from);
+        if (first > 0 && all[first].At == from && all[first - 1].Used == all[first].Used + number && (first + 1 == count || all[first + 1].At > to))
+        {
+            all[first].At = to;
+            return;
+        }
+
+        first = Split(first, from);
+        var last = Split(StepAt(to), to);
         for (var step = first; step < last; step++)
         {
-            used[step] += number;
+            all[step].Used += number;
         }
+
+        Join(last);
+        Join(first);
     }
 
-    /// <summary>The most in use at any minute from one to another, the first always looked at, the second not included.</summary>
+    /// <summary>The most in use at any minute from one to another, which is not included.</summary>
     public int Most(int from, int to)
     {
         var step = StepAt(from);
-        var most = used[step];
-        for (step++; step < steps && at[step] < to; step++)
+        var most = all[step].Used;
+        for (step++; step < count && all[step].At < to; step++)
         {
-            most = Math.Max(most, used[step]);
+            most = Math.Max(most, all[step].Used);
         }
 
         return most;
     }
 
-    /// <summary>The first minute from one on at which more than a limit are in use; <see cref="CompiledCalendar.Never"/> when there is none.</summary>
-    public int FirstAbove(int limit, int from)
+    /// <summary>The first minute from one on, and before another, at which more than a limit are in use; <see cref="CompiledCalendar.Never"/> when there is none.</summary>
+    public int FirstAbove(int limit, int from, int before)
     {
         var step = StepAt(from);
-        if (used[step] > limit)
+        if (all[step].Used > limit)
         {
             return from;
         }
 
-        for (step++; step < steps; step++)
+        for (step++; step < count && all[step].At < before; step++)
         {
-            if (used[step] > limit)
+            if (all[step].Used > limit)
             {
-                return at[step];
+                return all[step].At;
             }
         }
 
@@ -80,60 +77,82 @@ internal sealed class Usage
     public int FirstWithin(int limit, int from)
     {
         var step = StepAt(from);
-        if (used[step] <= limit)
+        if (all[step].Used <= limit)
         {
             return from;
         }
 
-        for (step++; step < steps; step++)
+        for (step++; step < count; step++)
         {
-            if (used[step] <= limit)
+            if (all[step].Used <= limit)
             {
-                return at[step];
+                return all[step].At;
             }
         }
 
         return CompiledCalendar.Never;
     }
 
-    /// <summary>The first minute after one at which the use changes; <see cref="CompiledCalendar.Never"/> when it does not.</summary>
-    public int NextChange(int after)
+    /// <summary>The first minute after one at which fewer are in use than before; <see cref="CompiledCalendar.Never"/> when there is none.</summary>
+    public int NextFall(int after)
     {
-        var step = StepAt(after) + 1;
-        return step < steps ? at[step] : CompiledCalendar.Never;
+        for (var step = StepAt(after) + 1; step < count; step++)
+        {
+            if (all[step].Used < all[step - 1].Used)
+            {
+                return all[step].At;
+            }
+        }
+
+        return CompiledCalendar.Never;
     }
 
     private int StepAt(int minute)
     {
-        var found = Array.BinarySearch(at, 0, steps, minute);
-        return found < 0 ? ~found - 1 : found;
+        unchecked
+        {
+            var steps = all;
+            var (low, left) = (0, count);
+            while (left > 1)
+            {
+                // Without a branch, which would be guessed wrong every other time: all bits set when the later half begins too late.
+                var half = left >> 1;
+                var late = (int)(((long)minute - steps[low + half].At) >> 63);
+                low += half & ~late;
+                left -= half;
+            }
+
+            return low;
+        }
     }
 
-    private int StepBeginningAt(int minute)
+    private int Split(int step, int minute)
     {
-        var step = StepAt(minute);
-        if (at[step] == minute)
+        if (all[step].At == minute)
         {
             return step;
         }
 
-        if (steps == at.Length)
+        if (count == all.Length)
         {
-            Grow();
+            Array.Resize(ref all, 2 * count);
         }
 
         step++;
-        Array.Copy(at, step, at, step + 1, steps - step);
-        Array.Copy(used, step, used, step + 1, steps - step);
-        at[step] = minute;
-        used[step] = used[step - 1];
-        steps++;
+        Array.Copy(all, step, all, step + 1, count - step);
+        all[step] = new(minute, all[step - 1].Used);
+        count++;
         return step;
     }
 
-    private void Grow()
+    private void Join(int step)
     {
-        Array.Resize(ref at, 2 * at.Length);
-        Array.Resize(ref used, 2 * used.Length);
+        if (step > 0 && step < count && all[step].Used == all[step - 1].Used)
+        {
+            count--;
+            Array.Copy(all, step + 1, all, step, count - step);
+        }
     }
+
+    private record struct Step(int At, int Used);
 }
