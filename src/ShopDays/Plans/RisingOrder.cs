@@ -18,7 +18,7 @@ internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string>
     private const int MinutesLater = 10;
 
     private readonly ScheduleGenerator generator = new(problem);
-    private readonly Schedule trial = new(problem.Tasks.Length);
+    private readonly Schedule trial = new(problem.Tasks.Length, problem.Orders.Length);
 
     /// <summary>The order with like work rising: all kinds of it at once where that does no harm, otherwise those that do none.</summary>
     /// <param name="order">A sound order; left as it is.</param>
