@@ -30,6 +30,9 @@ public sealed record FinishForecast
     /// <summary>The tasks that decide the finish most, the first most of all; five at the most.</summary>
     public required IReadOnlyList<DecidingTask> Deciding { get; init; }
 
+    /// <summary>The sessions of the plan in which it slips most often, the first most often of all; five at the most. Of the trials that were finished within the years looked at.</summary>
+    public IReadOnlyList<SessionAtRisk> SessionsAtRisk { get; init; } = [];
+
     /// <summary>The finish of each trial that was finished, earliest first.</summary>
     public required IReadOnlyList<Instant> Finishes { get; init; }
 

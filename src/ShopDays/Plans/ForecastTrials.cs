@@ -8,16 +8,22 @@ internal static class ForecastTrials
     private const int MostDeciding = 5;
 
     /// <summary>Runs all trials; those that go beyond the calendars are run again with longer ones, up to five years.</summary>
+    /// <param name="request">What was asked for.</param>
+    /// <param name="hours">The hours that it was planned in.</param>
+    /// <param name="problem">The problem.</param>
+    /// <param name="order">The order of work.</param>
+    /// <param name="plan">The plan, as a schedule.</param>
     /// <returns>The forecast of each order.</returns>
-    public static IReadOnlyList<FinishForecast> Run(PlanRequest request, OpenHours hours, ScheduleProblem problem, int[] order)
+    public static IReadOnlyList<FinishForecast> Run(PlanRequest request, OpenHours hours, ScheduleProblem problem, int[] order, Schedule plan)
     {
+        var risks = request.Orders.Select((_, place) => new SessionRisk(problem, plan, place)).ToArray();
         var trials = request.Orders[0].Draws.Trials;
         var finishes = request.Orders.Select(_ => new int[trials]).ToArray();
         var ranOver = new bool[trials];
         var left = Enumerable.Range(0, trials).ToList();
         while (true)
         {
-            left = RunOnce(problem, order, request, left, finishes, ranOver);
+            left = RunOnce(problem, order, request, left, finishes, ranOver, risks);
             if (left.Count == 0 || hours.Longer(request) is not { } longer)
             {
                 break;
@@ -27,7 +33,8 @@ internal static class ForecastTrials
             problem = ProblemCompiler.Compile(request, hours);
         }
 
-        return [.. request.Orders.Select((one, place) => Forecast(request, hours, one, finishes[place], ranOver))];
+        var work = new WorkInHand(request.Orders);
+        return [.. request.Orders.Select((one, place) => Forecast(request, hours, one, finishes[place], ranOver) with { SessionsAtRisk = risks[place].Greatest(hours, work) })];
     }
 
     private static FinishForecast Forecast(PlanRequest request, OpenHours hours, OrderInHand order, int[] finish, bool[] ranOver)
@@ -56,7 +63,7 @@ internal static class ForecastTrials
         }
     }
 
-    private static List<int> RunOnce(ScheduleProblem problem, int[] order, PlanRequest request, List<int> trials, int[][] finishes, bool[] ranOver)
+    private static List<int> RunOnce(ScheduleProblem problem, int[] order, PlanRequest request, List<int> trials, int[][] finishes, bool[] ranOver, SessionRisk[] risks)
     {
         var generator = new ScheduleGenerator(problem);
         var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
@@ -76,6 +83,13 @@ internal static class ForecastTrials
             if (!generator.Generate(order, minutes, schedule, mayRunOver: true))
             {
                 left.Add(trial);
+            }
+            else
+            {
+                foreach (var risk in risks)
+                {
+                    risk.Count(schedule.End);
+                }
             }
 
             for (var place = 0; place < finishes.Length; place++)

@@ -39,7 +39,7 @@ public static class PlanMaker
         var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule);
         var plan = new PlanWriter(request, hours, problem).Write(schedule, search.Tried);
-        return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order));
+        return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order, schedule));
     }
 
     /// <summary>What is alike but for its number: the same work on the same parts, in the same board.</summary>
