@@ -1,0 +1,87 @@
+using NodaTime;
+using ShopDays.Logbook;
+using ShopDays.Measures;
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>Why a finish is not where it was promised.</summary>
+public enum MoveCause
+{
+    /// <summary>The same work, planned by the shop and the job as their files are now: hours, closed dates, the start, limits.</summary>
+    FilesChanged,
+
+    /// <summary>Tasks that came in since the promise, went out, or were never in it and took their time.</summary>
+    TasksChanged,
+
+    /// <summary>Tasks that are done, or half done, take more or less than promised.</summary>
+    Took,
+
+    /// <summary>Tasks that are still to do are expected to take more or less than promised.</summary>
+    ToCome,
+
+    /// <summary>Work done otherwise than in the plan's order, and what the ends of sessions round up or down: the rest.</summary>
+    Order,
+
+    /// <summary>Sessions that went by without the work that was planned in them; below zero, work done ahead of them.</summary>
+    Sessions,
+
+    /// <summary>Glue set and coats laid later than planned: what waits for them waits longer.</summary>
+    LateWaits,
+
+    /// <summary>The days between the likely course and the promised one: what is done has no bad luck ahead any more.</summary>
+    Luck,
+}
+
+/// <summary>One cause, and how far it moved the finish.</summary>
+/// <param name="Cause">The cause.</param>
+/// <param name="Days">Dates of the calendar by which it moved the finish back; below zero when it brought it forward.</param>
+/// <param name="Work">Hands-on time behind it, more or less than promised; for sessions that went by, the planned work that is not done. Zero where it is not about hands-on time.</param>
+public readonly record struct FinishMove(MoveCause Cause, int Days, WorkTime Work);
+
+/// <summary>How far a finish moved against what was promised, and why.</summary>
+/// <remarks>
+/// The promised job is planned again, each time with one thing more as it came about, and each cause has the dates by
+/// which the finish moved when its turn came. So the causes add up to the whole. What a cause moves hangs on those before
+/// it: an hour more moves nothing where it fills up a session, and days where it calls for another one.
+/// </remarks>
+/// <param name="Promised">The date then: that which four trials in five kept, or the planned one where there is none.</param>
+/// <param name="Now">The same date as things stand.</param>
+/// <param name="IsSafe">Whether both are the dates that four trials in five keep; false for the planned ones.</param>
+/// <param name="Moves">The causes in the order of <see cref="MoveCause"/>, those that moved no date and have not half a minute of work left out; their days add up.</param>
+public sealed record MovedFinish(LocalDate Promised, LocalDate Now, bool IsSafe, IReadOnlyList<FinishMove> Moves)
+{
+    /// <summary>Dates of the calendar by which the finish moved back; below zero when it moved forward.</summary>
+    public int Days => Period.DaysBetween(Promised, Now);
+
+    /// <summary>Asks why.</summary>
+    /// <param name="progress">Where the job stands against its promise.</param>
+    /// <param name="then">The job as it was when it was promised.</param>
+    /// <param name="ahead">What is left, as it was asked to be planned.</param>
+    /// <param name="answer">The plan of it.</param>
+    /// <exception cref="ArgumentException">The times are not those of the promised job's tasks, or there is more than one order.</exception>
+    public static MovedFinish Of(JobProgress progress, PromisedJob then, PlanRequest ahead, PlanAnswer.Planned answer)
+    {
+        if (then.Times.Count != then.Graph.Tasks.Count || ahead.Orders.Count != 1)
+        {
+            throw new ArgumentException("the causes are asked for one job, with a time for each of its tasks", nameof(then));
+        }
+
+        var promise = progress.Promise;
+        var plans = new PlansOtherwise(progress, then, ahead);
+        var dates = plans.Dates(promise.Planned.InZone(ahead.Zone).Date, answer.Plan);
+        var isSafe = promise.P80 is not null && answer.Forecast.P80 is not null;
+        var promised = (isSafe ? promise.P80!.Value : promise.Planned).InZone(ahead.Zone).Date;
+        var now = isSafe ? answer.Forecast.P80!.Value.Date : answer.Plan.Finish.Date;
+        var moves = Enum.GetValues<MoveCause>().Where(cause => cause != MoveCause.Luck).Select((cause, place) => new FinishMove(cause, Period.DaysBetween(dates[place], dates[place + 1]), plans.WorkOf(cause)));
+        var luck = Period.DaysBetween(promised, now) - Period.DaysBetween(dates[0], dates[^1]);
+        return new(promised, now, isSafe, [.. moves.Append(new(MoveCause.Luck, luck, WorkTime.Zero)).Where(move => move.Days != 0 || Math.Abs(move.Work.Minutes) >= 0.5)]);
+    }
+}
+
+/// <summary>A job as it was when it was promised.</summary>
+/// <param name="Graph">Its tasks and their order, no board sawn yet that was not.</param>
+/// <param name="Times">The time that each task, at its id, was planned with.</param>
+/// <param name="Standing">How far they had come.</param>
+/// <param name="From">The moment from which it was planned; before anything was done, that of its start.</param>
+public sealed record PromisedJob(TaskGraph Graph, IReadOnlyList<WorkTime> Times, JobStanding Standing, Instant From);

@@ -1,0 +1,174 @@
+using CsCheck;
+using NodaTime;
+using ShopDays.Logbook;
+using ShopDays.Measures;
+using ShopDays.Plans;
+using ShopDays.Tests.Logbook;
+using ShopDays.Times;
+using ShopDays.Work;
+using Xunit;
+
+namespace ShopDays.Tests.Plans;
+
+/// <summary>Why a finish moved, in a shop open from 9 to 11 from Monday 1 March 2027 on.</summary>
+public sealed class MovedFinishTests
+{
+    private static readonly RateModel Model = RateModel.FromPrior(new([]));
+
+    [Fact]
+    public void When_all_goes_as_planned_nothing_moves()
+    {
+        var log = new ALog().Done("task 0", 100, 1, 10 + (40.0 / 60)).Done("task 1", 100, 2, 10 + (40.0 / 60));
+        var moved = Moved(Row(5), log, log.Moment(2, 11));
+        Assert.Equal((0, 0), (moved.Days, moved.Moves.Count));
+        Assert.Equal(new LocalDate(2027, 3, 5), moved.Promised);
+    }
+
+    [Fact]
+    public void Two_weeks_without_work_are_the_sessions_that_went_by()
+    {
+        var moved = Moved(Row(5), new ALog(), new ALog().Moment(15, 0));
+        Assert.Equal([(MoveCause.Sessions, 14)], moved.Moves.Select(one => (one.Cause, one.Days)));
+
+        // Five tasks of 100 minutes, which the plan had done by then.
+        Assert.Equal(500, moved.Moves[0].Work.Minutes);
+        Assert.Equal((14, new LocalDate(2027, 3, 19)), (moved.Days, moved.Now));
+    }
+
+    [Fact]
+    public void A_task_that_took_twice_as_long_moves_what_follows_and_no_session_is_missed()
+    {
+        // The first ends on Tuesday at 10:20; the second, of 100 minutes, then needs a session of its own.
+        var log = new ALog().Done("task 0", 200, 2, 10 + (20.0 / 60));
+        var moved = Moved(Row(4, splittableFirst: true), log, log.Moment(2, 10.5));
+        Assert.Equal([(MoveCause.Took, 1)], moved.Moves.Where(one => one.Days != 0).Select(one => (one.Cause, one.Days)));
+        Assert.Equal(100, moved.Moves.Single(one => one.Cause == MoveCause.Took).Work.Minutes);
+    }
+
+    [Fact]
+    public void A_session_that_was_skipped_is_told_with_the_work_that_was_planned_in_it()
+    {
+        var log = new ALog().Done("task 0", 100, 1, 10 + (40.0 / 60));
+        var moved = Moved(Row(5), log, log.Moment(2, 12));
+        Assert.Equal([(MoveCause.Sessions, 3, 100.0)], moved.Moves.Select(one => (one.Cause, one.Days, one.Work.Minutes)));
+    }
+
+    [Fact]
+    public void Work_done_ahead_of_its_session_brings_the_finish_forward()
+    {
+        // All of Tuesday's work on Monday evening.
+        var log = new ALog().Done("task 0", 100, 1, 10 + (40.0 / 60)).Done("task 1", 100, 1, 20);
+        var moved = Moved(Row(3), log, log.Moment(1, 21));
+        Assert.Equal([(MoveCause.Sessions, -1, -100.0)], moved.Moves.Select(one => (one.Cause, one.Days, one.Work.Minutes)));
+    }
+
+    [Fact]
+    public void Glue_that_was_set_late_lets_what_follows_wait_for_another_session()
+    {
+        // By plan the glue is set by 9:30 and hard a day later, in time for 90 minutes; set at 10:30, it lets no more than 30 of Tuesday's minutes.
+        var job = new AJob().Task("glue", 30).Task("plane", 90).Then("glue", "plane", new Wait(Duration.FromHours(24), "glue hardens", HoldsClamps: true));
+        var log = new ALog().Done("glue", 30, 1, 10.5);
+        var moved = Moved(job, log, log.Moment(1, 10.5));
+        Assert.Equal([(MoveCause.LateWaits, 1)], moved.Moves.Where(one => one.Days != 0).Select(one => (one.Cause, one.Days)));
+    }
+
+    [Fact]
+    public void Work_to_come_that_is_expected_to_take_longer_is_told_apart_from_what_is_done()
+    {
+        var job = Row(3, splittableFirst: true);
+        var log = new ALog().Done("task 0", 100, 1, 10 + (40.0 / 60));
+        var promise = Promised(job);
+        promise = promise with { Tasks = [.. promise.Tasks.Select(task => task.Name == "task 2" ? task with { Expected = WorkTime.FromMinutes(15) } : task)] };
+
+        // Then both would have been done on Tuesday.
+        var moved = Moved(job, log, log.Moment(1, 11), promise, [100, 100, 15]);
+        Assert.Equal((MoveCause.ToCome, 1, 85.0), Assert.Single(moved.Moves.Where(one => one.Days != 0 && one.Cause != MoveCause.FilesChanged).Select(one => (one.Cause, one.Days, one.Work.Minutes))));
+    }
+
+    [Fact]
+    public void A_task_that_came_in_is_told_with_its_time()
+    {
+        var promise = Promised(Row(3));
+        var moved = Moved(Row(4), new ALog(), new ALog().Moment(1, 0), promise);
+        Assert.Equal([(MoveCause.TasksChanged, 1, 100.0)], moved.Moves.Select(one => (one.Cause, one.Days, one.Work.Minutes)));
+    }
+
+    [Fact]
+    public void Shorter_hours_are_a_cause_of_their_own()
+    {
+        var promise = Promised(new AJob().Task("task 0", 50).Task("task 1", 50));
+        var job = new AJob().Task("task 0", 50).Task("task 1", 50).Worker("09:00-10:00");
+        Assert.Equal([(MoveCause.FilesChanged, 1)], Moved(job, new ALog(), new ALog().Moment(1, 0), promise).Moves.Select(one => (one.Cause, one.Days)));
+    }
+
+    [Fact]
+    public void Less_bad_luck_ahead_brings_the_promised_date_nearer()
+    {
+        // Drawn times of the first task: one in three takes three sessions. Done as expected, it leaves nothing to be unlucky with.
+        var job = Row(2, splittableFirst: true);
+        var promise = Promised(job, [[100, 100], [100, 100], [340, 100]]);
+        var log = new ALog().Done("task 0", 100, 1, 10 + (40.0 / 60));
+        var moved = Moved(job, log, log.Moment(1, 11), promise);
+        Assert.True(moved.IsSafe);
+        var luck = Assert.Single(moved.Moves);
+        Assert.Equal((MoveCause.Luck, moved.Days), (luck.Cause, luck.Days));
+        Assert.True(moved.Days < 0);
+    }
+
+    // Whatever was logged, whenever: the causes are the whole.
+    [Fact]
+    public void The_causes_add_up_to_the_dates_between() =>
+        Gen.Select(Gen.Int[0, 4], Gen.Double[0.3, 2.5].Array[4], Gen.Int[0, 6], Gen.Bool).Sample((done, paces, idle, begun) =>
+        {
+            var log = new ALog();
+            for (var task = 0; task < done; task++)
+            {
+                log.Done(FormattableString.Invariant($"task {task}"), 100 * paces[task], task + 1, 10.75);
+            }
+
+            if (begun)
+            {
+                log.Went(FormattableString.Invariant($"task {done}"), 20, done + 1, 9.5);
+            }
+
+            var moved = Moved(Row(6), log, log.Moment(1 + done + idle, 12));
+            Assert.Equal(moved.Days, moved.Moves.Sum(one => one.Days));
+            Assert.Distinct(moved.Moves.Select(one => one.Cause));
+        }, iter: 40);
+
+    private static AJob Row(int tasks, bool splittableFirst = false)
+    {
+        var job = new AJob();
+        for (var task = 0; task < tasks; task++)
+        {
+            job.Task(FormattableString.Invariant($"task {task}"), 100, made => made with { IsSplittable = splittableFirst && made.Id == 0 });
+        }
+
+        for (var task = 1; task < tasks; task++)
+        {
+            job.Then(FormattableString.Invariant($"task {task - 1}"), FormattableString.Invariant($"task {task}"));
+        }
+
+        return job;
+    }
+
+    private static Promise Promised(AJob job, IReadOnlyList<double[]>? trials = null)
+    {
+        var request = job.Request(trials);
+        return Promise.Of("chest", new ALog().Moment(1, 0), (PlanAnswer.Planned)PlanMaker.Plan(request), request.Orders[0].Graph, Model, request.Orders[0].Draws.OfAll());
+    }
+
+    private static MovedFinish Moved(AJob job, ALog log, Instant now, Promise? promise = null, IReadOnlyList<double>? timesThen = null)
+    {
+        var request = job.Request();
+        var order = request.Orders[0];
+        var standing = JobStanding.Of(order.Graph, log.Entries);
+        var left = RemainingWork.Of(order.Graph, standing, request.Calendars, order.Start, now);
+        var times = left.Ids.Select((id, place) => order.Times[id] > left.Spent[place] ? order.Times[id] - left.Spent[place] : WorkTime.FromMinutes(5)).ToList();
+        var draws = new TimeDraws([[.. times.Select(time => time.Minutes)]], 7);
+        var progress = JobProgress.Of(promise ?? Promised(job), standing, left, Model, draws, new HashSet<string>());
+        var ahead = request with { Orders = [order with { Graph = left.Graph, Times = times, Draws = draws, UnderWay = left.UnderWay }] };
+        var then = new PromisedJob(order.Graph, timesThen is null ? order.Times : [.. timesThen.Select(WorkTime.FromMinutes)], JobStanding.Of(order.Graph, []), new ALog().Moment(1, 0));
+        return MovedFinish.Of(progress, then, ahead, (PlanAnswer.Planned)PlanMaker.Plan(ahead));
+    }
+}
