@@ -37,6 +37,13 @@ internal sealed class JobCommand
         Command.Add(verbose);
     }
 
+    /// <summary>The same with an option for how long a plan is looked for.</summary>
+    public JobCommand ThatPlans()
+    {
+        search.AddSchedulesTo(Command);
+        return this;
+    }
+
     /// <summary>The command, for more options and its action.</summary>
     public Command Command { get; }
 

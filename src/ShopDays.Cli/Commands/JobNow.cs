@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Cli.Phrases;
 using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Plans;
@@ -13,17 +14,22 @@ internal sealed class JobNow
     /// <summary>Reads the log of a job.</summary>
     /// <param name="workings">The job.</param>
     /// <param name="graph">Its order of work.</param>
-    /// <param name="running">Work of it that goes on now.</param>
+    /// <param name="record">What else is on record of it.</param>
     /// <param name="now">The moment.</param>
-    public JobNow(Workings workings, TaskGraph graph, IEnumerable<RunningWork> running, Instant now)
+    public JobNow(Workings workings, TaskGraph graph, OnRecord record, Instant now)
     {
+        Record = record;
         var heavy = HeavyWork(workings, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
-        Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), running);
+        Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), record.Running);
         Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy);
         SessionsGone = Gone(workings, now);
         Draws = workings.DrawsOf(Left);
-        Ahead = workings.PlanOf(Left, Draws);
+        Request = workings.RequestOf(Left, Draws);
+        Ahead = workings.Planned(Request);
     }
+
+    /// <summary>What is on record of it beside its entries.</summary>
+    public OnRecord Record { get; }
 
     /// <summary>How far its tasks have come.</summary>
     public JobStanding Standing { get; }
@@ -37,8 +43,30 @@ internal sealed class JobNow
     /// <summary>Drawn courses of what is left.</summary>
     public TimeDraws Draws { get; }
 
+    /// <summary>What is left, as it is asked to be planned.</summary>
+    public PlanRequest Request { get; }
+
     /// <summary>A plan of what is left, or what stands against it.</summary>
     public PlanAnswer Ahead { get; }
+
+    /// <summary>Where it stands against a promise.</summary>
+    public JobProgress Against(Promise promise, Workings workings) =>
+        JobProgress.Of(promise, Standing, Left, workings.Rates.Model, Draws, workings.Read.SawnBoards.Select(board => board.Board.Name).ToHashSet(StringComparer.Ordinal));
+
+    /// <summary>What a plan of the rest says beside its dates: against the first promise on record, if there is one.</summary>
+    public ToldRest Told(Workings workings, TaskGraph graph)
+    {
+        var zone = workings.Read.Shop.Place.Zone;
+        var told = new ToldRest { From = Left.UnderWay.From.InZone(zone), Standing = Standing, Left = Left };
+        if (Record.Promises.Count == 0 || told.IsDone)
+        {
+            return told;
+        }
+
+        var progress = Against(Record.Promises[0], workings);
+        var moved = PromisedThen.Moved(workings, graph, this, progress);
+        return told with { Moved = moved, Why = moved is null ? [] : MovedRow.Of(moved, progress, new(graph.Tasks.Select(task => task.Name)), zone) };
+    }
 
     private static WorkTime Gone(Workings workings, Instant now)
     {

@@ -8,7 +8,6 @@ using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Terminal;
 using ShopDays.Plans;
-using ShopDays.Times;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands;
@@ -19,91 +18,103 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     /// <inheritdoc/>
     public Command Describe()
     {
-        var command = new JobCommand(screen, clock, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf");
+        var command = new JobCommand(screen, clock, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf").ThatPlans();
         var pdf = WrittenTo.AFile("--pdf", "Write the plan to this PDF file.");
+        var whole = new Option<bool>("--whole") { Description = "Plan the whole job from its start, though work of it is done." };
         var promise = new Option<bool>("--promise") { Description = "Keep what this plan promises in the shop's log, for progress to compare with." };
         command.Command.Add(pdf);
         command.Command.Add(promise);
+        command.Command.Add(whole);
         command.AnswerWith(asked =>
         {
             WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(pdf));
-            return command.InOrder(asked, made => Answer(asked, made, asked.Parsed.GetValue(pdf), asked.Parsed.GetValue(promise)));
+            return command.InOrder(asked, made => Answer(new(asked, made, RestOf(asked, made, asked.Parsed.GetValue(whole))), asked.Parsed.GetValue(pdf), asked.Parsed.GetValue(promise)));
         });
         return command.Command;
     }
 
-    private int Answer(Question asked, OrderOfWork.Made made, string? pdf, bool isPromised)
+    private int Answer(WorkToPlan work, string? pdf, bool isPromised)
     {
-        var job = asked.Workings.Read.Job;
-        switch (asked.Workings.PlanOf(made.Graph))
+        var asked = work.Asked;
+        switch (work.Answer)
         {
             case PlanAnswer.CannotBePlanned cannot when asked.AsJson:
                 JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(cannot));
                 return ExitCode.No;
 
             case PlanAnswer.CannotBePlanned cannot:
-                PlanPrint.Print(screen, job.Name, cannot);
+                PlanPrint.Print(screen, asked.Workings.Read.Job.Name, cannot);
                 return ExitCode.No;
 
             case PlanAnswer.Planned planned:
-                var today = clock.GetCurrentInstant().InZone(asked.Workings.Read.Shop.Place.Zone).Date;
-                var told = new ToldPlan(asked.Workings.Read, asked.Workings.Layout, planned, Caution.For(made.Graph.Tasks, BuiltIn.Cautions), made.Remarks, new(made.Graph.Tasks.Select(task => task.Name)), asked.Workings.Rates.Behind, today)
-                {
-                    IsBegun = asked.Workings.Rates.EntriesOf(asked.Workings.Read).Count > 0,
-                };
-                if (pdf is not null)
-                {
-                    WholeFile.Save(pdf, PlanBook.Set(PaperOf(asked.Workings, made, told)));
-                }
-
-                if (isPromised)
-                {
-                    told = told with { Kept = Keep(asked.Workings, made.Graph, planned) };
-                }
-
-                if (asked.AsJson)
-                {
-                    JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(told));
-                    return ExitCode.Done;
-                }
-
-                PlanPrint.Print(asked.Screen, told);
-                if (pdf is not null)
-                {
-                    asked.Screen.Out.WriteLine();
-                    asked.Screen.Out.WriteLine($"Written: {pdf}");
-                }
-
-                return ExitCode.Done;
+                return Tell(work, ToldOf(work, planned), pdf, isPromised);
 
             default:
                 throw new UnreachableException();
         }
     }
 
-    private KeptPromise Keep(Workings workings, TaskGraph graph, PlanAnswer.Planned planned)
+    private int Tell(WorkToPlan work, ToldPlan told, string? pdf, bool isPromised)
     {
-        var promise = Promise.Of(workings.Read.LogName, clock.GetCurrentInstant(), planned, graph, workings.Rates.Model, workings.DrawsOf(graph).OfAll());
+        var asked = work.Asked;
+        if (told.Rest is { IsDone: true } && !asked.AsJson)
+        {
+            asked.Screen.Wrapped($"{asked.Workings.Read.Job.Name}: nothing is left to plan; every task is done. When, and what it took: shopdays progress {asked.Workings.Read.LogName}");
+            return ExitCode.Done;
+        }
+
+        if (pdf is not null)
+        {
+            WholeFile.Save(pdf, PlanBook.Set(work.Paper(told, clock.GetCurrentInstant())));
+        }
+
+        if (isPromised)
+        {
+            told = told with { Kept = Keep(asked.Workings, work.Promise(clock.GetCurrentInstant(), told.Answer)) };
+        }
+
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(told));
+            return ExitCode.Done;
+        }
+
+        PlanPrint.Print(asked.Screen, told);
+        if (pdf is not null)
+        {
+            asked.Screen.Out.WriteLine();
+            asked.Screen.Out.WriteLine($"Written: {pdf}");
+        }
+
+        return ExitCode.Done;
+    }
+
+    /// <summary>The job as it stands where its rest is to be planned: when work of it is logged or goes on, or its promised start is past.</summary>
+    private JobNow? RestOf(Question asked, OrderOfWork.Made made, bool isWhole)
+    {
+        var (read, now) = (asked.Workings.Read, clock.GetCurrentInstant());
+        var record = OnRecord.Of(read, now);
+        var isLate = record.Promises.Count > 0 && read.Job.Start < now.InZone(read.Shop.Place.Zone).Date;
+        return !isWhole && (isLate || record.Running.Count > 0 || asked.Workings.Rates.EntriesOf(read).Count > 0)
+            ? new JobNow(asked.Workings, made.Graph, record, now)
+            : null;
+    }
+
+    private ToldPlan ToldOf(WorkToPlan work, PlanAnswer.Planned planned)
+    {
+        var (workings, graph) = (work.Asked.Workings, work.Made.Graph);
+        var today = clock.GetCurrentInstant().InZone(workings.Read.Shop.Place.Zone).Date;
+        return new(workings.Read, workings.Layout, planned, Caution.For(work.Graph.Tasks, BuiltIn.Cautions), work.Made.Remarks, new(graph.Tasks.Select(task => task.Name)), workings.Rates.Behind, today)
+        {
+            Budget = workings.Schedules,
+            IsBegun = workings.Rates.EntriesOf(workings.Read).Count > 0,
+            Rest = work.Rest?.Told(workings, graph),
+        };
+    }
+
+    private static KeptPromise Keep(Workings workings, Promise promise)
+    {
         using var log = ShopLog.Open(workings.Read.Folder);
         return new(promise, log.Promises.Keep(promise));
     }
-
-    private PlanPaper PaperOf(Workings workings, OrderOfWork.Made made, ToldPlan told) =>
-        new()
-        {
-            Shop = workings.Read.Shop,
-            Format = workings.Read.Located.Format,
-            Job = workings.Read.Job,
-            Layout = workings.Layout,
-            Preference = workings.Preference,
-            Graph = made.Graph,
-            Estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph)),
-            TaskTimes = workings.TaskTimesOf(made.Graph),
-            Plan = told.Answer.Plan,
-            Forecast = told.Answer.Forecast,
-            Cautions = told.Cautions,
-            Remarks = made.Remarks,
-            UnusedHours = told.UnusedHours,
-            Made = clock.GetCurrentInstant(),
-        };
 }

@@ -1,11 +1,8 @@
 using System.CommandLine;
 using NodaTime;
-using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Phrases;
-using ShopDays.Cli.Store;
 using ShopDays.Cli.Terminal;
-using ShopDays.Logbook;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -17,7 +14,7 @@ internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopComman
     /// <inheritdoc/>
     public Command Describe()
     {
-        var command = new JobCommand(screen, clock, "progress", "Say how far a job has come by its log, and when it will be finished, against what was promised.", "shopdays progress writing-table");
+        var command = new JobCommand(screen, clock, "progress", "Say how far a job has come by its log, and when it will be finished, against what was promised.", "shopdays progress writing-table").ThatPlans();
         command.AnswerWith(asked => command.InOrder(asked, made => Answer(asked, made.Graph)));
         return command.Command;
     }
@@ -26,17 +23,20 @@ internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopComman
     {
         var workings = asked.Workings;
         var now = clock.GetCurrentInstant();
-        var (promises, running) = OnRecord(workings.Read, now);
-        var job = new JobNow(workings, graph, running, now);
+        var record = OnRecord.Of(workings.Read, now);
+        var promises = record.Promises;
+        var job = new JobNow(workings, graph, record, now);
         if ((promises.Count > 0 ? promises[0] : PromiseThen.Of(workings)) is not { } promise)
         {
             return SayThatThereIsNoPlan(asked, (PlanAnswer.CannotBePlanned)workings.PlanOf(graph));
         }
 
+        var progress = job.Against(promise, workings);
         var told = new ToldProgress
         {
             Read = workings.Read,
-            Progress = JobProgress.Of(promise, job.Standing, job.Left, workings.Rates.Model, job.Draws, workings.Read.SawnBoards.Select(board => board.Board.Name).ToHashSet(StringComparer.Ordinal)),
+            Progress = progress,
+            Moved = PromisedThen.Moved(workings, graph, job, progress),
             Ahead = job.Ahead as PlanAnswer.Planned,
             Marks = new(graph.Tasks.Select(task => task.Name)),
             IsRecorded = promises.Count > 0,
@@ -55,15 +55,6 @@ internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopComman
         }
 
         return job.Ahead is PlanAnswer.CannotBePlanned cannot ? SayWhatStandsAgainst(workings, cannot) : ExitCode.Done;
-    }
-
-    private static (IReadOnlyList<Promise> Promises, IReadOnlyList<RunningWork> Running) OnRecord(ShopAndJob read, Instant now)
-    {
-        using var log = ShopLog.OpenToRead(read.Folder);
-        var begun = log?.Begun.All().Where(work => string.Equals(work.Job, read.LogName, StringComparison.Ordinal)) ?? [];
-        return (
-            log?.Promises.Of(read.LogName) ?? [],
-            [.. begun.Select(work => new RunningWork(work.Task, work.TookBy(now), WorkedOn.At(work.PausedAt ?? now, read.Shop.Place.Zone)))]);
     }
 
     private int SayThatThereIsNoPlan(Question asked, PlanAnswer.CannotBePlanned cannot)

@@ -11,6 +11,8 @@ namespace ShopDays.Cli.Commands;
 /// <summary>The options by which a layout, and all that follows from it, comes out one way and no other: seed, effort, and what is spared.</summary>
 internal sealed class SearchOptions
 {
+    private const int MostSchedules = 10_000_000;
+
     private static readonly string[] Efforts = ["quick", "normal", "long"];
 
     private static readonly Dictionary<string, LayoutPreference> Preferences = new(StringComparer.Ordinal)
@@ -22,6 +24,7 @@ internal sealed class SearchOptions
     private readonly Option<int> seed = new("--seed") { DefaultValueFactory = _ => 1, CustomParser = SeedOf, HelpName = "NUMBER" };
     private readonly Option<string> effort = new("--effort") { DefaultValueFactory = _ => "normal" };
     private readonly Option<string?> prefer = new("--prefer");
+    private readonly Option<int?> schedules = new("--schedules") { CustomParser = SchedulesOf, HelpName = "NUMBER", Description = $"How many schedules to look at for a plan; {Commands.Workings.UsualSchedules} unless given." };
 
     /// <summary>Makes the options, each with what its help says.</summary>
     /// <param name="ofSeed">Of the seed.</param>
@@ -42,6 +45,9 @@ internal sealed class SearchOptions
         command.Add(prefer);
     }
 
+    /// <summary>Adds to a command that plans how long a plan is looked for.</summary>
+    public void AddSchedulesTo(Command command) => command.Add(schedules);
+
     /// <summary>The workings of a job with the options as typed.</summary>
     public Workings Workings(ParseResult parsed, ShopAndJob read, LearnedRates rates, Progress progress) => new(
         read,
@@ -49,7 +55,22 @@ internal sealed class SearchOptions
         (LayoutEffort)Array.IndexOf(Efforts, parsed.GetRequiredValue(effort)),
         parsed.GetValue(prefer) is { } preferred ? Preferences[preferred] : LayoutPreference.AsPriced,
         rates,
-        progress);
+        progress)
+    {
+        Schedules = parsed.GetValue(schedules) ?? Commands.Workings.UsualSchedules,
+    };
+
+    private static int? SchedulesOf(ArgumentResult typed)
+    {
+        var text = typed.Tokens[0].Value;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 1 and <= MostSchedules)
+        {
+            return number;
+        }
+
+        typed.AddError($"{QuotedText.Of(text)} is no number of schedules; expected a whole number between 1 and {MostSchedules.ToString(CultureInfo.InvariantCulture)}");
+        return null;
+    }
 
     private static int SeedOf(ArgumentResult typed)
     {

@@ -22,6 +22,9 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>Courses of the job that are drawn. The finish's quantiles are then good to about a hundredth of their range.</summary>
     public const int Draws = 2000;
 
+    /// <summary>Schedules that a plan looks at unless it is said how many.</summary>
+    public const int UsualSchedules = 2000;
+
     private Layout? layout;
     private OrderOfWork? order;
     private TimeDraws? draws;
@@ -35,6 +38,9 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
 
     /// <summary>The seed.</summary>
     public int Seed { get; } = seed;
+
+    /// <summary>Schedules that a plan is to look at, 1 or more.</summary>
+    public int Schedules { get; init; } = UsualSchedules;
 
     /// <summary>Which way the layout leans.</summary>
     public LayoutPreference Preference { get; } = preference;
@@ -64,13 +70,13 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         effort,
         Preference,
         Rates,
-        progress);
+        progress) { Schedules = Schedules };
 
     /// <summary>The same job by other rates.</summary>
-    public Workings By(LearnedRates others) => new(Read, Seed, effort, Preference, others, progress);
+    public Workings By(LearnedRates others) => new(Read, Seed, effort, Preference, others, progress) { Schedules = Schedules };
 
     /// <summary>The job as it was before any board was sawn, by other rates.</summary>
-    public Workings BeforeSawing(LearnedRates then) => new(Read.BeforeSawing, Seed, effort, Preference, then, progress);
+    public Workings BeforeSawing(LearnedRates then) => new(Read.BeforeSawing, Seed, effort, Preference, then, progress) { Schedules = Schedules };
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>
     public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];
@@ -94,35 +100,39 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         () => Rates.Model.Draw(left.Graph.Tasks, Draws, Seed, left.Spent));
 
     /// <summary>A plan, or what stands against it.</summary>
-    public PlanAnswer PlanOf(TaskGraph graph) => PlanOf(graph, DrawsOf(graph), TaskTimesOf(graph), null);
+    public PlanAnswer PlanOf(TaskGraph graph) => Planned(RequestOf(graph, DrawsOf(graph), TaskTimesOf(graph), null));
 
-    /// <summary>A plan of what is left, or what stands against it.</summary>
-    public PlanAnswer PlanOf(RemainingWork left, TimeDraws drawn) => PlanOf(left.Graph, drawn, drawn.OfEach(), left.UnderWay);
+    /// <summary>What is left of the job, to be planned.</summary>
+    public PlanRequest RequestOf(RemainingWork left, TimeDraws drawn) => RequestOf(left.Graph, drawn, drawn.OfEach(), left.UnderWay);
 
-    private PlanAnswer PlanOf(TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay)
+    /// <summary>A plan of what is asked for, or what stands against it.</summary>
+    public PlanAnswer Planned(PlanRequest request) => Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
+
+    /// <summary>Why the finish moved since a promise.</summary>
+    public MovedFinish Moved(JobProgress progress, PromisedJob then, PlanRequest ahead, PlanAnswer.Planned answer) =>
+        Step($"finding out what moved the finish", () => MovedFinish.Of(progress, then, ahead, answer));
+
+    private PlanRequest RequestOf(TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay) => new()
     {
-        var request = new PlanRequest
-        {
-            Orders =
-            [
-                new()
-                {
-                    Name = Read.LogName,
-                    Graph = graph,
-                    Times = [.. times.Select(range => range.P50)],
-                    Draws = drawn,
-                    Start = Read.Job.Start,
-                    Due = Read.Job.Due,
-                    UnderWay = underWay,
-                },
-            ],
-            Calendars = Calendars,
-            Limits = Read.Shop.Limits,
-            Seed = Seed,
-            Lengths = Read.Located.Format,
-        };
-        return Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
-    }
+        Orders =
+        [
+            new()
+            {
+                Name = Read.LogName,
+                Graph = graph,
+                Times = [.. times.Select(range => range.P50)],
+                Draws = drawn,
+                Start = Read.Job.Start,
+                Due = Read.Job.Due,
+                UnderWay = underWay,
+            },
+        ],
+        Calendars = Calendars,
+        Limits = Read.Shop.Limits,
+        Budget = Schedules,
+        Seed = Seed,
+        Lengths = Read.Located.Format,
+    };
 
     /// <summary>The workers' calendars, the maker's first.</summary>
     public IReadOnlyList<WorkingCalendar> Calendars => [.. Read.Shop.Workers.Select(Read.Shop.CalendarOf)];

@@ -1,4 +1,5 @@
 using ShopDays.Cli.Phrases;
+using ShopDays.Logbook;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -25,7 +26,15 @@ internal static class PlanJson
         LowerBound = JsonAnswer.Time(answer.Plan.LowerBound.At),
         LowerBoundReason = answer.Plan.LowerBound.Reason,
         Gap = Math.Round(answer.Plan.GapShare, 4, MidpointRounding.AwayFromZero),
+        BoundText = PlanWords.OfBound(answer.Plan),
         answer.Plan.ShopDays,
+        answer.Plan.Changeovers,
+        answer.Plan.Schedules,
+        SchedulesToLookAt = told.Budget,
+        From = told.Rest is { } rest ? JsonAnswer.Time(rest.From) : null,
+        Done = told.Rest?.Standing.In(TaskState.Done).Select(one => new { Task = one.Task.Name, Mark = told.Marks.Of(one.Task.Name), Minutes = JsonAnswer.Minutes(one.Spent) }),
+        HalfDone = told.Rest?.Standing.In(TaskState.HalfDone).Select(one => new { Task = one.Task.Name, Mark = told.Marks.Of(one.Task.Name), Minutes = JsonAnswer.Minutes(one.Spent) }),
+        Moved = MovedJson.Of(told.Rest?.Moved, told.Rest?.Why ?? []),
         Sessions = answer.Plan.Sessions.Select(session => SessionOf(session, told.Marks)),
         Waits = answer.Plan.Waits.Select(wait => new
         {
@@ -35,6 +44,16 @@ internal static class PlanJson
             wait.Reason,
         }),
         Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share }),
+        SessionsAtRisk = answer.Forecast.SessionsAtRisk.Select(risk => new
+        {
+            Start = JsonAnswer.Time(risk.Session.Start),
+            End = JsonAnswer.Time(risk.Session.End),
+            risk.Session.Worker,
+            Tasks = risk.Ends.Select(task => task.Name),
+            Slips = Share(risk.Slips),
+            NotDone = Share(risk.NotDone),
+        }),
+        Finishes = answer.Forecast.Finishes.GroupBy(finish => finish.InZone(answer.Plan.Finish.Zone).Date).Select(day => new { Date = JsonAnswer.Date(day.Key), Trials = day.Count() }),
         Cautions = told.Cautions.Select(caution => new { caution.Kind, caution.Text, caution.SaidBy }),
         Remarks = told.Remarks.Select(RemarkJson.Of),
         told.Notes,
@@ -57,6 +76,8 @@ internal static class PlanJson
     {
         CannotBePlanned = answer.Reasons.Select(one => new { Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
     };
+
+    private static double Share(double share) => Math.Round(share, 4, MidpointRounding.AwayFromZero);
 
     private static object SessionOf(PlannedSession session, TaskMarks marks) => new
     {

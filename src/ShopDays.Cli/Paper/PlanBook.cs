@@ -18,15 +18,21 @@ internal static class PlanBook
         var paper = plan.Shop.Paper;
         var margins = Margins.Usual;
         var upright = RoomOf(paper, margins);
-        Dress Dressed(string section) => new($"{plan.Job.Name}, {plan.Shop.Name}", section, $"Made {DateWords.Long(plan.Made.InZone(plan.Plan.Finish.Zone).Date)}");
+        var made = $"Made {DateWords.Long(plan.Made.InZone(plan.Plan.Finish.Zone).Date)}";
+        var foot = plan.Rest is null ? made : $"{made}, of what was left; sheets of days before stay valid";
+        Dress Dressed(string section) => new($"{plan.Job.Name}, {plan.Shop.Name}", section, foot);
 
-        var sheet = new Sheet(book, paper, margins, Dressed("Summary"));
+        var sheet = new Sheet(book, paper, margins, Dressed(Anew("Summary")));
         Set(SummaryPage.Of(plan, upright));
         Section("Calendar", paper, CalendarPages.Of(plan, upright));
         Section("Waits", paper, WaitPages.Of(plan));
         Section("Cautions", paper, CautionPages.Of(plan, upright));
-        Section("Stock", paper, StockPages.Of(plan));
-        Section("Boards", paper.Turned(), BoardPages.Of(plan, RoomOf(paper.Turned(), margins)));
+        if (plan.Rest is null || plan.ToCut.Count > 0)
+        {
+            Section("Stock", paper, StockPages.Of(plan));
+            Section("Boards", paper.Turned(), BoardPages.Of(plan, RoomOf(paper.Turned(), margins)));
+        }
+
         Section("Cut list", paper.Turned(), CutListPages.Of(plan));
         var days = PaperDay.Of(plan.Plan);
         foreach (var day in days)
@@ -45,9 +51,12 @@ internal static class PlanBook
         sheet.Finish();
         return book.ToBytes();
 
+        // What was printed before and what is printed now lie on one bench: each page says which it is.
+        string Anew(string section) => plan.Rest is null ? section : $"{section}, anew from {DateWords.When(plan.Rest.From)}";
+
         void Section(string name, PaperSize size, IEnumerable<Block> blocks)
         {
-            sheet.NewPage(Dressed(name), size);
+            sheet.NewPage(Dressed(Anew(name)), size);
             Set(blocks);
         }
 

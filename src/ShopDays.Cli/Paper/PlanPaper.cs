@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Parts;
@@ -31,7 +32,11 @@ internal sealed record PlanPaper
     public required TaskGraph Graph { get; init; }
 
     /// <summary>The marks of its tasks, which are pencilled and typed in place of their names.</summary>
-    public TaskMarks Marks => field ??= new(Graph.Tasks.Select(task => task.Name));
+    public TaskMarks Marks
+    {
+        get => field ??= new(Graph.Tasks.Select(task => task.Name));
+        init;
+    }
 
     /// <summary>How long it takes at the bench.</summary>
     public required JobEstimate Estimate { get; init; }
@@ -53,6 +58,12 @@ internal sealed record PlanPaper
 
     /// <summary>Hours of the shop that give no session while the plan runs, each with its dates and its reason; may be empty.</summary>
     public IReadOnlyList<string> UnusedHours { get; init; } = [];
+
+    /// <summary>What is told where the plan is of the rest of a job; null where it is of the whole.</summary>
+    public ToldRest? Rest { get; init; }
+
+    /// <summary>The boards that are still to be cut: those to which the log has not been.</summary>
+    public IReadOnlyList<BoardLayout> ToCut => [.. Layout.ToCut.Where(board => Rest?.SawnByLog.Contains(board.Board.Name) != true)];
 
     /// <summary>When the plan was made; passed in, so that the same plan gives the same file.</summary>
     public required Instant Made { get; init; }

@@ -35,7 +35,55 @@ internal static class PlanWords
 
     /// <summary>That work which is done stands in the plan as if it were still to do.</summary>
     public static IReadOnlyList<string> OfWorkDone(bool isBegun, string job) =>
-        isBegun ? [$"Work of this job is logged; the plan is of the whole job, as if nothing were done. What is left, and until when: shopdays progress {job}"] : [];
+        isBegun ? [$"Work of this job is logged; the plan is of the whole job, as if nothing were done. What is left is planned without --whole: shopdays plan {job}"] : [];
+
+    /// <summary>What a plan of the rest leaves out, where the rest of it is to be found, and what should be logged.</summary>
+    public static IReadOnlyList<string> OfTheRest(ToldRest rest, string job) =>
+    [
+        $"The sheets of days before stay valid. All hours against the promise: shopdays progress {job}. The whole job from its start: shopdays plan {job} --whole",
+        .. rest.Moved is null ? [$"No promise of this job is on record, to say what moved since. Keep one with: shopdays plan {job} --promise"] : (string[])[],
+        .. rest.Left.PassedOver.Count == 0 ? (string[])[] : [$"{CountWords.Of(rest.Left.PassedOver.Count, "task")} {(rest.Left.PassedOver.Count == 1 ? "is" : "are")} planned though work that comes after is begun or done: not logged, or skipped. Which: shopdays progress {job}"],
+    ];
+
+    /// <summary>How much sooner any plan could finish, and what keeps it from that.</summary>
+    public static string OfBound(Plan plan)
+    {
+        var (bound, finish) = (plan.LowerBound, plan.Finish);
+        if (plan.Gap <= Duration.Zero)
+        {
+            return $"No plan can finish sooner than this one, on {DateWords.When(finish)}: {bound.Reason}.";
+        }
+
+        var later = Period.DaysBetween(bound.At.Date, finish.Date) is > 0 and var days ? CountWords.Of(days, "day") : WorkTimeText.Write(WorkTime.FromMinutes(plan.Gap.TotalMinutes));
+        return $"Nothing can finish before {DateWords.When(bound.At)}: {bound.Reason}. This plan finishes on {DateWords.When(finish)}, {later} later.";
+    }
+
+    /// <summary>How a plan stands on each thing that plans are compared by, the weightiest first, and how it was looked for.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="due">The due date.</param>
+    /// <param name="budget">Schedules that were to be looked at.</param>
+    public static string OfSearch(Plan plan, LocalDate? due, int budget)
+    {
+        var promise = due is not { } date ? "" : plan.Finish.ToInstant() <= plan.Finish.Zone.AtStartOfDay(date.PlusDays(1)).ToInstant()
+            ? $"the due date, {DateWords.Short(date)}, kept; "
+            : $"{CountWords.Of(Period.DaysBetween(date, plan.Finish.Date), "day")} after the due date, {DateWords.Short(date)}; ";
+        var stopped = plan.Schedules < budget && plan.Gap <= Duration.Zero ? ", and no more, since none can finish sooner" : "";
+        return $"Plans are compared by promises kept, then by their finish, then by shop days, then by turns from one kind of work to another. This one: {promise}finish {DateWords.When(plan.Finish)}; {CountWords.Of(plan.ShopDays, "shop day")}; {CountWords.Of(plan.Changeovers, "turn")}. {CountWords.Of(plan.Schedules, "schedule")} {(plan.Schedules == 1 ? "was" : "were")} looked at{stopped}.";
+    }
+
+    /// <summary>A session in which the plan slips easily: <c>Sat 3 Apr, 09:00: in 4 of 10 courses not all that should be is done by its end, most often glue up: frame</c>.</summary>
+    public static string OfRisk(SessionAtRisk risk) =>
+        risk.Ends.Count == 1
+            ? $"{DateWords.When(risk.Session.Start)}: in {Of(risk.Slips)} courses not done by its end: {risk.Ends[0].Name}"
+            : $"{DateWords.When(risk.Session.Start)}: in {Of(risk.Slips)} courses not all that should be is done by its end, most often {risk.Ends[0].Name}";
+
+    /// <summary>The same in few words, below a heading: <c>Sat 3 Apr, 09:00, in 4 of 10 trials: glue up: frame</c>.</summary>
+    public static string OfRiskInShort(SessionAtRisk risk) => $"{DateWords.When(risk.Session.Start)}, in {Of(risk.Slips)} trials: {risk.Ends[0].Name}";
+
+    /// <summary>A share in whole numbers: of ten where that is near enough, else of a hundred, 1 at least.</summary>
+    private static string Of(double share) => share >= 0.095
+        ? $"{CountWords.Number((int)Math.Round(10 * share, MidpointRounding.AwayFromZero))} of 10"
+        : $"{CountWords.Number(Math.Max(1, (int)Math.Round(100 * share, MidpointRounding.AwayFromZero)))} of 100";
 
     /// <summary>Whether a due date is over before any plan could end.</summary>
     public static bool CannotKeep(Plan plan, LocalDate? due) => due is { } date && plan.LowerBound.At.ToInstant() > plan.LowerBound.At.Zone.AtStartOfDay(date.PlusDays(1)).ToInstant();

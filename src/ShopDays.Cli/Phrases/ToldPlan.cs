@@ -29,6 +29,12 @@ internal sealed record ToldPlan(
     /// <summary>The promise of this plan, where it was put on record.</summary>
     public KeptPromise? Kept { get; init; }
 
+    /// <summary>What is told where the plan is of the rest of the job; null where it is of the whole.</summary>
+    public ToldRest? Rest { get; init; }
+
+    /// <summary>Schedules that were to be looked at.</summary>
+    public required int Budget { get; init; }
+
     /// <summary>Whether work of the job is logged.</summary>
     public bool IsBegun { get; init; }
 
@@ -42,5 +48,5 @@ internal sealed record ToldPlan(
     public IReadOnlyList<string> UnusedHours => [.. Unused.Select(span => UnusedWords.Of(span, Read.Shop))];
 
     /// <summary>Dates that cannot be kept, and wishes that the stock does not fulfil.</summary>
-    public IReadOnlyList<string> Notes => [.. PlanWords.OfWorkDone(IsBegun, Read.LogName), .. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
+    public IReadOnlyList<string> Notes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Read.LogName), .. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
 }

@@ -18,6 +18,9 @@ internal sealed record ToldProgress
     /// <summary>The plan of what is left, with its forecast; null when none can be made.</summary>
     public required PlanAnswer.Planned? Ahead { get; init; }
 
+    /// <summary>How far the finish moved since it was promised, and why; null when that cannot be said.</summary>
+    public MovedFinish? Moved { get; init; }
+
     /// <summary>The marks of its tasks.</summary>
     public required TaskMarks Marks { get; init; }
 
@@ -41,6 +44,9 @@ internal sealed record ToldProgress
 
     /// <summary>What made the difference.</summary>
     public IReadOnlyList<DifferenceRow> Differences => field ??= DifferenceRow.Of(Progress, Marks);
+
+    /// <summary>Why the finish moved, that first which moved it most.</summary>
+    public IReadOnlyList<MovedRow> Why => field ??= Moved is null ? [] : MovedRow.Of(Moved, Progress, Marks, Zone);
 
     /// <summary>When all was done, waits at the end included; null while anything is left.</summary>
     public LocalDate? FinishedOn => Progress.IsDone

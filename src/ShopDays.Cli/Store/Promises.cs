@@ -8,7 +8,7 @@ namespace ShopDays.Cli.Store;
 /// <summary>The promises that are on record: the first of a job stays its first, later ones stand behind it.</summary>
 internal sealed class Promises(LogFile log)
 {
-    private const string Columns = "job, made, planned, p50, p80, p90, chance_of_due, minutes_p10, minutes_p50, minutes_p80, minutes_p90, minutes_mean";
+    private const string Columns = "job, made, planned, p50, p80, p90, chance_of_due, minutes_p10, minutes_p50, minutes_p80, minutes_p90, minutes_mean, rest_from";
 
     /// <summary>The promises of a job, in the order in which they were made.</summary>
     public IReadOnlyList<Promise> Of(string job) => log.Read(file => (IReadOnlyList<Promise>)
@@ -23,7 +23,7 @@ internal sealed class Promises(LogFile log)
     {
         var before = file.Rows("select count(*) from promise where job = $job", row => row.GetInt32(0), ("$job", promise.Job)).Single();
         using var insert = file.Statement(
-            $"insert into promise ({Columns}) values ($job, $made, $planned, $p50, $p80, $p90, $chance, $low, $likely, $safe, $high, $mean) returning number",
+            $"insert into promise ({Columns}) values ($job, $made, $planned, $p50, $p80, $p90, $chance, $low, $likely, $safe, $high, $mean, $rest) returning number",
             ("$job", promise.Job),
             ("$made", LogWords.Moment.Format(promise.Made)),
             ("$planned", LogWords.Moment.Format(promise.Planned)),
@@ -35,7 +35,8 @@ internal sealed class Promises(LogFile log)
             ("$likely", promise.HandsOn.P50.Minutes),
             ("$safe", promise.HandsOn.P80.Minutes),
             ("$high", promise.HandsOn.P90.Minutes),
-            ("$mean", promise.HandsOn.Mean.Minutes));
+            ("$mean", promise.HandsOn.Mean.Minutes),
+            ("$rest", Text(promise.RestFrom)));
         var number = (long)insert.ExecuteScalar()!;
         foreach (var (place, task) in promise.Tasks.Index())
         {
@@ -67,6 +68,7 @@ internal sealed class Promises(LogFile log)
         P90 = Moment(row, 6),
         ChanceOfDue = row.IsDBNull(7) ? null : row.GetDouble(7),
         HandsOn = new(Minutes(row, 8), Minutes(row, 9), Minutes(row, 10), Minutes(row, 11), Minutes(row, 12)),
+        RestFrom = Moment(row, 13),
         Tasks = [],
     };
 

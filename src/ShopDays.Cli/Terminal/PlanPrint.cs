@@ -12,7 +12,8 @@ internal static class PlanPrint
     /// <summary>Prints it.</summary>
     public static void Print(Screen screen, ToldPlan told)
     {
-        PrintDates(screen, told.Read.Job.Name, told.Due, told.Answer);
+        PrintDates(screen, told);
+        PrintMoved(screen, told.Rest);
         if (told.Kept is { } kept)
         {
             screen.Wrapped(kept.In(told.Read.Shop.Place.Zone));
@@ -57,10 +58,15 @@ internal static class PlanPrint
         }
     }
 
-    private static void PrintDates(Screen screen, string job, LocalDate? due, PlanAnswer.Planned answer)
+    private static void PrintDates(Screen screen, ToldPlan told)
     {
-        var (plan, forecast) = (answer.Plan, answer.Forecast);
-        screen.Out.WriteLine(job);
+        var (plan, forecast, due) = (told.Answer.Plan, told.Answer.Forecast, told.Due);
+        screen.Out.WriteLine(told.Read.Job.Name);
+        if (told.Rest is { } rest)
+        {
+            screen.Wrapped(rest.Said);
+        }
+
         screen.Out.WriteLine();
         var table = new Table().Border(TableBorder.None).HideHeaders().AddColumn("").AddColumn("");
         table.AddTexts("a date to promise (four in five)", Date(forecast.P80));
@@ -74,8 +80,8 @@ internal static class PlanPrint
         }
 
         screen.Console.Write(table);
-        screen.Wrapped(FormattableString.Invariant(
-            $"{plan.ShopDays} shop days in {plan.Sessions.Count} sessions. Nothing can end earlier because of {plan.LowerBound.Reason}."));
+        screen.Wrapped($"{CountWords.Of(plan.ShopDays, "shop day")} in {CountWords.Of(plan.Sessions.Count, "session")}. {PlanWords.OfBound(plan)}");
+        screen.Wrapped(PlanWords.OfSearch(plan, due, told.Budget));
         if (forecast.Overruns > 0)
         {
             screen.Wrapped(FormattableString.Invariant(
@@ -90,6 +96,42 @@ internal static class PlanPrint
         if (forecast.Deciding.Count > 0)
         {
             screen.Wrapped("The finish hangs most on: " + string.Join("; ", forecast.Deciding.Take(3).Select(one => one.Task.Name)) + ".");
+        }
+
+        PrintForecast(screen, forecast, due, plan.Finish.Zone);
+    }
+
+    private static void PrintForecast(Screen screen, FinishForecast forecast, LocalDate? due, DateTimeZone zone)
+    {
+        if (FinishBar.Of(forecast, due, zone, FinishSketch.Most) is { Count: > 0 } bars)
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine(FinishSketch.Title(bars, forecast.Trials));
+            foreach (var line in FinishSketch.Lines(bars, screen.Width))
+            {
+                screen.Out.WriteLine(line);
+            }
+        }
+
+        if (forecast.SessionsAtRisk.Count > 0)
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine("Where the plan slips most easily, all being on time before");
+            foreach (var risk in forecast.SessionsAtRisk)
+            {
+                screen.Wrapped("- " + PlanWords.OfRisk(risk), indent: 2);
+            }
+
+            screen.Out.WriteLine();
+        }
+    }
+
+    private static void PrintMoved(Screen screen, ToldRest? rest)
+    {
+        if (rest?.Moved is { } moved)
+        {
+            MovedPrint.Print(screen, moved, rest.Why);
+            screen.Out.WriteLine();
         }
     }
 

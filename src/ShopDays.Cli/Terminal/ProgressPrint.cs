@@ -16,6 +16,7 @@ internal static class ProgressPrint
         PrintHours(screen, told);
         PrintDates(screen, told);
         screen.Out.WriteLine();
+        PrintMoved(screen, told);
         PrintDifferences(screen, told);
         foreach (var note in told.Notes)
         {
@@ -61,6 +62,15 @@ internal static class ProgressPrint
         screen.Console.Write(table);
     }
 
+    private static void PrintMoved(Screen screen, ToldProgress told)
+    {
+        if (told.Moved is { } moved && told.Why.Count > 0)
+        {
+            MovedPrint.Print(screen, moved, told.Why, told.IsRecorded);
+            screen.Out.WriteLine();
+        }
+    }
+
     private static void PrintDifferences(Screen screen, ToldProgress told)
     {
         var rows = told.Differences.Where(row => HourWords.WholeMinutes(row.Difference) != 0).ToList();
@@ -69,7 +79,7 @@ internal static class ProgressPrint
             return;
         }
 
-        screen.Out.WriteLine("What made the difference");
+        screen.Out.WriteLine("What made the difference at the bench");
         var shown = rows.Count <= MostRows + 1 ? rows : rows[..MostRows];
         foreach (var row in shown)
         {

@@ -55,12 +55,7 @@ public sealed record JobProgress
     /// <exception cref="ArgumentException">The draws are of other tasks.</exception>
     public static JobProgress Of(Promise promise, JobStanding standing, RemainingWork left, RateModel model, TimeDraws draws, IReadOnlySet<string> sawnBoards)
     {
-        if (draws.Minutes.Any(trial => trial.Length != left.Graph.Tasks.Count))
-        {
-            throw new ArgumentException($"the draws are not those of {left.Graph.Tasks.Count} tasks", nameof(draws));
-        }
-
-        var leftOf = left.Graph.Tasks.ToDictionary(task => left.Ids[task.Id], task => left.Spent[task.Id] > WorkTime.Zero ? draws.Of(task.Id).P50 : model.LikelyTime(task));
+        var leftOf = left.LikelyTimes(model, draws);
         var promised = promise.Tasks.ToDictionary(task => task.Name, StringComparer.Ordinal);
         var strays = standing.Strays.ToDictionary(stray => stray.Task, StringComparer.Ordinal);
         var known = standing.Tasks.Select(one => one.Task.Name).ToHashSet(StringComparer.Ordinal);
@@ -72,7 +67,7 @@ public sealed record JobProgress
             LeftTime = left.Graph.Tasks.Count == 0 ? null : draws.OfAll(),
             Changes =
             [
-                .. standing.Tasks.Select(one => InTheJob(one, promised.GetValueOrDefault(one.Task.Name), leftOf.GetValueOrDefault(one.Task.Id))),
+                .. standing.Tasks.Select(one => InTheJob(one, promised.GetValueOrDefault(one.Task.Name), leftOf.GetValueOrDefault(one.Task.Id, WorkTime.Zero))),
                 .. promise.Tasks.Where(task => !known.Contains(task.Name)).Select(task => WentOut(task, strays.GetValueOrDefault(task.Name), sawnBoards)),
                 .. standing.Strays.Where(stray => !promised.ContainsKey(stray.Task)).Select(OnlyLogged),
             ],

@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Times;
 using ShopDays.Work;
@@ -13,6 +14,9 @@ public sealed record Promise
 
     /// <summary>When it was made.</summary>
     public required Instant Made { get; init; }
+
+    /// <summary>From when the rest of the job was planned, work of it being done; null when the whole was planned, from its start.</summary>
+    public Instant? RestFrom { get; init; }
 
     /// <summary>When the plan would finish if all went as expected.</summary>
     public required Instant Planned { get; init; }
@@ -52,8 +56,34 @@ public sealed record Promise
         P90 = planned.Forecast.P90?.ToInstant(),
         ChanceOfDue = planned.Forecast.ChanceOfDue,
         HandsOn = handsOn,
-        Tasks = [.. graph.Tasks.Select(task => new PromisedTask(task.Name, (task.Timing as TaskTiming.ByOperation)?.Operation.Name, task.Board, model.LikelyTime(task)))],
+        Tasks = [.. graph.Tasks.Select(task => TaskOf(task, model.LikelyTime(task)))],
     };
+
+    /// <summary>
+    /// What a plan of the rest of a job promises. It is a promise of the whole job all the same: what is done counts with the
+    /// time that it took, what is begun with that and what is left of it.
+    /// </summary>
+    /// <param name="job">The job, by the name of its file.</param>
+    /// <param name="made">When.</param>
+    /// <param name="planned">The plan of what is left and its forecast.</param>
+    /// <param name="standing">How far its tasks have come.</param>
+    /// <param name="left">What is left of them.</param>
+    /// <param name="model">The rates that it was planned with.</param>
+    /// <param name="draws">Drawn times of what is left.</param>
+    /// <exception cref="ArgumentException">The draws are of other tasks.</exception>
+    public static Promise OfTheRest(string job, Instant made, PlanAnswer.Planned planned, JobStanding standing, RemainingWork left, RateModel model, TimeDraws draws)
+    {
+        var leftOf = left.LikelyTimes(model, draws);
+        var spent = standing.Tasks.Aggregate(WorkTime.Zero, (sum, one) => sum + one.Spent);
+        var ahead = left.Graph.Tasks.Count == 0 ? new(WorkTime.Zero, WorkTime.Zero, WorkTime.Zero, WorkTime.Zero, WorkTime.Zero) : draws.OfAll();
+        return Of(job, made, planned, left.Graph, model, new(ahead.P10 + spent, ahead.P50 + spent, ahead.P80 + spent, ahead.P90 + spent, ahead.Mean + spent)) with
+        {
+            RestFrom = left.UnderWay.From,
+            Tasks = [.. standing.Tasks.Select(one => TaskOf(one.Task, one.Spent + leftOf.GetValueOrDefault(one.Task.Id, WorkTime.Zero)))],
+        };
+    }
+
+    private static PromisedTask TaskOf(ShopTask task, WorkTime expected) => new(task.Name, (task.Timing as TaskTiming.ByOperation)?.Operation.Name, task.Board, expected);
 }
 
 /// <summary>A task as it was promised.</summary>

@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Days;
 using ShopDays.Logbook;
 using ShopDays.Measures;
+using ShopDays.Times;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -27,6 +28,20 @@ public sealed record RemainingWork
 
     /// <summary>Tasks of which nothing is logged although work that comes after them is begun or done: skipped, or not written down.</summary>
     public required IReadOnlyList<ShopTask> PassedOver { get; init; }
+
+    /// <summary>What is expected of each task that is left, by its id in the whole job: as likely more as less; where it is begun and its log does not say how much is left, by what was spent.</summary>
+    /// <param name="model">The rates.</param>
+    /// <param name="draws">Drawn times of what is left.</param>
+    /// <exception cref="ArgumentException">The draws are of other tasks.</exception>
+    public IReadOnlyDictionary<int, WorkTime> LikelyTimes(RateModel model, TimeDraws draws)
+    {
+        if (draws.Minutes.Any(trial => trial.Length != Graph.Tasks.Count))
+        {
+            throw new ArgumentException($"the draws are not those of {Graph.Tasks.Count} tasks", nameof(draws));
+        }
+
+        return Graph.Tasks.ToDictionary(task => Ids[task.Id], task => Spent[task.Id] > WorkTime.Zero ? draws.Of(task.Id).P50 : model.LikelyTime(task));
+    }
 
     /// <summary>What is left of a job.</summary>
     /// <param name="whole">The job.</param>

@@ -58,6 +58,13 @@ internal sealed class ATrayUnderWay : IDisposable
         return this;
     }
 
+    /// <summary>Time goes by.</summary>
+    public ATrayUnderWay Later(Duration time)
+    {
+        Now += time;
+        return this;
+    }
+
     /// <summary>Logs one entry.</summary>
     public ATrayUnderWay Log(ShopTask task, WorkTime took, Instant ended, bool finished)
     {

@@ -24,10 +24,10 @@ internal static class BoardPages
         yield return new Heading("Boards", TypeScale.Heading) { BookmarkLevel = 0 };
         yield return Swatch.Legend;
         var wording = new Wording(plan);
-        foreach (var layout in plan.Layout.ToCut)
+        foreach (var layout in plan.ToCut)
         {
             // With its cuts on one page if one page can hold both, set closely if need be; otherwise they go on behind it.
-            var left = new Room(room.Width, room.Height - (layout == plan.Layout.ToCut[0] ? Above : 0));
+            var left = new Room(room.Width, room.Height - (layout == plan.ToCut[0] ? Above : 0));
             if (Densities.First(Ways, way => [new Together([.. Picture(way.Tallest), CutTable.Of(layout, wording, way.IsClose)])], left) is { } whole)
             {
                 yield return whole[0];
@@ -50,11 +50,12 @@ internal static class BoardPages
             }
         }
 
-        if (plan.Layout.Sawn.Count > 0)
+        List<BoardLayout> sawn = [.. plan.Layout.Sawn, .. plan.Layout.ToCut.Except(plan.ToCut)];
+        if (sawn.Count > 0)
         {
             yield return new Together(
                 new Heading("Already sawn", TypeScale.Subheading),
-                new Bullets([.. plan.Layout.Sawn.Select(board => $"{board.Board.Name}: {SawnWords.Blanks(board)}")], TypeScale.Body));
+                new Bullets([.. sawn.Select(board => $"{board.Board.Name}: {SawnWords.Blanks(board)}")], TypeScale.Body));
         }
 
         if (plan.Layout.Unplaced.Count > 0)

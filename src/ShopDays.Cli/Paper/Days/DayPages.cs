@@ -44,7 +44,7 @@ internal static class DayPages
         var aside = TypeScale.Body with { Size = way.Aside };
         yield return new Drawing(26, (page, box) =>
         {
-            var count = $"Shop day {CountWords.Number(day.Number)} of {CountWords.Number(days.Count)}";
+            var count = $"Shop day {CountWords.Number(day.Number)} of {CountWords.Number(days.Count)}{(plan.Rest is null ? "" : " to come")}";
             page.Text(DateWords.Long(day.Date), box.X, box.Y + 18, TypeScale.Title with { Size = 20 });
             page.Text(count, box.Right, box.Y + 18, TypeScale.Body, Align.Right);
         }) { Bookmark = (DateWords.Long(day.Date), 1) };

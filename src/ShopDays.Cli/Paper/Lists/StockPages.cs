@@ -26,7 +26,7 @@ internal static class StockPages
     public static IEnumerable<Block> Of(PlanPaper plan)
     {
         var wording = new Wording(plan);
-        var boards = plan.Layout.ToCut;
+        var boards = plan.ToCut;
         List<Row> rows = [.. boards.Select(board => RowOf(board, plan.Shop.Limits, wording))];
         rows.Add(new Row(
             RowKind.Total,
@@ -47,7 +47,7 @@ internal static class StockPages
                 TypeScale.Body) { Caution = true };
         }
 
-        string[] left = [.. plan.Job.Boards.Where(board => boards.All(used => used.Board.Name != board.Name)).Select(board => board.Name)];
+        string[] left = [.. plan.Job.Boards.Where(board => plan.Layout.ToCut.All(used => used.Board.Name != board.Name)).Select(board => board.Name)];
         if (left.Length > 0)
         {
             yield return new Paragraph($"Not needed, and left on the stack: {string.Join(", ", left)}.", TypeScale.Body);

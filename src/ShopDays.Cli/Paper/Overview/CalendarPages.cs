@@ -35,7 +35,7 @@ internal static class CalendarPages
         yield return new Paragraph("Grey dates are closed. Numbers on the waits are those of the list of waits.", TypeScale.Small);
     }
 
-    // From the job's start, or the first work, to whatever ends last.
+    // From the job's start, or the first work, to whatever ends last; of the rest of a job, from the date that it is planned from.
     private static List<LocalDate> DatesOf(PlanPaper plan)
     {
         LocalDate[] all =
@@ -45,6 +45,6 @@ internal static class CalendarPages
             .. plan.Plan.Sessions.Select(session => session.Session.Date),
             .. plan.Plan.Waits.SelectMany(wait => (IEnumerable<LocalDate>)[wait.Start.Date, wait.End.Date]),
         ];
-        return [.. new DateInterval(all.Min(), all.Max())];
+        return [.. new DateInterval(plan.Rest?.From.Date ?? all.Min(), all.Max())];
     }
 }

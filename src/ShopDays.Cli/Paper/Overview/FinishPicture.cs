@@ -19,7 +19,7 @@ internal static class FinishPicture
     {
         var zone = plan.Plan.Finish.Zone;
         var dates = plan.Forecast.Finishes.Select(finish => finish.InZone(zone).Date).ToList();
-        var (first, last) = SpanOf(dates, plan.Job.Due);
+        var (first, last) = FinishBar.SpanOf(dates, plan.Job.Due);
         var days = Period.DaysBetween(first, last) + 1;
         var step = Math.Max(1, (days + MostBars - 1) / MostBars);
         var counts = new int[(days + step - 1) / step];
@@ -49,27 +49,7 @@ internal static class FinishPicture
 
     private static void Marks(Surface page, Box box, double ground, Func<LocalDate, double> place, PlanPaper plan, (LocalDate First, LocalDate Last) shown)
     {
-        List<(LocalDate Date, string Words)> marks = [];
-        if (plan.Forecast.P50 is { } p50)
-        {
-            marks.Add((p50.Date, "as likely as not"));
-        }
-
-        if (plan.Forecast.P80 is { } p80)
-        {
-            marks.Add((p80.Date, "promise"));
-        }
-
-        if (plan.Forecast.P90 is { } p90)
-        {
-            marks.Add((p90.Date, "bad luck"));
-        }
-
-        if (plan.Job.Due is { } due && due >= shown.First && due <= shown.Last)
-        {
-            marks.Add((due, "due"));
-        }
-
+        var marks = FinishBar.MarksOf(plan.Forecast, plan.Job.Due).Where(mark => mark.Date >= shown.First && (mark.Words != "due" || mark.Date <= shown.Last));
         var style = TypeScale.Small with { Size = 8 };
         // On the first of two lines where there is room, otherwise on the second; words never leave the picture.
         double[] taken = [double.NegativeInfinity, double.NegativeInfinity];
@@ -84,18 +64,5 @@ internal static class FinishPicture
             page.Text(words, left, ground + 12 + (10 * line), style);
             taken[line] = left + (2 * half);
         }
-    }
-
-    // A trial in a hundred may be late beyond all others, and a due date far off would press the bars together: both are left out.
-    private static (LocalDate First, LocalDate Last) SpanOf(List<LocalDate> dates, LocalDate? due)
-    {
-        var (first, last) = (dates[0], dates[(int)((dates.Count - 1) * 0.99)]);
-        var near = Math.Max(14, Period.DaysBetween(first, last) / 2);
-        if (due is not { } date || date < first.PlusDays(-near) || date > last.PlusDays(near))
-        {
-            return (first, last);
-        }
-
-        return (LocalDate.Min(first, date), LocalDate.Max(last, date));
     }
 }

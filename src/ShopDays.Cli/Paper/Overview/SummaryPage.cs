@@ -9,20 +9,20 @@ namespace ShopDays.Cli.Paper.Overview;
 /// <summary>The first page: the piece, when it can be promised, and what it takes.</summary>
 internal static class SummaryPage
 {
-    // Size of the text and height of the bars in the picture of the finish.
-    private static readonly (double Size, double Bars)[] Ways = [(10.5, 58), (10, 44), (9, 34), (8.5, 26)];
+    // Size of the text, height of the bars in the picture of the finish, and how many tasks and sessions are named.
+    private static readonly (double Size, double Bars, int Named)[] Ways = [(10.5, 58, 5), (10, 44, 5), (9, 34, 5), (8.5, 26, 4), (8.5, 22, 3), (8, 20, 2)];
 
     /// <summary>The blocks: on one page where they can, in the largest letters that let them.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="room">The space of a page.</param>
     public static IReadOnlyList<Block> Of(PlanPaper plan, Room room) =>
-        Densities.First(Ways, way => [.. Set(plan, TypeScale.Body with { Size = way.Size }, way.Bars)], room) ?? [.. Set(plan, TypeScale.Body, Ways[0].Bars)];
+        Densities.First(Ways, way => [.. Set(plan, TypeScale.Body with { Size = way.Size }, way.Bars, way.Named)], room) ?? [.. Set(plan, TypeScale.Body, Ways[0].Bars, Ways[0].Named)];
 
-    private static IEnumerable<Block> Set(PlanPaper plan, TextStyle body, double bars)
+    private static IEnumerable<Block> Set(PlanPaper plan, TextStyle body, double bars, int named)
     {
         var wording = new Wording(plan);
         yield return new Heading(plan.Job.Name, TypeScale.Title) { BookmarkLevel = 0 };
-        yield return new Paragraph($"{plan.Shop.Name}. Work begins on {DateWords.Long(plan.Job.Start)}.", body);
+        yield return new Paragraph($"{plan.Shop.Name}. {plan.Rest?.Said ?? $"Work begins on {DateWords.Long(plan.Job.Start)}."}", body);
         yield return new SideBySide(
             16,
             Date("As likely as not", "half of the trials are done by then", plan.Forecast.P50, big: false),
@@ -38,18 +38,20 @@ internal static class SummaryPage
             yield return FinishPicture.Of(plan, bars);
         }
 
+        if (plan.Rest is { Moved: { } moved } rest)
+        {
+            yield return new NoteBox(MovedRow.Whole(moved), [.. rest.Why.Select(row => $"{Wording.Capital(row.Days)}: {row.What}.")], body);
+        }
+
         yield return new SideBySide(
             22,
             Facts("Time", [.. Times(plan)], body),
             Facts("Timber", [.. Timber(plan, wording)], body));
-        yield return new Paragraph(
-            $"Nothing can finish before {DateWords.When(plan.Plan.LowerBound.At)}: {plan.Plan.LowerBound.Reason}. This plan finishes on {DateWords.When(plan.Plan.Finish)}.",
-            body);
-        if (plan.Forecast.Deciding.Count > 0)
+        yield return new Paragraph(PlanWords.OfBound(plan.Plan), body);
+        Block[] asides = [.. Asides(plan, body, named)];
+        if (asides.Length > 0)
         {
-            yield return new Together(
-                new Heading("What decides the finish", TypeScale.Subheading),
-                new Bullets([.. plan.Forecast.Deciding.Select(one => $"{one.Task.Name}, {Wording.Span(plan.TaskTimes[one.Task.Id])}")], body));
+            yield return new SideBySide(22, asides);
         }
 
         yield return new Paragraph(SmallPrint(plan), TypeScale.Small with { Size = Math.Min(TypeScale.Small.Size, body.Size - 0.5) });
@@ -66,11 +68,28 @@ internal static class SummaryPage
         }
     }
 
+    private static IEnumerable<Block> Asides(PlanPaper plan, TextStyle body, int named)
+    {
+        if (plan.Forecast.Deciding.Count > 0)
+        {
+            yield return new Together(
+                new Heading("What decides the finish", TypeScale.Subheading),
+                new Bullets([.. plan.Forecast.Deciding.Take(named).Select(one => $"{one.Task.Name}, {Wording.Span(plan.TaskTimes[one.Task.Id])}")], body));
+        }
+
+        if (plan.Forecast.SessionsAtRisk.Count > 0)
+        {
+            yield return new Together(
+                new Heading("Where it slips most easily, and by what", TypeScale.Subheading),
+                new Bullets([.. plan.Forecast.SessionsAtRisk.Take(named).Select(PlanWords.OfRiskInShort)], body));
+        }
+    }
+
     private static IEnumerable<(string Name, string Figure)> Times(PlanPaper plan)
     {
         yield return ("Days in the shop", CountWords.Number(plan.Plan.ShopDays));
         yield return ("Sessions", CountWords.Number(plan.Plan.Sessions.Count));
-        yield return ("Hands-on, as likely as not", Wording.Hours(plan.Estimate.HandsOn.P50));
+        yield return (plan.Rest is null ? "Hands-on, as likely as not" : "Hands-on to come, as likely as not", Wording.Hours(plan.Estimate.HandsOn.P50));
         yield return ("Nine times in ten within", Wording.Hours(plan.Estimate.HandsOn.P90));
         yield return ("One time in ten within", Wording.Hours(plan.Estimate.HandsOn.P10));
         yield return ("Heavy work of it", Wording.Hours(plan.Estimate.Heavy.P50));
@@ -78,12 +97,12 @@ internal static class SummaryPage
 
     private static IEnumerable<(string Name, string Figure)> Timber(PlanPaper plan, Wording wording)
     {
-        yield return ("Boards cut", $"{CountWords.Number(plan.Layout.ToCut.Count)} of {CountWords.Number(plan.Job.Boards.Count)}");
+        yield return (plan.Rest is null ? "Boards cut" : "Boards still to cut", $"{CountWords.Number(plan.ToCut.Count)} of {CountWords.Number(plan.Job.Boards.Count)}");
         yield return ("Of their area in parts", Wording.Share(plan.Layout.Yield));
         yield return ("The most that could be", Wording.Share(plan.Layout.BestPossibleYield));
         yield return ("Ripping and straightening", wording.Sawing(plan.Layout.RipLength));
         yield return ("Crosscutting", wording.Sawing(plan.Layout.CrosscutLength));
-        var heaviest = plan.Layout.ToCut.Select(board => board.Board).MaxBy(board => board.Weight);
+        var heaviest = plan.ToCut.Select(board => board.Board).MaxBy(board => board.Weight);
         if (heaviest is not null)
         {
             yield return ($"Heaviest board, {heaviest.Name}", wording.Weight(heaviest.Weight));

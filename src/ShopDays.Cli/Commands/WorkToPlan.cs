@@ -1,0 +1,57 @@
+using NodaTime;
+using ShopDays.Cli.Paper;
+using ShopDays.Cli.Phrases;
+using ShopDays.Plans;
+using ShopDays.Times;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>What is planned: a whole job, or what is left of one.</summary>
+/// <param name="Asked">What was asked for.</param>
+/// <param name="Made">The order of work of the whole job.</param>
+/// <param name="Rest">The job as it stands; null when the whole is planned.</param>
+internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow? Rest)
+{
+    /// <summary>The tasks that are planned.</summary>
+    public TaskGraph Graph => Rest?.Left.Graph ?? Made.Graph;
+
+    /// <summary>The plan, or what stands against it.</summary>
+    public PlanAnswer Answer => field ??= Rest?.Ahead ?? Asked.Workings.PlanOf(Made.Graph);
+
+    private TimeDraws Draws => Rest?.Draws ?? Asked.Workings.DrawsOf(Made.Graph);
+
+    /// <summary>What the plan promises.</summary>
+    public Promise Promise(Instant made, PlanAnswer.Planned planned)
+    {
+        var (job, model) = (Asked.Workings.Read.LogName, Asked.Workings.Rates.Model);
+        return Rest is { } rest
+            ? Plans.Promise.OfTheRest(job, made, planned, rest.Standing, rest.Left, model, rest.Draws)
+            : Plans.Promise.Of(job, made, planned, Made.Graph, model, Draws.OfAll());
+    }
+
+    /// <summary>The paper of the plan.</summary>
+    public PlanPaper Paper(ToldPlan told, Instant made)
+    {
+        var workings = Asked.Workings;
+        return new()
+        {
+            Shop = workings.Read.Shop,
+            Format = workings.Read.Located.Format,
+            Job = workings.Read.Job,
+            Layout = workings.Layout,
+            Preference = workings.Preference,
+            Graph = Graph,
+            Marks = told.Marks,
+            Estimate = JobEstimate.Of(Graph, Draws),
+            TaskTimes = Rest is null ? workings.TaskTimesOf(Graph) : Draws.OfEach(),
+            Plan = told.Answer.Plan,
+            Forecast = told.Answer.Forecast,
+            Cautions = told.Cautions,
+            Remarks = Made.Remarks,
+            UnusedHours = told.UnusedHours,
+            Rest = told.Rest,
+            Made = made,
+        };
+    }
+}

@@ -1,0 +1,84 @@
+using System.Diagnostics;
+using NodaTime;
+using ShopDays.Logbook;
+using ShopDays.Measures;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Phrases;
+
+/// <summary>One cause that moved a job's finish, in words.</summary>
+/// <param name="Move">The cause.</param>
+/// <param name="What">What it was.</param>
+internal sealed record MovedRow(FinishMove Move, string What)
+{
+    private const int MostNamed = 3;
+
+    /// <summary><c>14 days later</c>, <c>1 day sooner</c>, <c>no day</c>.</summary>
+    public string Days => Move.Days switch
+    {
+        0 => "no day",
+        > 0 => $"{CountWords.Of(Move.Days, "day")} later",
+        < 0 => $"{CountWords.Of(-Move.Days, "day")} sooner",
+    };
+
+    /// <summary>All causes, that first which moved it most.</summary>
+    /// <param name="moved">The causes.</param>
+    /// <param name="progress">The job against its promise.</param>
+    /// <param name="marks">The marks of its tasks.</param>
+    /// <param name="zone">The zone of the shop's clock.</param>
+    public static IReadOnlyList<MovedRow> Of(MovedFinish moved, JobProgress progress, TaskMarks marks, DateTimeZone zone) =>
+    [
+        .. moved.Moves
+            .OrderByDescending(move => Math.Abs(move.Days))
+            .ThenBy(move => move.Cause)
+            .Select(move => new MovedRow(move, WhatOf(move, progress, marks, zone))),
+    ];
+
+    /// <summary>The whole in a sentence: both dates, and how far they are apart.</summary>
+    /// <param name="moved">The dates.</param>
+    /// <param name="isRecorded">Whether the promise is on record, or would have been one.</param>
+    public static string Whole(MovedFinish moved, bool isRecorded = true)
+    {
+        var what = isRecorded ? moved.IsSafe ? "Promised" : "Planned for" : moved.IsSafe ? "Would have been promised" : "Would have been planned for";
+        return moved.Days switch
+        {
+            0 => $"{what} {DateWords.Of(moved.Promised)}, and still so.",
+            > 0 => $"{what} {DateWords.Of(moved.Promised)}, now {DateWords.Of(moved.Now)}: {CountWords.Of(moved.Days, "day")} later.",
+            < 0 => $"{what} {DateWords.Of(moved.Promised)}, now {DateWords.Of(moved.Now)}: {CountWords.Of(-moved.Days, "day")} sooner.",
+        };
+    }
+
+    private static string WhatOf(FinishMove move, JobProgress progress, TaskMarks marks, DateTimeZone zone) => move.Cause switch
+    {
+        MoveCause.FilesChanged => "the same work in the shop as its files say it now: hours, closed dates, start and limits",
+        MoveCause.TasksChanged => $"tasks that came in or went out, {HourWords.Signed(move.Work)}{Greatest(progress.Changes.Where(one => one.Kind != ChangeKind.SameTask), marks)}",
+        MoveCause.Took when move.Work >= WorkTime.Zero => $"what is done took longer, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), marks)}",
+        MoveCause.Took => $"what is done went faster, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), marks)}",
+        MoveCause.ToCome => $"what is to come is expected otherwise by what was learned, {HourWords.Signed(move.Work)}",
+        MoveCause.Order => "work done in another order than planned, and what the ends of sessions round up or down",
+        MoveCause.Sessions when move.Work >= WorkTime.Zero => $"sessions that went by: {HourWords.Of(move.Work)} of the work that was planned by now is not done",
+        MoveCause.Sessions => $"work done ahead of its sessions: {HourWords.Of(move.Work * -1)}",
+        MoveCause.LateWaits => $"waits that began later than planned{Waits(progress, zone)}",
+        MoveCause.Luck when move.Days > 0 => "more days are kept for bad luck than were then",
+        MoveCause.Luck => "fewer days need be kept for bad luck than were then",
+        _ => throw new UnreachableException(),
+    };
+
+    private static IEnumerable<TaskChange> Begun(JobProgress progress) => progress.Changes.Where(one => one is { Kind: ChangeKind.SameTask, State: not TaskState.ToDo });
+
+    private static string Greatest(IEnumerable<TaskChange> changes, TaskMarks marks)
+    {
+        List<TaskChange> all = [.. changes.Where(one => HourWords.WholeMinutes(one.Difference) != 0).OrderByDescending(one => Math.Abs(one.Difference.Minutes)).ThenBy(one => one.Task, StringComparer.Ordinal)];
+        return all.Count == 0 ? "" : $": {(all.Count == 1 ? "" : "most of all ")}{string.Join(", ", all.Take(MostNamed).Select(one => $"{Marked(one, marks)} {HourWords.Signed(one.Difference)}"))}";
+    }
+
+    private static string Marked(TaskChange one, TaskMarks marks) =>
+        one.Kind is ChangeKind.SameTask or ChangeKind.CameIn ? $"{marks.Of(one.Task)} {one.Task}" : one.Task;
+
+    private static string Waits(JobProgress progress, DateTimeZone zone)
+    {
+        var waits = progress.Left.UnderWay.Waits.OrderByDescending(wait => wait.Until).ToList();
+        return waits.Count == 0 ? "" : $": {string.Join("; ", waits.Take(2).Select(wait => $"{wait.Reason}, until {DateWords.When(wait.Until.InZone(zone))}"))}";
+    }
+}
