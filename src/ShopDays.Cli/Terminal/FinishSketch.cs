@@ -29,9 +29,11 @@ internal static class FinishSketch
             // One trial is something, however many there are elsewhere.
             halves = bar.Trials > 0 ? Math.Max(1, halves) : 0;
             var drawn = new string(Full, halves / 2) + (halves % 2 == 0 ? "" : Half.ToString());
-            yield return FormattableString.Invariant($"  {DateWords.Of(bar.First),-15}  {drawn.PadRight(longest)} {bar.Share,5:P0}  {string.Join(", ", bar.Marks)}").TrimEnd();
+            yield return FormattableString.Invariant($"  {DateWords.Of(bar.First),-15}  {drawn.PadRight(longest)} {ShareOf(bar),5}  {string.Join(", ", bar.Marks)}").TrimEnd();
         }
     }
+
+    private static string ShareOf(FinishBar bar) => bar is { Trials: > 0, Share: < 0.005 } ? "<1 %" : FormattableString.Invariant($"{bar.Share:P0}");
 
     /// <summary>What stands above them.</summary>
     public static string Title(IReadOnlyList<FinishBar> bars, int trials)

@@ -82,7 +82,8 @@ internal static class PlanPrint
         screen.Console.Write(table);
         screen.Wrapped($"{CountWords.Of(plan.ShopDays, "shop day")} in {CountWords.Of(plan.Sessions.Count, "session")}. {PlanWords.OfBound(plan)}");
         screen.Wrapped(PlanWords.OfSearch(plan, due, told.Budget));
-        if (forecast.Overruns > 0)
+        // Fewer than one in two hundred would be told as none in a hundred.
+        if (200 * forecast.Overruns >= forecast.Trials)
         {
             screen.Wrapped(FormattableString.Invariant(
                 $"In {(double)forecast.Overruns / forecast.Trials:P0} of the {forecast.Trials} drawn courses some work runs over its session and goes on in the next."));

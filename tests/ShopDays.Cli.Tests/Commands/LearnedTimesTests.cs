@@ -16,7 +16,7 @@ public sealed class LearnedTimesTests
         using var tray = new ATrayUnderWay();
         var before = Figures(tray.Type(command, "--json"));
         tray.Done(12, 1.7);
-        Assert.Equal(before, Figures(tray.Type(command, "--json", "--prior-only")));
+        Assert.Equal(before, Figures(tray.Type(command, ["--json", "--prior-only", .. command == "plan" ? (string[])["--whole"] : []])));
 
         // All but that there is a log now, and that days have gone by.
         static IEnumerable<string> Figures(Typed answer) => answer.ReadJson().EnumerateObject()
@@ -32,7 +32,7 @@ public sealed class LearnedTimesTests
         var tasks = Tasks(tray.Type("plan", "--json"));
         tray.Done(12, 1.7);
         Assert.Equal(before, Sawing(tray.Type("layout", "--json")));
-        Assert.Equal(tasks, Tasks(tray.Type("plan", "--json")));
+        Assert.Equal(tasks, Tasks(tray.Type("plan", "--whole", "--json")));
         tray.Folder.WithJob("second-tray", ATrayShop.Job);
         Assert.True(Sawing(Typed.At(tray.Now, "layout", tray.Folder.File("jobs", "second-tray.yaml"), "--json")) > before);
 

@@ -98,6 +98,11 @@ internal static class SummaryPage
     private static IEnumerable<(string Name, string Figure)> Timber(PlanPaper plan, Wording wording)
     {
         yield return (plan.Rest is null ? "Boards cut" : "Boards still to cut", $"{CountWords.Number(plan.ToCut.Count)} of {CountWords.Number(plan.Job.Boards.Count)}");
+        if (plan.ToCut.Count == 0)
+        {
+            yield break;
+        }
+
         yield return ("Of their area in parts", Wording.Share(plan.Layout.Yield));
         yield return ("The most that could be", Wording.Share(plan.Layout.BestPossibleYield));
         yield return ("Ripping and straightening", wording.Sawing(plan.Layout.RipLength));
