@@ -27,7 +27,7 @@ public sealed record FinishForecast
     /// <summary>The share of trials finished by the end of the due date, 0 to 1; null without one.</summary>
     public required double? ChanceOfDue { get; init; }
 
-    /// <summary>The tasks that decide the finish most, the first most of all; five at the most.</summary>
+    /// <summary>The tasks that decide the finish most, the first most of all; five at the most. Another order's only where it is begun before this one's finish.</summary>
     public required IReadOnlyList<DecidingTask> Deciding { get; init; }
 
     /// <summary>The sessions of the plan in which it slips most often, the first most often of all; five at the most. Of the trials that were finished within the years looked at.</summary>
@@ -50,7 +50,8 @@ public sealed record FinishForecast
 }
 
 /// <summary>A task that helps to decide the finish.</summary>
+/// <param name="Order">The order that it is of: another than the one that is forecast where that one waits for it.</param>
 /// <param name="Task">The task.</param>
 /// <param name="Share">Its share of how the finish goes with the tasks' times, above 0 and at most 1.</param>
 /// <param name="Correlation">How its time goes with the finish, above 0 and at most 1.</param>
-public sealed record DecidingTask(ShopTask Task, double Share, double Correlation);
+public sealed record DecidingTask(string Order, ShopTask Task, double Share, double Correlation);

@@ -34,11 +34,12 @@ internal static class ForecastTrials
         }
 
         var work = new WorkInHand(request.Orders);
-        return [.. request.Orders.Select((one, place) => Forecast(request, hours, one, finishes[place], ranOver) with { SessionsAtRisk = risks[place].Greatest(hours, work) })];
+        return [.. request.Orders.Select((_, place) => Forecast(request, hours, place, finishes[place], ranOver, plan) with { SessionsAtRisk = risks[place].Greatest(hours, work) })];
     }
 
-    private static FinishForecast Forecast(PlanRequest request, OpenHours hours, OrderInHand order, int[] finish, bool[] ranOver)
+    private static FinishForecast Forecast(PlanRequest request, OpenHours hours, int place, int[] finish, bool[] ranOver, Schedule plan)
     {
+        var order = request.Orders[place];
         var sorted = finish.Order().ToArray();
         var finished = sorted.Count(minute => minute < CompiledCalendar.Never);
         return new()
@@ -47,7 +48,7 @@ internal static class ForecastTrials
             P80 = Quantile(0.8),
             P90 = Quantile(0.9),
             ChanceOfDue = order.Due is { } due ? (double)sorted.Count(minute => minute <= hours.MinuteAtEndOf(due)) / sorted.Length : null,
-            Deciding = Deciding(request, finish),
+            Deciding = Deciding(request, place, finish, plan),
             Finishes = [.. sorted.Take(finished).Select(hours.InstantAt)],
             Trials = sorted.Length,
             Unfinished = sorted.Length - finished,
@@ -105,9 +106,10 @@ internal static class ForecastTrials
 
     /// <summary>
     /// A task's share is its covariance with the finish out of all that are above zero. Were the finish the sum of
-    /// some of the times, the shares would be those of its variance.
+    /// some of the times, the shares would be those of its variance. Orders share the maker's pace, so that all their times
+    /// go with a finish: of another order only what is begun before it can decide it.
     /// </summary>
-    private static IReadOnlyList<DecidingTask> Deciding(PlanRequest request, int[] finish)
+    private static IReadOnlyList<DecidingTask> Deciding(PlanRequest request, int place, int[] finish, Schedule plan)
     {
         var trials = Enumerable.Range(0, finish.Length).Where(trial => finish[trial] < CompiledCalendar.Never).ToArray();
         var finishes = trials.Select(trial => (double)finish[trial]).ToArray();
@@ -117,14 +119,24 @@ internal static class ForecastTrials
             return [];
         }
 
-        var together = request.Orders
-            .SelectMany(order => order.Graph.Tasks, (order, task) => (Task: task, Times: trials.Select(trial => order.Draws.Minutes[trial][task.Id]).ToArray()))
-            .Select(one => (one.Task, Covariance: Covariance(one.Times, finishes), Spread: Covariance(one.Times, one.Times)))
+        var work = new WorkInHand(request.Orders);
+        var together = work.Tasks
+            .Select((one, number) => (one.Order, one.Task, Start: plan.Start[number]))
+            .Where(one => one.Order == place || one.Start < plan.Finishes[place])
+            .Select(one => (one.Order, one.Task, Times: trials.Select(trial => request.Orders[one.Order].Draws.Minutes[trial][one.Task.Id]).ToArray()))
+            .Select(one => (one.Order, one.Task, Covariance: Covariance(one.Times, finishes), Spread: Covariance(one.Times, one.Times)))
             .Where(one => one.Covariance > 0)
             .OrderByDescending(one => one.Covariance)
             .ToList();
         var all = together.Sum(one => one.Covariance);
-        return [.. together.Take(MostDeciding).Select(one => new DecidingTask(one.Task, one.Covariance / all, Math.Min(1, one.Covariance / Math.Sqrt(one.Spread * spread))))];
+        return
+        [
+            .. together.Take(MostDeciding).Select(one => new DecidingTask(
+                request.Orders[one.Order].Name,
+                one.Task,
+                one.Covariance / all,
+                Math.Min(1, one.Covariance / Math.Sqrt(one.Spread * spread)))),
+        ];
     }
 
     private static double Covariance(double[] ones, double[] others)

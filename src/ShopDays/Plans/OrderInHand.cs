@@ -32,6 +32,12 @@ public sealed record OrderInHand
     /// <summary>How much its lateness counts beside another order's, 1 or more.</summary>
     public int Priority { get; init; } = 1;
 
+    /// <summary>
+    /// Whether it takes only the time that the others leave: nothing of theirs is done later for it, in the plan as in each
+    /// trial. Orders that give way stand behind all that do not; what gives way to nothing is planned as any other.
+    /// </summary>
+    public bool GivesWay { get; init; }
+
     /// <exception cref="ArgumentException">Something is missing or of the wrong number.</exception>
     internal void Check(int trials)
     {

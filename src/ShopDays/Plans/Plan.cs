@@ -20,6 +20,9 @@ public sealed record Plan
     /// <summary>The end of the last task and of all waits at the end.</summary>
     public required ZonedDateTime Finish { get; init; }
 
+    /// <summary>When each order is finished, in their order: its last task and all waits at its end.</summary>
+    public required IReadOnlyList<ZonedDateTime> Finishes { get; init; }
+
     /// <summary>When no plan could be finished before.</summary>
     public required PlanBound LowerBound { get; init; }
 

@@ -59,4 +59,8 @@ public enum UnplannableKind
 /// <param name="Task">The task; null when it is not about one task.</param>
 /// <param name="Limit">What is wrong, in a maker's words.</param>
 /// <param name="Cure">The least that would help.</param>
-public sealed record Unplannable(UnplannableKind Kind, ShopTask? Task, string Limit, string Cure);
+public sealed record Unplannable(UnplannableKind Kind, ShopTask? Task, string Limit, string Cure)
+{
+    /// <summary>The order that the task is of; null when it is not about one task.</summary>
+    public string? Order { get; init; }
+}

@@ -11,39 +11,30 @@ public static class PlanMaker
         var hours = OpenHours.FirstYear(request);
         if (Obstacles.InTheShop(request, hours) is { Count: > 0 } lacking)
         {
-            return new PlanAnswer.CannotBePlanned(lacking);
+            return Cannot(request, lacking);
         }
 
         var problem = ProblemCompiler.Compile(request, hours);
         if (Obstacles.InTheHours(request, problem) is { Count: > 0 } inTheWay)
         {
-            return new PlanAnswer.CannotBePlanned(inTheWay);
+            return Cannot(request, inTheWay);
         }
 
-        var search = new ScheduleSearch(problem, request.Seed);
-        var order = search.Find(request.Budget);
-        while (order is null)
+        var found = FoundOrder.Of(request);
+        if (found.Blocks is not { } order)
         {
-            if (hours.Longer(request) is not { } longer)
-            {
-                return new PlanAnswer.CannotBePlanned([TooLong(request, problem)]);
-            }
-
-            hours = longer;
-            problem = ProblemCompiler.Compile(request, hours);
-            search = new(problem, request.Seed);
-            order = search.Find(request.Budget);
+            return Cannot(request, [TooLong(request, found.Problem)]);
         }
 
-        order = new RisingOrder(problem, [.. new WorkInHand(request.Orders).Tasks.Select(KindOf)]).Of(order);
+        (hours, problem) = (found.Hours, found.Problem);
         var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule);
-        var plan = new PlanWriter(request, hours, problem).Write(schedule, search.Tried);
+        var plan = new PlanWriter(request, hours, problem).Write(schedule, found.Tried);
         return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order, schedule));
     }
 
-    /// <summary>What is alike but for its number: the same work on the same parts, in the same board.</summary>
-    private static string KindOf(TaskInHand one) => $"{one.Order}; {one.Task.SetupKey}; {one.Task.Board}; {string.Join(", ", one.Task.Parts)}";
+    private static PlanAnswer.CannotBePlanned Cannot(PlanRequest request, IReadOnlyList<Unplannable> reasons) =>
+        new([.. reasons.Select(reason => reason with { Order = request.Orders.FirstOrDefault(order => order.Graph.Tasks.Any(task => ReferenceEquals(task, reason.Task)))?.Name })]);
 
     /// <summary>The first task that finds no place when the work is done in its own order, if it is one that holds all up.</summary>
     private static Unplannable TooLong(PlanRequest request, ScheduleProblem problem)

@@ -58,6 +58,11 @@ public sealed record PlanRequest
             order.Check(Orders[0].Draws.Trials);
         }
 
+        if (Orders.SkipWhile(order => !order.GivesWay).Any(order => !order.GivesWay))
+        {
+            throw new ArgumentException("orders that give way stand behind those that do not");
+        }
+
         ArgumentOutOfRangeException.ThrowIfLessThan(Budget, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(Changeover, WorkTime.Zero);
     }

@@ -19,6 +19,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Waits = [.. Waits(schedule).OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())],
             Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
+            Finishes = [.. schedule.Finishes.ToArray().Select(hours.At)],
             LowerBound = new(hours.At(bound.Minute), ReasonOf(bound.Kind)),
             ShopDays = schedule.ShopDays,
             Changeovers = schedule.Changeovers,

@@ -12,7 +12,7 @@ namespace ShopDays.Plans;
 internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string> kinds)
 {
     /// <summary>
-    /// How much later the plan may end for it. Like tasks are drawn apart, so their times differ by a minute or two; more
+    /// How much later each order may end for it. Like tasks are drawn apart, so their times differ by a minute or two; more
     /// than that is not given for looks.
     /// </summary>
     private const int MinutesLater = 10;
@@ -22,11 +22,13 @@ internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string>
 
     /// <summary>The order with like work rising: all kinds of it at once where that does no harm, otherwise those that do none.</summary>
     /// <param name="order">A sound order; left as it is.</param>
-    public int[] Of(int[] order)
+    /// <param name="settled">How many of its first blocks keep their places.</param>
+    public int[] Of(int[] order, int settled = 0)
     {
         generator.Generate(order, problem.Minutes.AsSpan(), trial);
-        var (finish, days, turns) = (trial.Finish, trial.ShopDays, trial.Changeovers);
-        var alike = Enumerable.Range(0, order.Length).GroupBy(place => KindOf(order[place])).Select(group => group.ToImmutableArray()).Where(places => places.Length > 1).ToList();
+        int[] finishes = [.. trial.Finishes];
+        var (days, turns) = (trial.ShopDays, trial.Changeovers);
+        var alike = Enumerable.Range(settled, order.Length - settled).GroupBy(place => KindOf(order[place])).Select(group => group.ToImmutableArray()).Where(places => places.Length > 1).ToList();
         int[] all = [.. order];
         foreach (var places in alike)
         {
@@ -51,9 +53,24 @@ internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string>
         bool IsAsGood(int[] other) =>
             IsSound(other)
             && generator.Generate(other, problem.Minutes.AsSpan(), trial)
-            && trial.Finish <= finish + MinutesLater
+            && EndsInTime(finishes)
             && trial.ShopDays <= days
             && trial.Changeovers <= turns;
+    }
+
+    /// <summary>Whether each order ends about when it did, and none is late for it that was not.</summary>
+    private bool EndsInTime(int[] before)
+    {
+        for (var order = 0; order < before.Length; order++)
+        {
+            var (finish, due) = (trial.Finishes[order], problem.Orders[order].DueBy);
+            if (finish > before[order] + MinutesLater || (finish > due && before[order] <= due))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private void Rise(int[] order, ImmutableArray<int> places)

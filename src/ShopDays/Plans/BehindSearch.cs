@@ -1,0 +1,105 @@
+namespace ShopDays.Plans;
+
+/// <summary>
+/// Looks for a good order of work that is placed when other work stands already, and so takes the time that it leaves:
+/// blocks are moved one at a time, and a move that makes nothing worse is kept. One seed gives one answer.
+/// </summary>
+internal sealed class BehindSearch
+{
+    private readonly ScheduleProblem problem;
+    private readonly ScheduleGenerator generator;
+    private readonly Schedule trial;
+    private readonly Random draws;
+    private readonly int[] order;
+    private readonly int[] place;
+    private readonly int settled;
+
+    /// <summary>A search.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="settled">Blocks that keep their order, and come before all others.</param>
+    /// <param name="behind">The others, in an order to begin with.</param>
+    /// <param name="seed">Where chance comes from.</param>
+    public BehindSearch(ScheduleProblem problem, int[] settled, int[] behind, int seed)
+    {
+        this.problem = problem;
+        this.settled = settled.Length;
+        generator = new(problem);
+        trial = new(problem.Tasks.Length, problem.Orders.Length);
+        draws = new(seed);
+        order = [.. settled, .. behind];
+        place = new int[problem.Blocks];
+    }
+
+    /// <summary>How many schedules were made.</summary>
+    public int Tried { get; private set; }
+
+    /// <summary>Searches.</summary>
+    /// <param name="budget">Schedules to make, 1 or more.</param>
+    /// <returns>The best order; null when the calendars end before the work.</returns>
+    public int[]? Find(int budget)
+    {
+        var best = Score();
+        if (best == ScheduleScore.None)
+        {
+            return null;
+        }
+
+        if (order.Length - settled < 2)
+        {
+            return order;
+        }
+
+        while (Tried < budget)
+        {
+            var (from, to) = DrawMove();
+            Move(from, to);
+            var moved = Score();
+            if (moved <= best)
+            {
+                best = moved;
+            }
+            else
+            {
+                Move(to, from);
+            }
+        }
+
+        return order;
+    }
+
+    /// <summary>A block's place and another that it may go to.</summary>
+    private (int From, int To) DrawMove()
+    {
+        for (var index = 0; index < order.Length; index++)
+        {
+            place[order[index]] = index;
+        }
+
+        var from = draws.Next(settled, order.Length);
+        var (first, last) = (settled, order.Length - 1);
+        foreach (var before in problem.BlocksBefore(order[from]))
+        {
+            first = Math.Max(first, place[before] + 1);
+        }
+
+        foreach (var after in problem.BlocksAfter(order[from]))
+        {
+            last = Math.Min(last, place[after] - 1);
+        }
+
+        return (from, draws.Next(first, last + 1));
+    }
+
+    private void Move(int from, int to)
+    {
+        var block = order[from];
+        Array.Copy(order, Math.Min(from + 1, to), order, Math.Min(from, to + 1), Math.Abs(to - from));
+        order[to] = block;
+    }
+
+    private ScheduleScore Score()
+    {
+        Tried++;
+        return generator.Generate(order, problem.Minutes.AsSpan(), trial) ? trial.Score : ScheduleScore.None;
+    }
+}
