@@ -15,6 +15,12 @@ public sealed record Job
     /// <summary>The date promised; null when none is.</summary>
     public LocalDate? Due { get; init; }
 
+    /// <summary>How much its promise weighs beside another job's, 1 to 9; 1 is usual.</summary>
+    public int Priority { get; init; } = 1;
+
+    /// <summary>Where it stands with whoever wants it.</summary>
+    public OrderState State { get; init; }
+
     /// <summary>The boards on hand.</summary>
     public IReadOnlyList<Board> Boards { get; init; } = [];
 

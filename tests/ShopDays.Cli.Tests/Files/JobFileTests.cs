@@ -94,6 +94,14 @@ public sealed class JobFileTests
         Assert.Equal((SurfaceStandard.Jack, SurfaceStandard.Scrub), (front.Surfaces[PartSurface.Inside], front.Surfaces[PartSurface.Under]));
     }
 
+    [Fact]
+    public void A_job_is_in_hand_and_of_usual_weight_unless_it_says_otherwise()
+    {
+        Assert.Equal((OrderState.InHand, 1), (Job.State, Job.Priority));
+        var other = Read(WithEveryKey.Replace("due: 2027-06-01", "due: 2027-06-01\npriority: 4\nstatus: set aside", StringComparison.Ordinal)).Job;
+        Assert.Equal((OrderState.SetAside, 4), (other.State, other.Priority));
+    }
+
     // YAML 1.2.2 (2021), section 10.3.2: only plain scalars are resolved to null; what is in quotes is a string.
     [Theory]
     [InlineData("\"~\"")]

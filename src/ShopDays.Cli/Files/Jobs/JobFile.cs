@@ -7,6 +7,9 @@ namespace ShopDays.Cli.Files.Jobs;
 internal static class JobFile
 {
     private const string Holds = "the keys of a job, such as job, start, stock and parts";
+    private const int HighestPriority = 9;
+
+    private static readonly (string Word, OrderState State)[] States = [("asked", OrderState.Asked), ("in hand", OrderState.InHand), ("set aside", OrderState.SetAside), ("delivered", OrderState.Delivered)];
 
     /// <summary>Reads a job file.</summary>
     /// <param name="source">The file.</param>
@@ -31,6 +34,8 @@ internal static class JobFile
         var due = section.Optional("due", Values.Date);
         due = due.Unless(findings, date => start.IsRead && date < start.Value ? JobMistakes.DueBeforeStart(due.Place, date, start.Value) : null);
 
+        var priority = section.Optional("priority", Values.Whole("a priority", 1, HighestPriority), 1);
+        var state = section.Optional("status", Values.Choice("a status of a job", States), OrderState.InHand);
         var names = new JobNames(places, findings);
         var stockReader = new StockReader(known.Species, places);
         var partReader = new PartReader(known.Species, names);
@@ -46,6 +51,8 @@ internal static class JobFile
             Name = name.Or(""),
             Start = start.Value,
             Due = due.IsRead ? due.Value : null,
+            Priority = priority,
+            State = state,
             Boards = [.. stock.SelectMany(line => line.Boards)],
             Parts = [.. written.Concat(imported).Select(settling.Settle).OfType<Part>()],
             Joints = section.Lines("joints", "a joint", jointReader.Read),
