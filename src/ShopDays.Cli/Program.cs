@@ -17,6 +17,7 @@ builder.Services
     .AddSingleton<IShopCommand, PlanCommand>()
     .AddSingleton<IShopCommand>(services => new LogCommand(services.GetRequiredService<Screen>(), services.GetRequiredService<IClock>(), args.Contains("log")))
     .AddSingleton<IShopCommand, ProgressCommand>()
+    .AddSingleton<IShopCommand, OrdersCommand>()
     .AddSingleton<IShopCommand, RatesCommand>()
     .AddSingleton<IShopCommand, TrialCommand>();
 using var host = builder.Build();

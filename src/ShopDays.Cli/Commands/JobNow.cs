@@ -11,6 +11,8 @@ namespace ShopDays.Cli.Commands;
 /// <summary>A job as it stands now by its log: how far its tasks have come, what is left, and when that is finished.</summary>
 internal sealed class JobNow
 {
+    private readonly Workings workings;
+
     /// <summary>Reads the log of a job.</summary>
     /// <param name="workings">The job.</param>
     /// <param name="graph">Its order of work.</param>
@@ -18,14 +20,12 @@ internal sealed class JobNow
     /// <param name="now">The moment.</param>
     public JobNow(Workings workings, TaskGraph graph, OnRecord record, Instant now)
     {
+        this.workings = workings;
         Record = record;
         var heavy = HeavyWork(workings, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
         Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), record.Running);
         Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy);
         SessionsGone = Gone(workings, now);
-        Draws = workings.DrawsOf(Left);
-        Request = workings.RequestOf(Left, Draws);
-        Ahead = workings.Planned(Request);
     }
 
     /// <summary>What is on record of it beside its entries.</summary>
@@ -41,13 +41,13 @@ internal sealed class JobNow
     public WorkTime SessionsGone { get; }
 
     /// <summary>Drawn courses of what is left.</summary>
-    public TimeDraws Draws { get; }
+    public TimeDraws Draws => field ??= workings.DrawsOf(Left);
 
     /// <summary>What is left, as it is asked to be planned.</summary>
-    public PlanRequest Request { get; }
+    public PlanRequest Request => field ??= workings.RequestOf(Left, Draws);
 
     /// <summary>A plan of what is left, or what stands against it.</summary>
-    public PlanAnswer Ahead { get; }
+    public PlanAnswer Ahead => field ??= workings.Planned(Request);
 
     /// <summary>Where it stands against a promise.</summary>
     public JobProgress Against(Promise promise, Workings workings) =>

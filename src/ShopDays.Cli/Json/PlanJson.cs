@@ -74,7 +74,7 @@ internal static class PlanJson
     /// <summary>Why there is no plan, as an object to be written.</summary>
     public static object Of(PlanAnswer.CannotBePlanned answer) => new
     {
-        CannotBePlanned = answer.Reasons.Select(one => new { Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
+        CannotBePlanned = answer.Reasons.Select(one => new { one.Order, Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
     };
 
     private static double Share(double share) => Math.Round(share, 4, MidpointRounding.AwayFromZero);

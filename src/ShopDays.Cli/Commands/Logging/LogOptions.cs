@@ -114,7 +114,8 @@ internal static class LogOptions
         },
     };
 
-    private static Option<T?> Read<T>(string name, string description, string help, Func<string, TextResult<T>> read)
+    /// <summary>An option whose value a reader of the library makes of a text.</summary>
+    public static Option<T?> Read<T>(string name, string description, string help, Func<string, TextResult<T>> read)
         where T : struct => new(name)
         {
             Description = description,

@@ -1,0 +1,96 @@
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
+using ShopDays.Cli.Terminal;
+using ShopDays.Measures;
+using ShopDays.Plans;
+using ShopDays.Times;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>
+/// The orders in hand, and perhaps a new one behind them, in one shop. Their tasks are drawn together, so that a course in
+/// which the maker is slow is slow for all of them; with and without the new one the courses are the same.
+/// </summary>
+internal sealed class OrdersNow
+{
+    private readonly Shop shop;
+    private readonly IReadOnlyList<OrderNow> orders;
+    private readonly int inHand;
+    private readonly int seed;
+    private readonly int schedules;
+    private readonly Progress progress;
+    private readonly List<TimeDraws> draws;
+
+    /// <summary>Draws the times of all orders.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="inHand">The orders in hand.</param>
+    /// <param name="another">The new one; null for none. There is one order at least.</param>
+    /// <param name="model">The rates.</param>
+    /// <param name="seed">Where draws and plans draw from.</param>
+    /// <param name="schedules">Schedules to look at for each plan.</param>
+    /// <param name="progress">Told of each step.</param>
+    public OrdersNow(Shop shop, IReadOnlyList<OrderNow> inHand, OrderNow? another, RateModel model, int seed, int schedules, Progress progress)
+    {
+        (this.shop, this.inHand, this.seed, this.schedules, this.progress) = (shop, inHand.Count, seed, schedules, progress);
+        orders = another is null ? inHand : [.. inHand, another];
+        var tasks = orders.Sum(order => order.Graph.Tasks.Count);
+        draws = progress.During(
+            FormattableString.Invariant($"drawing {Workings.Draws} courses of {tasks} tasks of {CountWords.Of(orders.Count, "order")}"),
+            () => Drawn(model));
+    }
+
+    /// <summary>A plan of the orders in hand, or what stands against it.</summary>
+    public PlanAnswer InHand() => PlanOf(inHand, givesWay: false, "");
+
+    /// <summary>A plan of them with the new one, or what stands against it.</summary>
+    /// <param name="givesWay">Whether the new one takes only the time that the others leave.</param>
+    public PlanAnswer WithAnother(bool givesWay) => PlanOf(orders.Count, givesWay, givesWay ? " and a new one behind them" : " and a new one among them");
+
+    /// <summary>Hands-on time that is left of each order, each task by its likely time; the new one stands last.</summary>
+    public IReadOnlyList<WorkTime> Left => field ??= [.. Times.Select(times => times.Aggregate(WorkTime.Zero, (sum, time) => sum + time))];
+
+    private IReadOnlyList<IReadOnlyList<WorkTime>> Times => field ??= [.. draws.Select(drawn => (IReadOnlyList<WorkTime>)[.. drawn.OfEach().Select(range => range.P50)])];
+
+    private List<TimeDraws> Drawn(RateModel model)
+    {
+        var together = model.Draw([.. orders.SelectMany(order => order.Graph.Tasks)], Workings.Draws, seed, [.. orders.SelectMany(order => order.Spent)]);
+        var split = new List<TimeDraws>();
+        var first = 0;
+        foreach (var order in orders)
+        {
+            var (from, to) = (first, first + order.Graph.Tasks.Count);
+            split.Add(new([.. together.Minutes.Select(trial => trial[from..to])], seed));
+            first = to;
+        }
+
+        return split;
+    }
+
+    private PlanAnswer PlanOf(int count, bool givesWay, string with)
+    {
+        var request = new PlanRequest
+        {
+            Orders = [.. Enumerable.Range(0, count).Select(place => OrderOf(place) with { GivesWay = givesWay && place == inHand })],
+            Calendars = [.. shop.Workers.Select(shop.CalendarOf)],
+            Limits = shop.Limits,
+            Seed = seed,
+            Budget = schedules,
+            Lengths = shop.Format,
+        };
+        return progress.During(
+            FormattableString.Invariant($"planning {CountWords.Of(inHand, "order")}{with}, {schedules} schedules to look at"),
+            () => PlanMaker.Plan(request));
+    }
+
+    private OrderInHand OrderOf(int place) => new()
+    {
+        Name = orders[place].Title,
+        Graph = orders[place].Graph,
+        Times = Times[place],
+        Draws = draws[place],
+        Start = orders[place].Start,
+        Due = orders[place].Date,
+        Priority = place < inHand ? orders[place].Read.Job.Priority : 1,
+        UnderWay = orders[place].UnderWay,
+    };
+}

@@ -1,0 +1,191 @@
+using System.Text.Json;
+using NodaTime;
+using ShopDays.Cli.Store;
+using ShopDays.Cli.Tests.Running;
+using Xunit;
+
+namespace ShopDays.Cli.Tests.Commands;
+
+/// <summary>A tray and a box in one shop: their dates, what another piece would do to them, and what stands against a plan.</summary>
+public sealed class OrdersCommandTests
+{
+    private static readonly string Box = ATrayShop.Job
+        .Replace("job: Tray", "job: Box", StringComparison.Ordinal)
+        .Replace("due: 2027-04-30", "due: 2027-05-30", StringComparison.Ordinal)
+        .Replace("1500 mm x 200 mm", "1600 mm x 220 mm", StringComparison.Ordinal);
+
+    [Fact]
+    public void One_order_alone_comes_out_as_its_progress_has_it()
+    {
+        using var tray = new ATrayUnderWay();
+        var progress = tray.Type("progress", "--json").ReadJson().Field("finish");
+        var order = Assert.Single(Orders(tray.Folder, tray.Now).ReadJson().List("orders"));
+        foreach (var name in (string[])["planned", "p50", "p80", "p90"])
+        {
+            Assert.Equal(progress.Text(name), order.Field("finish").Text(name));
+        }
+
+        tray.Done(6, 1.2).Began(0.5);
+        progress = tray.Type("progress", "--json").ReadJson().Field("finish");
+        order = Assert.Single(Orders(tray.Folder, tray.Now).ReadJson().List("orders"));
+        Assert.True(order.Field("isBegun").GetBoolean());
+        Assert.Equal(progress.Text("p80"), order.Field("finish").Text("p80"));
+    }
+
+    [Fact]
+    public void Two_orders_share_the_sessions_and_each_has_its_dates()
+    {
+        using var folder = Two();
+        var answer = Orders(folder).ReadJson();
+        Assert.Equal(["tray", "box"], answer.List("orders").Select(order => order.Text("job")));
+        Assert.All(answer.List("orders"), order => Assert.InRange(order.Field("finish").Number("chanceOfDate"), 0, 1));
+        var work = answer.Field("plan").List("sessions").SelectMany(session => session.List("tasks")).OrderBy(task => task.Instant("start")).ToList();
+        Assert.All(work.Zip(work.Skip(1)), pair => Assert.True(pair.First.Instant("end") <= pair.Second.Instant("start")));
+        foreach (var order in answer.List("orders"))
+        {
+            // The last coat hardens after the last stroke.
+            Assert.True(work.Where(task => task.Text("order") == order.Text("name")).Max(task => task.Instant("end")) <= order.Field("finish").Instant("planned"));
+        }
+
+        var printed = Orders(folder, null, asJson: false);
+        Assert.Equal((0, ""), (printed.ExitCode, printed.Error));
+        Assert.Contains("Tray: due Fri 30 Apr 2027; begins Mon 1 Mar 2027.", printed.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.All(printed.Out.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
+    }
+
+    [Fact]
+    public void The_same_seed_gives_the_same_orders()
+    {
+        using var folder = Two();
+        Assert.Equal(Orders(folder).Out, Orders(folder).Out);
+    }
+
+    [Fact]
+    public void A_promise_on_record_goes_before_the_date_in_the_file()
+    {
+        using var folder = Two();
+        Typed.At(Start, "plan", folder.File("jobs", "tray.yaml"), "--promise", "-q", "--effort", "quick");
+        var tray = Orders(folder).ReadJson().List("orders").Single(order => order.Text("job") == "tray");
+        using var log = ShopLog.OpenToRead(new(folder.Path));
+        var promised = log!.Promises.Of("tray")[0].P80!.Value.InZone(DateTimeZoneProviders.Tzdb["Europe/London"]).Date;
+        Assert.True(tray.Field("isPromised").GetBoolean());
+        Assert.Equal(promised.ToString("uuuu-MM-dd", System.Globalization.CultureInfo.InvariantCulture), tray.Text("date"));
+    }
+
+    [Fact]
+    public void Jobs_that_are_not_in_hand_are_named_and_take_no_hours()
+    {
+        using var folder = Two();
+        var alone = Sessions(Orders(folder.WithJob("box", Box.Replace("due:", "status: asked\ndue:", StringComparison.Ordinal))));
+        foreach (var (status, words) in ((string, string)[])[("set aside", "set aside"), ("delivered", "delivered")])
+        {
+            folder.WithJob("box", Box.Replace("due:", $"status: {status}\ndue:", StringComparison.Ordinal));
+            Assert.Equal(alone, Sessions(Orders(folder)));
+            Assert.Contains($"Not planned, {words}: Box.", Orders(folder, null, asJson: false).Out, StringComparison.Ordinal);
+        }
+
+        static string Sessions(Typed answer) => answer.ReadJson().Field("plan").GetRawText();
+    }
+
+    [Fact]
+    public void A_job_whose_tasks_are_all_done_is_left_out_by_itself()
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Done(tray.InOrder.Count, 1);
+        var answer = Orders(tray.Folder, tray.Now + Duration.FromDays(60)).ReadJson();
+        Assert.Empty(answer.List("orders"));
+        Assert.Equal("done", Assert.Single(answer.List("notPlanned")).Text("why"));
+        Assert.Contains("None is in hand.", Orders(tray.Folder, tray.Now + Duration.FromDays(60), asJson: false).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_new_piece_takes_what_time_is_left_and_moves_no_promise()
+    {
+        using var folder = Two();
+        var answer = Orders(folder, null, true, "--like", "tray").ReadJson();
+        var another = answer.Field("newOrder");
+        Assert.Equal("Tray (new)", another.Text("name"));
+        Assert.All(another.List("others"), other => Assert.Equal(other.Field("now").GetRawText(), other.Field("behind").GetRawText()));
+        Assert.Equal(another.Field("finish").Text("p80")[..10], another.Text("promise"));
+
+        Assert.InRange(another.Field("amongTheOthers").Number("trials"), 1, double.MaxValue);
+        var printed = Orders(folder, null, false, "--like", "tray");
+        Assert.StartsWith("A new tray, begun on Mon 1 Mar 2027, could be promised for ", printed.Out, StringComparison.Ordinal);
+        Assert.All(printed.Out.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
+    }
+
+    [Fact]
+    public void A_new_piece_begins_on_the_date_that_is_asked_for()
+    {
+        using var folder = new FreshFolder().WithATray();
+        var later = Orders(folder, null, true, "--like", "tray", "--start", "2027-06-07").ReadJson().Field("newOrder");
+        Assert.True(string.CompareOrdinal(later.Field("finish").Text("planned"), "2027-06-14") > 0);
+        var past = Orders(folder, null, true, "--like", "tray", "--start", "2027-02-07");
+        Assert.Equal((2, "--start: Sun 7 Feb 2027 is past; today is Mon 1 Mar 2027\n"), (past.ExitCode, past.Error));
+        Assert.Equal(2, Orders(folder, null, true, "--start", "2027-06-07").ExitCode);
+        Assert.Equal(3, Orders(folder, null, true, "--like", "trap").ExitCode);
+    }
+
+    [Fact]
+    public void One_broken_file_and_nothing_is_planned()
+    {
+        using var folder = Two().WithJob("box", Box.Replace("due:", "priority: 0\ndue:", StringComparison.Ordinal));
+        var refused = Orders(folder, null, asJson: false);
+        Assert.Equal((1, ""), (refused.ExitCode, refused.Out));
+        Assert.Contains("jobs/box.yaml:3:11: '0' cannot be a priority; expected a whole number from 1 to 9", refused.Error, StringComparison.Ordinal);
+        Assert.Equal("jobs/box.yaml", Assert.Single(Mistakes(Orders(folder))).Text("file"));
+
+        static IReadOnlyList<JsonElement> Mistakes(Typed answer)
+        {
+            using var document = JsonDocument.Parse(answer.Out);
+            return document.RootElement.Clone().List("mistakes");
+        }
+    }
+
+    [Fact]
+    public void What_cannot_be_planned_names_the_order_and_its_task()
+    {
+        using var folder = Two().WithJob("box", Box.Replace("{600 mm: 4}", "{600 mm: 40}", StringComparison.Ordinal));
+        var refused = Orders(folder, null, asJson: false);
+        Assert.Equal(1, refused.ExitCode);
+        Assert.StartsWith("The orders cannot be planned:\n- Box: ", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Stock_that_does_not_yield_every_part_names_the_order()
+    {
+        using var folder = Two().WithJob("box", Box.Replace("part: side, count: 2", "part: side, count: 30", StringComparison.Ordinal));
+        var refused = Orders(folder, null, asJson: false);
+        Assert.Equal(1, refused.ExitCode);
+        Assert.StartsWith("Box:\n", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Boards_that_two_jobs_count_on_are_remarked()
+    {
+        using var folder = new FreshFolder().WithATray().WithJob("other", ATrayShop.Job.Replace("job: Tray", "job: Other", StringComparison.Ordinal));
+        Assert.Contains("Other and Tray both count on board A of the same timber and size", Orders(folder, null, asJson: false).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        using var apart = Two();
+        Assert.DoesNotContain("count on board", Orders(apart, null, asJson: false).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_sheet_to_pin_up_has_the_orders_and_two_weeks()
+    {
+        using var folder = Two();
+        Assert.Equal(0, Orders(folder, null, false, "--pdf", folder.File("orders.pdf")).ExitCode);
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(folder.File("orders.pdf"));
+        var text = string.Join(' ', pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
+        Assert.InRange(pdf.NumberOfPages, 1, 2);
+        Assert.Contains("Orders in hand", text, StringComparison.Ordinal);
+        Assert.Contains("Monday 8 March 2027", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Monday 15 March 2027", text, StringComparison.Ordinal);
+    }
+
+    private static Instant Start => Instant.FromUtc(2027, 3, 1, 0, 0);
+
+    private static FreshFolder Two() => new FreshFolder().WithATray().WithJob("box", Box);
+
+    private static Typed Orders(FreshFolder folder, Instant? now = null, bool asJson = true, params string[] options) =>
+        Typed.At(now ?? Start, ["orders", "--shop", folder.Path, "--effort", "quick", "--schedules", "400", .. asJson ? (string[])["--json"] : [], .. options]);
+}
