@@ -68,7 +68,6 @@ internal static class OrdersJson
         ChanceOfDate = forecast.ChanceOfDue,
         forecast.Trials,
         forecast.Unfinished,
-        forecast.Overruns,
         forecast.Seed,
     };
 

@@ -1,8 +1,8 @@
 namespace ShopDays.Plans;
 
 /// <summary>
-/// Looks for a good order of work that is placed when other work stands already, and so takes the time that it leaves:
-/// blocks are moved one at a time, and a move that makes nothing worse is kept. One seed gives one answer.
+/// Makes an order of work better by moving its blocks one at a time; a move that makes nothing worse is kept. What is
+/// settled stays in front: it is placed first, and the rest takes the time that it leaves. One seed gives one answer.
 /// </summary>
 internal sealed class BehindSearch
 {
@@ -19,16 +19,19 @@ internal sealed class BehindSearch
     /// <param name="settled">Blocks that keep their order, and come before all others.</param>
     /// <param name="behind">The others, in an order to begin with.</param>
     /// <param name="seed">Where chance comes from.</param>
-    public BehindSearch(ScheduleProblem problem, int[] settled, int[] behind, int seed)
+    public BehindSearch(ScheduleProblem problem, IReadOnlyList<int> settled, IReadOnlyList<int> behind, int seed)
     {
         this.problem = problem;
-        this.settled = settled.Length;
+        this.settled = settled.Count;
         generator = new(problem);
         trial = new(problem.Tasks.Length, problem.Orders.Length);
         draws = new(seed);
         order = [.. settled, .. behind];
         place = new int[problem.Blocks];
     }
+
+    /// <summary>The score of the order that was found.</summary>
+    public ScheduleScore Best { get; private set; } = ScheduleScore.None;
 
     /// <summary>How many schedules were made.</summary>
     public int Tried { get; private set; }
@@ -38,8 +41,8 @@ internal sealed class BehindSearch
     /// <returns>The best order; null when the calendars end before the work.</returns>
     public int[]? Find(int budget)
     {
-        var best = Score();
-        if (best == ScheduleScore.None)
+        Best = Score();
+        if (Best == ScheduleScore.None)
         {
             return null;
         }
@@ -54,9 +57,9 @@ internal sealed class BehindSearch
             var (from, to) = DrawMove();
             Move(from, to);
             var moved = Score();
-            if (moved <= best)
+            if (moved <= Best)
             {
-                best = moved;
+                Best = moved;
             }
             else
             {

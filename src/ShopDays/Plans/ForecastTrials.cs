@@ -106,25 +106,27 @@ internal static class ForecastTrials
 
     /// <summary>
     /// A task's share is its covariance with the finish out of all that are above zero. Were the finish the sum of
-    /// some of the times, the shares would be those of its variance. Orders share the maker's pace, so that all their times
-    /// go with a finish: of another order only what is begun before it can decide it.
+    /// some of the times, the shares would be those of its variance. Of another order only what is begun before the
+    /// finish can decide it, and of that only what does not merely go with it by the maker's pace.
     /// </summary>
     private static IReadOnlyList<DecidingTask> Deciding(PlanRequest request, int place, int[] finish, Schedule plan)
     {
         var trials = Enumerable.Range(0, finish.Length).Where(trial => finish[trial] < CompiledCalendar.Never).ToArray();
         var finishes = trials.Select(trial => (double)finish[trial]).ToArray();
-        var spread = Covariance(finishes, finishes);
+        var spread = SharedPace.Covariance(finishes, finishes);
         if (trials.Length < 2 || spread == 0)
         {
             return [];
         }
 
         var work = new WorkInHand(request.Orders);
+        var pace = new SharedPace(request, trials);
         var together = work.Tasks
             .Select((one, number) => (one.Order, one.Task, Start: plan.Start[number]))
             .Where(one => one.Order == place || one.Start < plan.Finishes[place])
             .Select(one => (one.Order, one.Task, Times: trials.Select(trial => request.Orders[one.Order].Draws.Minutes[trial][one.Task.Id]).ToArray()))
-            .Select(one => (one.Order, one.Task, Covariance: Covariance(one.Times, finishes), Spread: Covariance(one.Times, one.Times)))
+            .Where(one => one.Order == place || pace.StillMoves(one.Times, finishes))
+            .Select(one => (one.Order, one.Task, Covariance: SharedPace.Covariance(one.Times, finishes), Spread: SharedPace.Covariance(one.Times, one.Times)))
             .Where(one => one.Covariance > 0)
             .OrderByDescending(one => one.Covariance)
             .ToList();
@@ -137,11 +139,5 @@ internal static class ForecastTrials
                 one.Covariance / all,
                 Math.Min(1, one.Covariance / Math.Sqrt(one.Spread * spread)))),
         ];
-    }
-
-    private static double Covariance(double[] ones, double[] others)
-    {
-        var (mean, othersMean) = (ones.Average(), others.Average());
-        return ones.Zip(others, (one, other) => (one - mean) * (other - othersMean)).Sum() / ones.Length;
     }
 }

@@ -21,15 +21,15 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
 
         List<OrderInHand> behind = [.. request.Orders.Skip(first.Count)];
         var settled = Searched(request with { Orders = first });
-        var alone = Searched(request with { Orders = [.. behind.Select(order => order with { GivesWay = false })], Budget = Math.Max(1, request.Budget / 2) });
+        var alone = Searched(request with { Orders = [.. behind.Select(order => order with { GivesWay = false })], Budget = Part(request.Budget, 2) });
         var hours = OpenHours.FirstYear(request);
         while (true)
         {
             var problem = ProblemCompiler.Compile(request, hours);
             if (settled.Blocks is not null && alone.Blocks is not null)
             {
-                var search = new BehindSearch(problem, BlocksIn(problem, settled, 0), BlocksIn(problem, alone, settled.Problem.Tasks.Length), request.Seed);
-                if (search.Find(Math.Max(1, request.Budget / 2)) is { } blocks)
+                var search = new BehindSearch(problem, settled.BlocksIn(problem, 0), alone.BlocksIn(problem, settled.Problem.Tasks.Length), request.Seed);
+                if (search.Find(Part(request.Budget, 2)) is { } blocks)
                 {
                     blocks = new RisingOrder(problem, KindsOf(request)).Of(blocks, settled.Problem.Blocks);
                     return new(hours, problem, blocks, settled.Tried + alone.Tried + search.Tried);
@@ -47,28 +47,40 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
 
     private static FoundOrder Searched(PlanRequest request)
     {
+        var alone = request.Orders.Count == 1 ? [] : request.Orders.Select(order => Searched(request with { Orders = [order], Budget = Part(request.Budget, 4 * request.Orders.Count) })).ToList();
         var hours = OpenHours.FirstYear(request);
         while (true)
         {
             var problem = ProblemCompiler.Compile(request, hours);
             var search = new ScheduleSearch(problem, request.Seed);
-            if (search.Find(request.Budget) is { } blocks)
+            var blocks = search.Find(alone.Count == 0 ? request.Budget : Part(request.Budget, 2));
+            var inTurn = alone.Count == 0 ? null : new OrdersInTurn(problem, alone);
+            if (inTurn?.Find(Part(request.Budget, 4), request.Seed) is { } turns && (blocks is null || inTurn.Score < search.BestScore))
             {
-                return new(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), search.Tried);
+                blocks = turns;
+            }
+
+            var tried = search.Tried + (inTurn?.Tried ?? 0) + alone.Sum(one => one.Tried);
+            if (blocks is not null)
+            {
+                return new(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
             }
 
             if (hours.Longer(request) is not { } longer)
             {
-                return new(hours, problem, null, search.Tried);
+                return new(hours, problem, null, tried);
             }
 
             hours = longer;
         }
     }
 
-    /// <summary>The blocks of a problem in which some of its orders were planned by themselves, in the order found then.</summary>
-    private static int[] BlocksIn(ScheduleProblem problem, FoundOrder found, int firstTask) =>
-        [.. found.Blocks!.Select(block => problem.BlockOf(firstTask + found.Problem.Members(block)[0]))];
+    private static int Part(int budget, int parts) => Math.Max(1, budget / parts);
+
+    /// <summary>The blocks of a larger problem, in the order found here for some of its orders by themselves.</summary>
+    /// <param name="problem">The larger problem.</param>
+    /// <param name="firstTask">The number in it of the first of their tasks.</param>
+    public IReadOnlyList<int> BlocksIn(ScheduleProblem problem, int firstTask) => [.. Blocks!.Select(block => problem.BlockOf(firstTask + Problem.Members(block)[0]))];
 
     /// <summary>What each task is like but for its number: the same work on the same parts, in the same board.</summary>
     private static IReadOnlyList<string> KindsOf(PlanRequest request) => [.. new WorkInHand(request.Orders).Tasks.Select(KindOf)];

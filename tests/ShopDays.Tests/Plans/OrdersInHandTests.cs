@@ -125,6 +125,42 @@ public sealed class OrdersInHandTests
     }
 
     [Fact]
+    public void Another_orders_tasks_that_only_share_the_makers_pace_do_not_decide()
+    {
+        // One pace for all in each course. Paper work of the second fits into the first's wait and never holds it up;
+        // sawing of the third stands in front of it, and its own luck moves it.
+        var draws = new Random(11);
+        var courses = Enumerable.Range(0, 400).Select(_ => (Pace: 0.7 + (0.6 * draws.NextDouble()), One: draws.NextDouble(), Two: draws.NextDouble(), Three: draws.NextDouble())).ToList();
+        var third = new AJob().Task("saw", 70).Order([.. courses.Select(one => new[] { (40 * one.Pace) + (60 * one.Three) })]) with { Name = "third" };
+        var first = new AJob().Worker("09:00-17:00").Task("glue", 60).Task("plane", 60).Then("glue", "plane", new(Duration.FromHours(3), "glue hardens"));
+        var order = first.Order([.. courses.Select(one => new[] { 50 * one.Pace, (50 * one.Pace) + (10 * one.One) })]) with { Name = "first", GivesWay = true };
+        var second = new AJob().Task("draw", 40).Order([.. courses.Select(one => new[] { (30 * one.Pace) + (10 * one.Two) })]) with { Name = "second", GivesWay = true };
+        var planned = Assert.IsType<PlanAnswer.Planned>(PlanMaker.Plan(first.Request() with { Orders = [third, order, second], Budget = 100 }));
+        var names = planned.Forecasts[1].Deciding.Select(one => one.Task.Name).ToHashSet();
+        Assert.Equal(["glue", "plane", "saw"], names.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_near_date_is_not_lost_among_the_tasks_of_a_large_order()
+    {
+        // Three tasks with a night between each, due on the third day: there is no day to lose beside forty others.
+        var large = new AJob();
+        for (var task = 0; task < 40; task++)
+        {
+            large.Task($"large {task}", 55);
+            if (task % 8 > 0)
+            {
+                large.Then($"large {task - 1}", $"large {task}");
+            }
+        }
+
+        var night = new Work.Wait(Duration.FromHours(12), "it dries");
+        var small = new AJob { Due = AJob.Monday.PlusDays(2) }.Task("one", 50).Task("two", 50).Task("three", 50).Then("one", "two", night).Then("two", "three", night);
+        var plan = Planned([large.Order() with { Name = "large" }, small.Order() with { Name = "small" }]).Plan;
+        Assert.Equal(AJob.Monday.PlusDays(2), plan.Finishes[1].Date);
+    }
+
+    [Fact]
     public void What_cannot_be_planned_names_its_order()
     {
         var one = new AJob().Task("saw", 60).Order() with { Name = "one" };
