@@ -64,6 +64,7 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
             Read = another.Read,
             Start = another.Start,
             Left = now.Left[^1],
+            Others = [.. open.Select(order => order.Title)],
             Behind = behind!,
             Among = open.Count == 0 ? null : now.WithAnother(givesWay: false) as PlanAnswer.Planned,
         });

@@ -7,7 +7,7 @@ namespace ShopDays.Cli.Phrases;
 /// <summary>What a maker should hear about orders in hand beside their dates.</summary>
 internal static class OrderWords
 {
-    private const int MostNames = 4;
+    private const int MostNames = 3;
 
     /// <summary>Dates that are over, and starts that are past while nothing is logged.</summary>
     public static IReadOnlyList<string> OfDates(IReadOnlyList<ToldOrder> orders, LocalDate today) =>

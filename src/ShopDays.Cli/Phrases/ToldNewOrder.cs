@@ -26,6 +26,9 @@ internal sealed record ToldNewOrder
     /// <summary>A plan in which it is worked in among the others; null when there are no others.</summary>
     public required PlanAnswer.Planned? Among { get; init; }
 
+    /// <summary>The orders in hand, as they are called.</summary>
+    public required IReadOnlyList<string> Others { get; init; }
+
     /// <summary>What may become of it behind the others.</summary>
     public FinishForecast Forecast => Behind.Forecasts[^1];
 
@@ -37,7 +40,18 @@ internal sealed record ToldNewOrder
     /// <summary>What that means for the others, and what the other way would mean.</summary>
     public string Policy => Among is null
         ? "No order is in hand; it has the shop to itself."
-        : $"That is with the time that the orders in hand leave: nothing of theirs is done later for it, and their chances stay as they are. Worked in among them instead, it could be promised for {DateOf(Among.Forecasts[^1].P80)}, and their chances would be those of the last column.";
+        : $"That is with the time that the orders in hand leave: nothing of theirs is done later for it, and their chances stay as they are. Worked in among them instead, it could be promised for {DateOf(Among.Forecasts[^1].P80)}; {Cost(Among)}.";
+
+    /// <summary>What working it in costs the order that loses most; less than half a percent is nobody's loss.</summary>
+    private string Cost(PlanAnswer.Planned among)
+    {
+        var most = Others
+            .Select((order, place) => (Order: order, Before: Behind.Forecasts[place].ChanceOfDue ?? 0, After: among.Forecasts[place].ChanceOfDue ?? 0))
+            .MaxBy(one => one.Before - one.After);
+        return most.Before - most.After < 0.005
+            ? "that costs none of them any of the chance of its date"
+            : $"that costs {most.Order} the most, whose chance of its date goes from {OrderWords.Chance(most.Before)} to {OrderWords.Chance(most.After)}";
+    }
 
     /// <summary>A date, or that there is none.</summary>
     public static string DateOf(ZonedDateTime? time) => time is { } known ? DateWords.Of(known.Date) : "no date within the years looked at";

@@ -120,7 +120,7 @@ internal static class ForecastTrials
         }
 
         var work = new WorkInHand(request.Orders);
-        var pace = new SharedPace(request, trials);
+        var pace = new SharedPace(request.Orders[place], trials);
         var together = work.Tasks
             .Select((one, number) => (one.Order, one.Task, Start: plan.Start[number]))
             .Where(one => one.Order == place || one.Start < plan.Finishes[place])

@@ -1,8 +1,8 @@
 namespace ShopDays.Plans;
 
 /// <summary>
-/// What the drawn times of all orders have in common in each trial: one maker is slow at all of them or at none. It makes
-/// any task's time go with any order's finish, and so hides which tasks of another order really hold it up.
+/// The pace of each trial, as an order's own tasks tell it. One maker is slow at all orders or at none, which makes any
+/// task's time go with any order's finish; what still goes with it when this pace is taken out holds the order up.
 /// </summary>
 internal sealed class SharedPace
 {
@@ -14,20 +14,20 @@ internal sealed class SharedPace
 
     private readonly double[] pace;
 
-    /// <summary>Works it out: the mean of the logarithms of all times.</summary>
-    /// <param name="request">The orders.</param>
+    /// <summary>Works it out: the mean of the logarithms of the order's times.</summary>
+    /// <param name="own">The order.</param>
     /// <param name="trials">The trials that count.</param>
-    public SharedPace(PlanRequest request, int[] trials) =>
-        pace = [.. trials.Select(trial => request.Orders.SelectMany(order => order.Draws.Minutes[trial]).Select(minutes => Math.Log(Math.Max(minutes, 1))).DefaultIfEmpty().Average())];
+    public SharedPace(OrderInHand own, int[] trials) =>
+        pace = [.. trials.Select(trial => own.Draws.Minutes[trial].Select(minutes => Math.Log(Math.Max(minutes, 1))).DefaultIfEmpty().Average())];
 
-    /// <summary>Whether a task's times still go with a finish when the pace is taken out of both, or are the pace themselves.</summary>
+    /// <summary>Whether times of a task of another order still go with a finish when the pace is taken out of both.</summary>
     public bool StillMoves(double[] times, double[] finishes)
     {
         var (withFinish, withPace, finishWithPace) = (Correlation(times, finishes), Correlation(times, pace), Correlation(finishes, pace));
         var rest = (1 - (withPace * withPace)) * (1 - (finishWithPace * finishWithPace));
 
-        // Nothing is left of times that all are one task's, but rounding.
-        return rest < 1e-9 || (withFinish - (withPace * finishWithPace)) / Math.Sqrt(rest) >= LeastEffect;
+        // Nothing but rounding is left of times that are all pace.
+        return rest > 1e-9 && (withFinish - (withPace * finishWithPace)) / Math.Sqrt(rest) >= LeastEffect;
     }
 
     /// <summary>The mean product of what two rows of figures are off their means.</summary>

@@ -1,6 +1,7 @@
 using CsCheck;
 using NodaTime;
 using ShopDays.Plans;
+using ShopDays.Work;
 using Xunit;
 
 namespace ShopDays.Tests.Plans;
@@ -154,7 +155,7 @@ public sealed class OrdersInHandTests
             }
         }
 
-        var night = new Work.Wait(Duration.FromHours(12), "it dries");
+        var night = new Wait(Duration.FromHours(12), "it dries");
         var small = new AJob { Due = AJob.Monday.PlusDays(2) }.Task("one", 50).Task("two", 50).Task("three", 50).Then("one", "two", night).Then("two", "three", night);
         var plan = Planned([large.Order() with { Name = "large" }, small.Order() with { Name = "small" }]).Plan;
         Assert.Equal(AJob.Monday.PlusDays(2), plan.Finishes[1].Date);

@@ -8,6 +8,9 @@ namespace ShopDays.Cli.Paper.Orders;
 /// <summary>The orders in hand as a sheet to pin up: their dates, and whose work the sessions of the next two weeks hold.</summary>
 internal static class OrdersBook
 {
+    // The roomiest first: the orders take the first that lets them stand on one side of a sheet.
+    private static readonly Way[] Ways = [new(10.5, 9, 6), new(10, 8.5, 4), new(9.5, 8, 3)];
+
     /// <summary>Sets it. The same values give the same bytes.</summary>
     /// <param name="told">The orders.</param>
     /// <param name="made">When.</param>
@@ -16,7 +19,8 @@ internal static class OrdersBook
     {
         using var book = new Book(new Imprint("Orders in hand", $"Orders in hand, {told.Shop.Name}", "en", made));
         var sheet = new Sheet(book, told.Shop.Paper, Margins.Usual, new($"Orders in hand, {told.Shop.Name}", $"Two weeks from {DateWords.Of(told.From)}", $"Made {DateWords.Long(told.Today)}"));
-        foreach (var block in Blocks(told))
+        var blocks = Densities.First(Ways, way => [.. Blocks(told, way)], new(sheet.Area.Width, sheet.Area.Height)) ?? [.. Blocks(told, Ways[0])];
+        foreach (var block in blocks)
         {
             sheet.Add(block);
         }
@@ -25,7 +29,7 @@ internal static class OrdersBook
         return book.ToBytes();
     }
 
-    private static IEnumerable<Block> Blocks(ToldOrders told)
+    private static IEnumerable<Block> Blocks(ToldOrders told, Way way)
     {
         yield return new Heading("Orders in hand", TypeScale.Title) { BookmarkLevel = 0, Above = 0 };
         if (told.Plan is not { } plan)
@@ -38,23 +42,23 @@ internal static class OrdersBook
         yield return new Table(
             [
                 Column.Shared("Order"),
-                Column.Fixed("Its date", 74),
-                Column.Fixed("As likely as not", 74),
-                Column.Fixed("Four in five", 74),
-                Column.Fixed("Chance of its date", 52, Align.Right),
+                Column.Fixed("Its date", 78),
+                Column.Fixed("As likely as not", 78),
+                Column.Fixed("Four in five", 78),
+                Column.Fixed("Chance of its date", 62, Align.Right),
             ],
-            [.. told.Orders.Select(RowOf)],
-            TypeScale.Bench with { Size = 11.5 });
+            [.. told.Orders.Select(order => RowOf(order, way))],
+            TypeScale.Bench with { Size = way.Size + 0.5 });
         string[] notes = [.. told.Orders.Where(order => order.DaysLate > 0).Select(order => $"{order.Title} is {CountWords.Of(order.DaysLate, "day")} late in this plan."), .. OrderWords.OfDates(told.Orders, told.Today), .. OrderWords.OfBoards(told.Orders)];
         if (notes.Length > 0)
         {
-            yield return new NoteBox("To settle", notes, TypeScale.Body) { Caution = true };
+            yield return new NoteBox("To settle", notes, TypeScale.Body with { Size = way.Size }) { Caution = true };
         }
 
-        yield return new Heading("The next two weeks", TypeScale.Heading) { BookmarkLevel = 0 };
+        yield return new Heading($"Two weeks from {DateWords.Long(told.From)}", TypeScale.Heading) { BookmarkLevel = 0 };
         foreach (var day in told.Near.GroupBy(session => session.Session.Date))
         {
-            yield return DayOf(told, day.Key, [.. day]);
+            yield return DayOf(told, day.Key, [.. day], way);
         }
 
         if (PaperNames.Remark([told.Shop.Name, .. told.Orders.Select(order => order.Title), .. told.Near.SelectMany(session => session.Work).Select(work => work.Task.Name)]) is { } remark)
@@ -63,28 +67,34 @@ internal static class OrdersBook
         }
     }
 
-    private static Row RowOf(ToldOrder order) => Row.Of(
-        new TextCell(order.Title) { Style = (TypeScale.Bench with { Size = 11.5 }).In(Weight.SemiBold), Note = $"{HourWords.Of(order.Left)} at the bench{(order.IsBegun ? " left" : "")}, planned for {DateWords.Of(order.Planned.Date)}" },
+    private static Row RowOf(ToldOrder order, Way way) => Row.Of(
+        new TextCell(order.Title) { Style = new(way.Size + 0.5, Weight.SemiBold), Note = $"{HourWords.Of(order.Left)} at the bench{(order.IsBegun ? " left" : "")}, planned {DateWords.Plain(order.Planned.Date)}" },
         order.Date is { } date ? DateWords.Plain(date) : "none",
         DateOf(order.Forecast.P50),
         DateOf(order.Forecast.P80),
         order.Forecast.ChanceOfDue is { } chance ? OrderWords.Chance(chance) : "");
 
-    private static Together DayOf(ToldOrders told, LocalDate date, IReadOnlyList<PlannedSession> sessions) => new(
-        new Heading(DateWords.Long(date), TypeScale.Subheading) { Above = 6 },
+    private static Together DayOf(ToldOrders told, LocalDate date, IReadOnlyList<PlannedSession> sessions, Way way) => new(
+        new Heading(DateWords.Long(date), TypeScale.Subheading with { Size = way.Size + 1.5 }) { Above = way.Above },
         new Table(
             [Column.Fixed("", 78), Column.Fixed("", 14), Column.Shared("")],
-            [.. sessions.SelectMany(session => RowsOf(told, session))],
-            TypeScale.Body) { After = 2 });
+            [.. sessions.SelectMany(session => RowsOf(told, session, way))],
+            TypeScale.Body with { Size = way.Size }) { After = 2 });
 
-    private static IEnumerable<Row> RowsOf(ToldOrders told, PlannedSession session)
+    private static IEnumerable<Row> RowsOf(ToldOrders told, PlannedSession session, Way way)
     {
         var hours = $"{DateWords.At(session.Session.Start)}-{DateWords.At(session.Session.End)}{(told.Shop.Workers.Count > 1 ? " " + session.Session.Worker : "")}";
         foreach (var (place, (order, words)) in OrderWords.Of(session).Index())
         {
-            yield return Row.Of(place == 0 ? hours : "", new TickCell(), new TextCell(order) { Style = TypeScale.Body.In(Weight.SemiBold), Note = words, NoteStyle = TypeScale.Small, NoteRunsOn = true });
+            yield return Row.Of(place == 0 ? hours : "", new TickCell(), new TextCell(order) { Style = new(way.Size, Weight.SemiBold), Note = words, NoteStyle = TypeScale.Small with { Size = way.Aside }, NoteRunsOn = true });
         }
     }
 
     private static string DateOf(ZonedDateTime? time) => time is { } known ? DateWords.Plain(known.Date) : "not in years";
+
+    /// <summary>How closely the sheet is set.</summary>
+    /// <param name="Size">Of its text.</param>
+    /// <param name="Aside">Of what is done in a session.</param>
+    /// <param name="Above">White above each date, in points.</param>
+    private readonly record struct Way(double Size, double Aside, double Above);
 }
