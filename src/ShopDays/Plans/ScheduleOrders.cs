@@ -4,6 +4,9 @@ namespace ShopDays.Plans;
 internal sealed class ScheduleOrders
 {
     private readonly ScheduleProblem problem;
+    /// <summary>How many of the longest tails what leads to an appointment is worth more: no likeness and no chance outweighs it.</summary>
+    private const double Appointed = 3;
+
     private readonly double[] tail;
     private readonly double longest;
     private readonly int[] key;
@@ -29,6 +32,7 @@ internal sealed class ScheduleOrders
         }
 
         longest = tail.DefaultIfEmpty().Max();
+        PutAppointmentsFirst();
     }
 
     /// <summary>Writes an order.</summary>
@@ -107,6 +111,26 @@ internal sealed class ScheduleOrders
             {
                 ready.Add(block);
             }
+        }
+    }
+
+    /// <summary>What is fixed for a time is placed before its time is taken by other work, and with it all that comes before it.</summary>
+    private void PutAppointmentsFirst()
+    {
+        var leads = new bool[problem.Blocks];
+        for (var block = problem.Blocks - 1; block >= 0; block--)
+        {
+            foreach (var task in problem.Members(block))
+            {
+                leads[block] |= problem.Tasks[task].StartBy < CompiledCalendar.Never;
+            }
+
+            foreach (var after in problem.BlocksAfter(block))
+            {
+                leads[block] |= leads[after];
+            }
+
+            tail[block] += leads[block] ? Appointed * longest : 0;
         }
     }
 
