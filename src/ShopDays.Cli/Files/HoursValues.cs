@@ -18,10 +18,13 @@ internal static class HoursValues
         ("sunday", IsoDayOfWeek.Sunday),
     ];
 
+    /// <summary>Hours of one date in one piece.</summary>
+    public static ValueReader<DayHours> InADay { get; } = Values.Of("hours such as 08:00-12:00", (text, _) => DayHours.Read(text));
+
     /// <summary>The hours of one date.</summary>
     public static ValueReader<ShopHours> OfOneDay { get; } = (node, reading) =>
     {
-        var all = Values.OneOrMore(Values.Of("hours such as 08:00-12:00", (text, _) => DayHours.Read(text)))(node, reading).Value!;
+        var all = Values.OneOrMore(InADay)(node, reading).Value!;
         if (all.Any(one => !one.IsRead))
         {
             return Field<ShopHours>.Wrong(node.Place);
@@ -90,11 +93,18 @@ internal static class HoursValues
         return Field<IReadOnlyDictionary<LocalDate, ShopHours>>.Read(node.Place, dates);
     };
 
+    /// <summary>A time of day.</summary>
+    public static ValueReader<LocalTime> TimeOfDay { get; } = Values.Of("a time of day such as 10:00", (text, _) => DayHours.ReadTime(text));
+
     /// <summary>Hours that may go over midnight.</summary>
     public static ValueReader<DayHours> OverMidnight { get; } = Values.Of("hours such as 20:00-08:00", (text, _) => DayHours.ReadOverMidnight(text));
 
     /// <summary>A date, or a first and a last date.</summary>
     public static ValueReader<DateInterval> Dates { get; } = Values.Of("a date such as 2027-08-02, or 2027-08-02..2027-08-15", (text, _) => DateText.ReadSpan(text));
+
+    /// <summary>Reads <c>closed</c>.</summary>
+    public static ClosedDates Closed(Section section) =>
+        new(section.Optional("closed", Values.OneOrMore(Dates)).Or([]).Where(one => one.IsRead).Select(one => one.Value!));
 
     private static IReadOnlyList<YamlEntry>? Entries(YamlNode node, string name, Reading reading)
     {

@@ -40,6 +40,9 @@ internal sealed record Shop
     /// <summary>Dates with hours of their own.</summary>
     public required ExtraDates Extra { get; init; }
 
+    /// <summary>Hours of single dates that are promised to something else, with whose they are.</summary>
+    public IReadOnlyList<ShopAppointment> Appointments { get; init; } = [];
+
     /// <summary>Hours without noise.</summary>
     public required QuietHours Quiet { get; init; }
 
@@ -77,9 +80,10 @@ internal sealed record Shop
         Worker = worker.Name,
         Place = Place,
         Week = worker.Week ?? Week,
-        // Extra dates are the shop's; a helper with hours of their own keeps to these.
-        Extra = worker.Week is null ? Extra : ExtraDates.None,
-        Closed = Closed,
+        // A helper with hours of their own keeps to these on the shop's extra dates; what is said of one worker goes before what is said of all.
+        Extra = (worker.Week is null ? Extra.Without(worker.Closed) : ExtraDates.None).With(worker.Extra),
+        Closed = new(Closed.Spans.Concat(worker.Closed.Spans)),
+        Appointments = [.. Appointments.Where(one => one.Who.Count == 0 || one.Who.Contains(worker.Name)).Select(one => one.What)],
         Daylight = Daylight,
         Quiet = Quiet,
         Overhead = Overhead,
@@ -94,7 +98,19 @@ internal sealed record ShopLearning(Duration? HalfLife);
 /// <summary>Somebody who works in the shop.</summary>
 /// <param name="Name">The name, one of a kind in the shop.</param>
 /// <param name="Week">Hours of their own; null for the shop's.</param>
-internal sealed record Worker(string Name, ShopWeek? Week);
+internal sealed record Worker(string Name, ShopWeek? Week)
+{
+    /// <summary>Dates with hours of their own, the helper's mornings.</summary>
+    public ExtraDates Extra { get; init; } = ExtraDates.None;
+
+    /// <summary>Dates on which they do not come, beside those on which the shop is closed.</summary>
+    public ClosedDates Closed { get; init; } = ClosedDates.None;
+}
+
+/// <summary>An appointment of a shop.</summary>
+/// <param name="What">What and when.</param>
+/// <param name="Who">The workers whose time it takes; none for all.</param>
+internal sealed record ShopAppointment(Appointment What, IReadOnlyList<string> Who);
 
 /// <summary>What the shop charges and costs.</summary>
 /// <param name="Rate">Money for an hour.</param>

@@ -49,9 +49,11 @@ internal static class ShopFile
             findings.Add(ShopMistakes.NoHours(week.Place));
         }
 
-        var closed = shop.Optional("closed", Values.OneOrMore(HoursValues.Dates));
+        var closed = HoursValues.Closed(shop);
         var quiet = shop.Optional("quiet", Values.OneOrMore(HoursValues.OverMidnight));
+        var beforeWorkers = findings.Count;
         var workers = ShopSections.Workers(shop);
+        var workersAreKnown = findings.Count == beforeWorkers;
         var read = new Shop
         {
             Name = name.Or(""),
@@ -62,8 +64,9 @@ internal static class ShopFile
             Paper = shop.Optional("paper", Values.Choice("a size of paper", [.. PaperSize.All.Select(one => (one.Name, one))]), PaperSize.A4),
             Week = new(week.Or(new Dictionary<IsoDayOfWeek, ShopHours>())),
             Daylight = shop.Inner("daylight", "the daylight", ReadDaylight) ?? DaylightRule.Lamps,
-            Closed = new(ReadOnes(closed)),
+            Closed = closed,
             Extra = new(extra.Or(new Dictionary<LocalDate, ShopHours>())),
+            Appointments = ShopSections.Appointments(shop, workers, workersAreKnown),
             Quiet = new(ReadOnes(quiet)),
             Overhead = shop.Inner("overhead", "the overhead", ReadOverhead) ?? Overhead.None,
             LeastSession = shop.Optional("least-session", ShopSections.SomeTime("the least session"), WorkTime.FromMinutes(45)),

@@ -27,6 +27,9 @@ internal static class ShopMistakes
     public static Finding WorkerTwice(Place place, string name) =>
         Finding.At(place, $"{QuotedText.Of(name)} is the name of a second worker") with { Expected = "a name for each" };
 
+    public static Finding UnknownWorker(Place place, string typed, IReadOnlyList<string> workers) =>
+        Finding.At(place, $"{QuotedText.Of(typed)} is not one of the workers") with { Expected = ValueMistakes.AnyOf(workers, "workers"), Nearest = NearestName.To(typed, workers) };
+
     public static Finding ClampsTwice(Place place, string reach) =>
         Finding.At(place, $"clamps of {reach} stand here for the second time") with { Expected = "one count for each reach" };
 

@@ -24,12 +24,39 @@ internal static class ShopSections
             }
 
             var hours = line.Optional("hours", HoursValues.OfAWeek);
-            return new Worker(name.Or(""), hours.IsRead ? new ShopWeek(hours.Value!) : null);
+            return new Worker(name.Or(""), hours.IsRead ? new ShopWeek(hours.Value!) : null)
+            {
+                Extra = new(line.Optional("extra", HoursValues.OfDates).Or(new Dictionary<LocalDate, ShopHours>())),
+                Closed = HoursValues.Closed(line),
+            };
         });
         return workers.Count == 0 ? [new Worker("maker", null)] : workers;
     }
 
-    /// <summary>Reads <c>limits</c>, <c>clamps</c> and <c>benches</c>.</summary>
+    /// <summary>Reads <c>appointments</c>.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="workers">Those whose time may be taken.</param>
+    /// <param name="areKnown">Whether every worker's name could be read; otherwise nothing is said of names that are not there.</param>
+    public static IReadOnlyList<ShopAppointment> Appointments(Section shop, IReadOnlyList<Worker> workers, bool areKnown)
+    {
+        string[] names = [.. workers.Select(worker => worker.Name)];
+        return shop.Lines("appointments", "an appointment", line =>
+        {
+            var what = line.Required("appointment", Values.Name("what comes, such as timber delivery"), "what comes, such as timber delivery");
+            var on = line.Required("on", Values.Date, "its date, such as 2027-04-06");
+            var at = line.Required("at", HoursValues.InADay, "its hours, such as 10:00-11:00");
+            var who = line.Optional("who", Values.OneOrMore(WorkerOf(names, areKnown))).Or([]);
+            return new ShopAppointment(new(what.Or(""), on.Value, at.Value), [.. who.Where(one => one.IsRead).Select(one => one.Value!)]);
+        });
+    }
+
+    private static ValueReader<string> WorkerOf(string[] names, bool areKnown) => (node, reading) =>
+        Values.Text("the name of a worker")(node, reading).Unless(
+            reading.Findings,
+            name => names.Contains(name, StringComparer.OrdinalIgnoreCase) || !areKnown ? null : ShopMistakes.UnknownWorker(node.Place, name, names))
+            .Select(name => names.FirstOrDefault(one => string.Equals(one, name, StringComparison.OrdinalIgnoreCase)) ?? name);
+
+    /// <summary>Reads <c>limits</c>, <c>clamps</c>, <c>benches</c> and <c>floor</c>.</summary>
     public static ShopLimits Limits(Section shop, int workers)
     {
         var usual = new ShopLimits();
@@ -55,6 +82,7 @@ internal static class ShopSections
         {
             Clamps = [.. clamps.Cast<ClampsHeld>()],
             Benches = shop.Optional("benches", Values.Whole("a count of benches", 1, 20), usual.Benches),
+            Floor = shop.Optional("floor", SomeFloor) is { IsRead: true } floor ? floor.Value : null,
             Workers = workers,
         };
     }
@@ -96,6 +124,9 @@ internal static class ShopSections
 
     private static ValueReader<Duration> HalfLife { get; } = (node, reading) => Values.Wait(node, reading)
         .Unless(reading.Findings, wait => wait >= Duration.FromDays(1) ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the half-life of what was learned", "a day at least, such as 540d"));
+
+    private static ValueReader<Area> SomeFloor { get; } = (node, reading) => Values.Floor(node, reading)
+        .Unless(reading.Findings, area => area > Area.Zero ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "free floor", "more than nothing, such as 40 sq ft"));
 
     private static ValueReader<Mass> SomeWeight { get; } = (node, reading) => Values.Weight(node, reading)
         .Unless(reading.Findings, mass => mass > Mass.Zero ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "what one person lifts", "more than nothing, such as 23 kg"));

@@ -136,6 +136,9 @@ internal static class Values
     /// <summary>A weight.</summary>
     public static ValueReader<Mass> Weight { get; } = Of("a weight such as 23 kg or 51 lb", (text, _) => MassText.Read(text));
 
+    /// <summary>An area of floor.</summary>
+    public static ValueReader<Area> Floor { get; } = Of("an area such as 40 sq ft or 3.7 m2", (text, _) => AreaText.Read(text));
+
     /// <summary>A temperature.</summary>
     public static ValueReader<Temperature> Degrees { get; } = Of("a temperature such as 14 C or 57 F", (text, _) => TemperatureText.Read(text));
 

@@ -23,7 +23,7 @@ internal static class UnusedWords
         var days = string.Join(", ", span.Days.Select(day => day.ToString()));
         var whose = shop.Workers.Count > 1 ? $" ({span.Worker})" : "";
         var dates = span.First == span.Last ? $"on {Date(span.First)}" : $"from {Date(span.First)} to {Date(span.Last)}";
-        return $"{days} {span.Hours}{whose}, {dates}: {Why(span.Reason, shop)}";
+        return $"{days} {span.Hours}{whose}, {dates}: {span.Appointment ?? Why(span.Reason, shop)}";
     }
 
     private static string Why(UnusedReason reason, Shop shop) => reason switch
@@ -32,6 +32,7 @@ internal static class UnusedWords
         UnusedReason.TooShort => $"too short: less than {WorkTimeText.Write(shop.LeastSession)} ('least-session') is left to work in when the shop is opened and swept",
         UnusedReason.ClockSkipped => "the clock is put forward over them",
         UnusedReason.Closed => "closed",
+        UnusedReason.Appointment => "an appointment",
         _ => throw new UnreachableException(),
     };
 

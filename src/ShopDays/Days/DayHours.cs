@@ -38,6 +38,13 @@ public readonly record struct DayHours
         return DayHoursText.Read(text, mayPassMidnight: false);
     }
 
+    /// <summary>Reads a time of day such as <c>10:00</c>.</summary>
+    public static TextResult<LocalTime> ReadTime(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return DayHoursText.ReadOneTime(text);
+    }
+
     /// <summary>Reads hours that may go on into the next day, such as <c>20:00-08:00</c>.</summary>
     public static TextResult<DayHours> ReadOverMidnight(string text)
     {

@@ -45,6 +45,10 @@ internal static class DayHoursText
             : TextResult<DayHours>.Read(hours);
     }
 
+    public static TextResult<LocalTime> ReadOneTime(string text) => ReadTime(text) is { } time
+        ? TextResult<LocalTime>.Read(time)
+        : TextResult<LocalTime>.Failed(0, $"{DateText.Quote(text.Trim())} is not a time of day", "hours and minutes from 00:00 to 23:59, such as 08:00");
+
     private static LocalTime? ReadTime(string text) =>
         Time.Parse(text.Trim()).TryGetValue(default, out var time) ? time : null;
 

@@ -72,24 +72,54 @@ internal sealed class DayInTheMaking(WorkingCalendar calendar, LocalDate date)
         return lit;
     }
 
-    /// <summary>Step 6, overhead: sessions of those that are worth opening up for.</summary>
+    /// <summary>Step 6, appointments and overhead: sessions of what is worth opening up for.</summary>
     public IReadOnlyList<Session> Sessions(IReadOnlyList<Stay> stays)
     {
-        var least = calendar.Overhead.OpenUpOnTheClock + calendar.Overhead.SweepUpOnTheClock + Duration.FromMinutes(calendar.LeastUseful.Minutes);
+        var zone = calendar.Place.Zone;
+        var taken = Appointments();
         var sessions = new List<Session>();
         foreach (var stay in stays)
         {
-            if (stay.Time.Duration < least)
+            foreach (var (appointment, time) in taken)
             {
-                Drop(stay.Hours, UnusedReason.TooShort, stay.Time.Duration);
-                continue;
+                if (new Stretches(time).Within(stay.Time) is { IsEmpty: false } lost)
+                {
+                    unused.Add(new(calendar.Worker, date, appointment.Hours, UnusedReason.Appointment, lost.Total) { Appointment = appointment.Name });
+                }
             }
 
-            var zone = calendar.Place.Zone;
-            sessions.Add(new(calendar.Worker, date, stay.Time.Start.InZone(zone), stay.Time.End.InZone(zone), calendar.Overhead, calendar.Quiet));
+            var (used, tooShort) = BrokenStay.Of(stay.Time, new(taken.Select(one => one.Time)), calendar.Overhead, Duration.FromMinutes(calendar.LeastUseful.Minutes));
+            foreach (var piece in tooShort)
+            {
+                Drop(piece == stay.Time ? stay.Hours : Written(piece, stay.Hours), UnusedReason.TooShort, piece.Duration);
+            }
+
+            sessions.AddRange(used.Select(piece => new Session(calendar.Worker, date, piece.Time.Start.InZone(zone), piece.Time.End.InZone(zone), piece.Overhead, calendar.Quiet)));
         }
 
         return sessions;
+    }
+
+    /// <summary>The appointments that may fall into the date's hours, in real time.</summary>
+    private List<(Appointment Appointment, Interval Time)> Appointments()
+    {
+        var known = new List<(Appointment, Interval)>();
+        foreach (var one in calendar.Appointments.Where(one => one.On == date))
+        {
+            if (ClockChange.RealTime(one.Hours, one.On, calendar.Place.Zone) is { } time)
+            {
+                known.Add((one, time));
+            }
+        }
+
+        return known;
+    }
+
+    /// <summary>A piece of some hours by the clock; the hours themselves where the clock shows one time at both its ends.</summary>
+    private DayHours Written(Interval piece, DayHours hours)
+    {
+        var (from, to) = (piece.Start.InZone(calendar.Place.Zone).TimeOfDay, piece.End.InZone(calendar.Place.Zone).TimeOfDay);
+        return from == to ? hours : DayHours.Between(from, to);
     }
 
     private Instant EndOfTheDayBefore()

@@ -21,4 +21,19 @@ public sealed class ExtraDates
 
     /// <summary>The hours of a date that has its own; nothing for every other date.</summary>
     public ShopHours? On(LocalDate date) => hours.GetValueOrDefault(date);
+
+    /// <summary>These dates, and another's before them where both have one.</summary>
+    public ExtraDates With(ExtraDates others)
+    {
+        var both = hours.ToDictionary();
+        foreach (var (date, own) in others.hours)
+        {
+            both[date] = own;
+        }
+
+        return new(both);
+    }
+
+    /// <summary>These dates without those that are closed.</summary>
+    public ExtraDates Without(ClosedDates closed) => new(hours.Where(one => !closed.Contains(one.Key)).ToDictionary());
 }

@@ -14,6 +14,9 @@ public enum UnusedReason
     /// <summary>There is no light to work by.</summary>
     NoDaylight,
 
+    /// <summary>They are promised to something else.</summary>
+    Appointment,
+
     /// <summary>What is left after opening up and sweeping up is less than is worth coming in for.</summary>
     TooShort,
 }
@@ -24,4 +27,8 @@ public enum UnusedReason
 /// <param name="Hours">The hours as written, those that touch as one.</param>
 /// <param name="Reason">Why there is no session.</param>
 /// <param name="Left">The real time that there would have been, door to door: the light, when that is what was too short.</param>
-public sealed record UnusedHours(string Worker, LocalDate Date, DayHours Hours, UnusedReason Reason, Duration Left);
+public sealed record UnusedHours(string Worker, LocalDate Date, DayHours Hours, UnusedReason Reason, Duration Left)
+{
+    /// <summary>What they are promised to; null for any other reason. The hours are then those of the appointment, and the time left is what it takes of a stay.</summary>
+    public string? Appointment { get; init; }
+}

@@ -13,6 +13,9 @@ namespace ShopDays.Days;
 /// <param name="Dates">How many dates.</param>
 public sealed record UnusedSpan(string Worker, ImmutableArray<IsoDayOfWeek> Days, DayHours Hours, UnusedReason Reason, LocalDate First, LocalDate Last, int Dates)
 {
+    /// <summary>What the hours are promised to; null for any other reason.</summary>
+    public string? Appointment { get; init; }
+
     private const int Week = 7;
 
     /// <summary>The hours of a worker that cannot be used in a span of dates, both ends included, in order of their beginning.</summary>
@@ -37,12 +40,12 @@ public sealed record UnusedSpan(string Worker, ImmutableArray<IsoDayOfWeek> Days
             var over = open.FindAll(span => span.Days[0] == day.Date.DayOfWeek && !lost.Any(one => IsOf(span, one)));
             ended.AddRange(over);
             open.RemoveAll(over.Contains);
-            foreach (var one in lost.DistinctBy(one => (one.Hours, one.Reason)))
+            foreach (var one in lost.DistinctBy(one => (one.Hours, one.Reason, one.Appointment)))
             {
                 var at = open.FindIndex(span => span.Days[0] == day.Date.DayOfWeek && IsOf(span, one));
                 if (at < 0)
                 {
-                    open.Add(new(one.Worker, [day.Date.DayOfWeek], one.Hours, one.Reason, one.Date, one.Date, 1));
+                    open.Add(new(one.Worker, [day.Date.DayOfWeek], one.Hours, one.Reason, one.Date, one.Date, 1) { Appointment = one.Appointment });
                 }
                 else
                 {
@@ -54,14 +57,14 @@ public sealed record UnusedSpan(string Worker, ImmutableArray<IsoDayOfWeek> Days
         return Together([.. ended.Concat(open).OrderBy(span => span.First).ThenBy(span => span.Hours.From)]);
     }
 
-    private static bool IsOf(UnusedSpan span, UnusedHours one) => span.Hours == one.Hours && span.Reason == one.Reason;
+    private static bool IsOf(UnusedSpan span, UnusedHours one) => span.Hours == one.Hours && span.Reason == one.Reason && span.Appointment == one.Appointment;
 
     private static ImmutableArray<UnusedSpan> Together(IReadOnlyList<UnusedSpan> spans)
     {
         var told = new List<UnusedSpan>();
         foreach (var span in spans)
         {
-            var at = told.FindIndex(other => other.Hours == span.Hours && other.Reason == span.Reason
+            var at = told.FindIndex(other => other.Hours == span.Hours && other.Reason == span.Reason && other.Appointment == span.Appointment
                 && Period.DaysBetween(other.First, span.First) < Week
                 && Math.Abs(Period.DaysBetween(other.Last, span.Last)) < Week
                 && !other.Days.Contains(span.Days[0]));

@@ -6,7 +6,7 @@ namespace ShopDays.Days;
 
 /// <summary>One worker's sessions, made from what is written about the shop. Several workers have several calendars.</summary>
 /// <remarks>
-/// In this order: the week's hours or the extra date's, closed dates, the clock, daylight, opening and sweeping up.
+/// In this order: the week's hours or the extra date's, closed dates, the clock, daylight, appointments, opening and sweeping up.
 /// Every date is worked out by itself, so a calendar is asked for as far ahead as is wanted and keeps nothing.
 /// </remarks>
 public sealed record WorkingCalendar
@@ -27,6 +27,9 @@ public sealed record WorkingCalendar
 
     /// <summary>Dates without sessions, unless they are extra.</summary>
     public ClosedDates Closed { get; init; } = ClosedDates.None;
+
+    /// <summary>Hours that are promised to something else; where they fall into a session, it is broken in two.</summary>
+    public IReadOnlyList<Appointment> Appointments { get; init; } = [];
 
     /// <summary>How the hours are cut to the light.</summary>
     public DaylightRule Daylight { get; init; } = DaylightRule.Lamps;

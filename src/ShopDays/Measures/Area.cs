@@ -15,8 +15,19 @@ public readonly record struct Area : IComparable<Area>
     /// <summary>The area in square feet (92,903.04 mm2 exactly).</summary>
     public double SquareFeet => SquareMillimetres / 92_903.04;
 
+    /// <summary>The figure in square metres.</summary>
+    public double SquareMetres => SquareMillimetres / 1_000_000;
+
     /// <summary>The volume of a body of this section.</summary>
     public static Volume operator *(Area area, Length length) => Volume.FromCubicMillimetres(area.SquareMillimetres * length.Millimetres);
+
+    /// <summary>Makes one from a figure in square feet.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The figure is not finite.</exception>
+    public static Area FromSquareFeet(double value) => FromSquareMillimetres(value * 92_903.04);
+
+    /// <summary>Makes one from a figure in square metres.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The figure is not finite.</exception>
+    public static Area FromSquareMetres(double value) => FromSquareMillimetres(value * 1_000_000);
 
     /// <summary>Makes one from a figure in square millimetres.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The figure is not finite.</exception>

@@ -17,6 +17,9 @@ public sealed record LengthFormat
     /// <summary>Whole millimetres: <c>1206 mm</c>.</summary>
     public static LengthFormat Millimetres { get; } = new(Length.FromMillimetres(1m), 0, false);
 
+    /// <summary>Whether it writes inches.</summary>
+    public bool IsInInches => denominator > 0;
+
     /// <summary>The smallest difference that is printed.</summary>
     public Length Step { get; }
 

@@ -70,6 +70,12 @@ public sealed record FreeTask
     /// <summary>Whether it is noisy.</summary>
     public bool IsNoisy { get; init; }
 
+    /// <summary>The first date on which it may be done; null for any.</summary>
+    public LocalDate? NotBefore { get; init; }
+
+    /// <summary>When it is agreed on with somebody else: a client, a fitter, a carrier; null when it is not.</summary>
+    public AppointedTime? Appointed { get; init; }
+
     /// <summary>Kilometres of travel that are charged; 0 when none.</summary>
     public double PaidKilometres { get; init; }
 }

@@ -23,6 +23,9 @@ public sealed record ShopLimits
     /// <summary>Benches, at least 1.</summary>
     public int Benches { get; init; } = 1;
 
+    /// <summary>Floor that is free for assemblies in clamps and coats that dry; null when there is no lack of it.</summary>
+    public Area? Floor { get; init; }
+
     /// <summary>The clamps of the shop.</summary>
     public IReadOnlyList<ClampsHeld> Clamps { get; init; } = [];
 

@@ -1,6 +1,7 @@
 using NodaTime;
 using ShopDays.Days;
 using ShopDays.Logbook;
+using ShopDays.Measures;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -43,7 +44,7 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
         var waits = whole.Precedences.Where(one => one.Wait is not null && standing.Tasks[one.After].State == TaskState.ToDo).Select(one => (Task: one.Before, Wait: one.Wait!))
             .Concat(whole.ClosingWaits.Select(one => (Task: one.After, one.Wait)))
             .ToLookup(one => one.Task, one => one.Wait);
-        return [.. ends.Keys.Order().Select(id => HeldBy(whole.Tasks[id], waits[id])).Where(held => held is not (_, null, null, null))];
+        return [.. ends.Keys.Order().Select(id => HeldBy(whole.Tasks[id], waits[id])).Where(held => held is not (_, null, null, null, null))];
     }
 
     private StillHeld HeldBy(ShopTask task, IEnumerable<Wait> waits)
@@ -54,7 +55,8 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
             task,
             task.Clamps.Count == 0 ? null : After(end, all.Where(wait => wait.HoldsClamps).Select(wait => wait.Duration)),
             After(end, all.Where(wait => wait.HoldsBench).Select(wait => wait.Duration)),
-            After(end, [task.DustFreeAfter]));
+            After(end, [task.DustFreeAfter]),
+            task.Floor == Area.Zero ? null : After(end, all.Where(wait => wait.HoldsFloor).Select(wait => wait.Duration)));
     }
 
     private Instant? After(Instant end, IEnumerable<Duration> waits)

@@ -1,4 +1,3 @@
-using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Work;
@@ -13,37 +12,19 @@ internal static class Obstacles
     {
         if (request.Orders.Any(order => order.Graph.Tasks.Count > 0) && hours.Calendars.All(calendar => calendar.Count == 0))
         {
-            return [NoSessions(request)];
+            return [ShutShop.Of(request)];
         }
 
-        return [.. request.Orders.SelectMany(order => order.Graph.Tasks).SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, request.Limits, request.Lengths)))];
+        return [.. request.Orders.SelectMany(order => order.Graph.Tasks).SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, request.Limits, request.Lengths)).Concat(Floor(task, request.Limits, request.Lengths.IsInInches)))];
     }
 
     /// <summary>What does not fit into any session of a year.</summary>
-    public static IReadOnlyList<Unplannable> InTheHours(PlanRequest request, ScheduleProblem problem)
+    public static IReadOnlyList<Unplannable> InTheHours(PlanRequest request, OpenHours hours, ScheduleProblem problem)
     {
         var longest = new LongestStretches(problem);
         var work = new WorkInHand(request.Orders);
         List<Unplannable> found = [.. work.Tasks.SelectMany((one, number) => Fit(one.Task, problem.Tasks[number], problem.HeavyPerDay, longest))];
-        return found.Count > 0 ? found : [.. Together(work, problem)];
-    }
-
-    private static Unplannable NoSessions(PlanRequest request)
-    {
-        const string None = "there is no session in the year from the start";
-        var reasons = request.Calendars.SelectMany(calendar => calendar.Between(OpenHours.FirstDateOf(request), OpenHours.FirstDateOf(request).PlusDays(OpenHours.FirstDays - 1)).Unused).Select(one => one.Reason).ToHashSet();
-        var least = WorkTimeText.Write(request.Calendars.Min(calendar => calendar.LeastUseful));
-        return reasons switch
-        {
-            _ when reasons.Contains(UnusedReason.TooShort) => new(
-                UnplannableKind.NoSessions,
-                null,
-                $"{None}: between opening up and sweeping up none of its hours leave {least} to work in, the least that is used ('least-session')",
-                "longer hours, or a smaller 'least-session'"),
-            _ when reasons.Contains(UnusedReason.NoDaylight) => new(UnplannableKind.NoSessions, null, $"{None}: its hours are all in the dark", "hours by day, or another limit of 'daylight'"),
-            _ when reasons.Contains(UnusedReason.Closed) => new(UnplannableKind.NoSessions, null, $"{None}: it is closed on every date that has hours", "open the shop on some of them"),
-            _ => new(UnplannableKind.NoSessions, null, None, "hours on some days of the week"),
-        };
+        return found.Count > 0 ? found : [.. Together(work, problem), .. new AppointedTasks(request, hours, problem).WithoutSession()];
     }
 
     private static IEnumerable<Unplannable> Crew(ShopTask task, int workers)
@@ -67,6 +48,15 @@ internal static class Obstacles
         yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {needed} clamps of {length} or longer, and the shop has {there}", $"{needed - there} more clamps of {length}");
     }
 
+    private static IEnumerable<Unplannable> Floor(ShopTask task, ShopLimits limits, bool inFeet)
+    {
+        if (FloorShortage.Of(task.Floor, limits) is { } shortage)
+        {
+            var needed = AreaText.WriteEnough(shortage.Needed, inFeet);
+            yield return new(UnplannableKind.FloorTooSmall, task, $"it stands on {needed} of floor, and the shop has {AreaText.Write(shortage.Free, inFeet)} free", $"{needed} of free floor");
+        }
+    }
+
     private static IEnumerable<Unplannable> Fit(ShopTask task, CompiledTask plan, int heavyPerDay, LongestStretches longest)
     {
         var inOneGo = plan.IsSplittable ? Math.Min(plan.Minutes, plan.LeastPiece) : plan.Minutes;
@@ -88,7 +78,7 @@ internal static class Obstacles
         }
         else if (plan.Crew > 1 && inOneGo <= longest.For(plan with { Crew = 1 }))
         {
-            yield return new(UnplannableKind.NotTogetherLongEnough, task, $"{takes} for {plan.Crew} people, and they are there together for {Words(room)} at most", $"sessions that overlap by {Words(inOneGo)}{split}");
+            yield return new(UnplannableKind.NotTogetherLongEnough, task, $"{takes} for {plan.Crew} people, and in the first year they are there together for {Words(room)} at most", $"sessions that overlap by {Words(inOneGo)}{split}");
         }
         else
         {
@@ -110,11 +100,12 @@ internal static class Obstacles
 
             var names = problem.Members(block).ToArray().Select(task => work.Tasks[task].Task.Name);
             var minutes = problem.Members(block).ToArray().Sum(task => problem.Minutes[task]);
+            var least = LeastSession.Of(problem, block);
             yield return new(
                 UnplannableKind.NoSessionForAllOfThem,
                 work.Tasks[problem.Members(block)[^1]].Task,
                 $"{string.Join(", ", names)} belong into one session, take {Words(minutes)} together with what waits there are between them, and there is no such session",
-                $"a session with room for {Words(minutes)} and the waits between, or break the work into smaller tasks");
+                least is { } enough ? $"a session with {Words(enough)} of work, or break the work into smaller tasks" : "break the work into smaller tasks, or shorten the waits between");
         }
     }
 

@@ -67,6 +67,28 @@ internal sealed class OpenHours
     /// <summary>The first minute in which a job can be worked on: that of its start, or from which the rest of it is planned.</summary>
     public int BeginOf(OrderInHand order) => Math.Max(0, MinuteUpTo(order.UnderWay?.From ?? OpeningOf(order).ToInstant()));
 
+    /// <summary>The first minute in which work may begin for the sake of a task's own dates, and the minute before which it must.</summary>
+    public (int NotBefore, int StartBy) DatesOf(ShopTask task)
+    {
+        var from = task.NotBefore is { } first ? MinuteOf(first) : 0;
+        if (task.Appointed is not { } appointed)
+        {
+            return (from, CompiledCalendar.Never);
+        }
+
+        if (appointed.At is not { } time)
+        {
+            return (Math.Max(from, MinuteOf(appointed.On)), MinuteOf(appointed.On.PlusDays(1)));
+        }
+
+        // A time that the clock skips is one by the clock before, and of one that comes twice the first is meant (RFC 5545, 3.3.5).
+        var at = MinuteUpTo(Zone.AtLeniently(appointed.On + time).ToInstant());
+        return (Math.Max(from, at), at + 1);
+    }
+
+    /// <summary>The first minute of a date.</summary>
+    public int MinuteOf(LocalDate date) => MinuteUpTo(Zone.AtStartOfDay(date).ToInstant());
+
     /// <summary>The first whole minute that is not before an instant; below 0 before minute 0.</summary>
     public int MinuteUpTo(Instant instant) => (int)Math.Clamp(Math.Ceiling((instant - Origin).TotalMinutes), -CompiledCalendar.Never, CompiledCalendar.Never);
 

@@ -35,6 +35,9 @@ public enum UnplannableKind
     /// <summary>A task takes clamps that the shop does not have.</summary>
     NotEnoughClamps,
 
+    /// <summary>A task stands on more floor than the shop has free.</summary>
+    FloorTooSmall,
+
     /// <summary>A task that is done in one go is longer than every session.</summary>
     NoSessionLongEnough,
 
@@ -49,6 +52,9 @@ public enum UnplannableKind
 
     /// <summary>Tasks that belong into one session do not fit into one.</summary>
     NoSessionForAllOfThem,
+
+    /// <summary>A task that is fixed for a time cannot be begun then.</summary>
+    AppointmentNotKept,
 
     /// <summary>It would take longer than the years that are looked at.</summary>
     TooLong,

@@ -15,7 +15,7 @@ public static class PlanMaker
         }
 
         var problem = ProblemCompiler.Compile(request, hours);
-        if (Obstacles.InTheHours(request, problem) is { Count: > 0 } inTheWay)
+        if (Obstacles.InTheHours(request, hours, problem) is { Count: > 0 } inTheWay)
         {
             return Cannot(request, inTheWay);
         }
@@ -23,7 +23,9 @@ public static class PlanMaker
         var found = FoundOrder.Of(request);
         if (found.Blocks is not { } order)
         {
-            return Cannot(request, [TooLong(request, found.Problem)]);
+            return Cannot(request, new AppointedTasks(request, found.Hours, found.Problem).NotKept() is { Count: > 0 } notKept
+                ? notKept
+                : [new TooLongWork(request, found.Hours, found.Problem).Reason()]);
         }
 
         (hours, problem) = (found.Hours, found.Problem);
@@ -33,21 +35,18 @@ public static class PlanMaker
         return new PlanAnswer.Planned(plan, ForecastTrials.Run(request, hours, problem, order, schedule));
     }
 
+    /// <summary>
+    /// What stands against a plan and can be seen without looking for one: what the shop does not have, and what fits into
+    /// no session of a year. A plan may still fail for the sake of what must come before what.
+    /// </summary>
+    /// <exception cref="ArgumentException">The request contradicts itself.</exception>
+    public static IReadOnlyList<Unplannable> Foresee(PlanRequest request)
+    {
+        request.Check();
+        var hours = OpenHours.FirstYear(request);
+        return Obstacles.InTheShop(request, hours) is { Count: > 0 } lacking ? lacking : Obstacles.InTheHours(request, hours, ProblemCompiler.Compile(request, hours));
+    }
+
     private static PlanAnswer.CannotBePlanned Cannot(PlanRequest request, IReadOnlyList<Unplannable> reasons) =>
         new([.. reasons.Select(reason => reason with { Order = request.Orders.FirstOrDefault(order => order.Graph.Tasks.Any(task => ReferenceEquals(task, reason.Task)))?.Name })]);
-
-    /// <summary>The first task that finds no place when the work is done in its own order, if it is one that holds all up.</summary>
-    private static Unplannable TooLong(PlanRequest request, ScheduleProblem problem)
-    {
-        var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
-        new ScheduleGenerator(problem).Generate([.. Enumerable.Range(0, problem.Blocks)], problem.Minutes.AsSpan(), schedule);
-        var task = schedule.Unplaced < 0 ? null : new WorkInHand(request.Orders).Tasks[schedule.Unplaced].Task;
-        return new(
-            UnplannableKind.TooLong,
-            task,
-            task is null
-                ? "the work is not done within five years of these sessions"
-                : "when what must come before it is done, no session within five years has room for it",
-            "more or longer sessions, or less work");
-    }
 }

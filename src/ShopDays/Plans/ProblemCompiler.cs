@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Work;
 
@@ -15,6 +16,7 @@ internal static class ProblemCompiler
         var work = new WorkInHand(request.Orders);
         var keys = work.Tasks.Select(one => one.Task.SetupKey).Distinct(StringComparer.Ordinal).Select((key, index) => (key, index)).ToDictionary(StringComparer.Ordinal);
         var clamps = ClampRow.Of(request.Limits);
+        int[] floor = request.Limits.Floor is { } free ? [FloorShortage.There(free)] : [];
         var waits = work.Precedences
             .Where(one => one.Wait is not null)
             .Select(one => (Task: one.Before, Wait: one.Wait!))
@@ -32,7 +34,7 @@ internal static class ProblemCompiler
             [.. work.Tasks.Select(TaskOf)],
             [.. precedences],
             hours.Calendars,
-            [request.Limits.Benches, .. clamps.Counts],
+            [request.Limits.Benches, .. clamps.Counts, .. floor],
             Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDay.Minutes)),
             (int)Math.Ceiling(request.Changeover.Minutes),
             StandingOf(request, hours, clamps),
@@ -50,10 +52,11 @@ internal static class ProblemCompiler
             IsDusty = one.Task.IsDusty,
             WetAfter = MinutesOf(one.Task.DustFreeAfter),
             SetupKey = keys[one.Task.SetupKey],
-            NotBefore = opening[number].Append(hours.BeginOf(request.Orders[one.Order])).Max(),
+            NotBefore = opening[number].Append(hours.BeginOf(request.Orders[one.Order])).Append(hours.DatesOf(one.Task).NotBefore).Max(),
+            StartBy = Math.Max(0, hours.DatesOf(one.Task).StartBy),
             WaitAtEnd = closing[number].DefaultIfEmpty().Max(),
             Place = benchMatters && IsAtBench(one.Task) && !after[number].Any(wait => wait.HoldsBench) ? Bench : -1,
-            Holds = [.. HoldsOf(one.Task, after[number], clamps)],
+            Holds = [.. HoldsOf(one.Task, [.. after[number]], clamps, floor.Length > 0)],
         };
     }
 
@@ -84,6 +87,9 @@ internal static class ProblemCompiler
                 .. held
                     .SelectMany(one => one.Clamps.OrderByDescending(clamp => clamp.Reach), (one, clamp) => (Clamp: clamp, Until: hours.MinuteUpTo(one.ClampsUntil!.Value)))
                     .Select(one => (OnClamps(one.Clamp, clamps), one.Until)),
+                .. held
+                    .Where(one => one.FloorUntil is not null && request.Limits.Floor is not null)
+                    .Select(one => (OnFloor(one.By, clamps), hours.MinuteUpTo(one.FloorUntil!.Value))),
             ],
             WetUntil = held.Select(one => one.WetUntil).OfType<Instant>().Select(hours.MinuteUpTo).Append(0).Max(),
             HeavyDone = underWay.Count == 0 ? [] : [.. request.Calendars.Select(calendar => underWay.Max(one => (int)Math.Ceiling(one.HeavyToday.GetValueOrDefault(calendar.Worker).Minutes)))],
@@ -92,6 +98,9 @@ internal static class ProblemCompiler
 
     private static Hold OnClamps(ClampsHeld held, ClampRow clamps, int minutesAfter = 0) =>
         new(Bench + 1 + clamps.FirstThatReaches(held.Reach), Bench + clamps.Counts.Length, held.Count, minutesAfter);
+
+    private static Hold OnFloor(ShopTask task, ClampRow clamps, int minutesAfter = 0) =>
+        new(Bench + 1 + clamps.Counts.Length, Bench + 1 + clamps.Counts.Length, FloorShortage.Wanted(task.Floor), minutesAfter);
 
     /// <summary>Hands-on minutes in whole ones, 1 at least.</summary>
     public static int MinutesOf(double minutes) => Math.Clamp((int)Math.Ceiling(Math.Min(minutes, CompiledCalendar.Never)), 1, CompiledCalendar.Never);
@@ -102,15 +111,19 @@ internal static class ProblemCompiler
     /// </summary>
     private static bool IsAtBench(ShopTask task) => task.Stage is Stage.Dimensioning or Stage.Joinery or Stage.Assembly or Stage.Finish;
 
-    private static IEnumerable<Hold> HoldsOf(ShopTask task, IEnumerable<Wait> waits, ClampRow clamps)
+    private static IEnumerable<Hold> HoldsOf(ShopTask task, IReadOnlyList<Wait> waits, ClampRow clamps, bool floorIsShort)
     {
-        var all = waits.ToList();
-        if (all.Exists(wait => wait.HoldsBench))
+        if (waits.Any(wait => wait.HoldsBench))
         {
-            yield return new(Bench, Bench, 1, LongestOf(all.Where(wait => wait.HoldsBench)));
+            yield return new(Bench, Bench, 1, LongestOf(waits.Where(wait => wait.HoldsBench)));
         }
 
-        var onClamps = LongestOf(all.Where(wait => wait.HoldsClamps));
+        if (floorIsShort && task.Floor > Area.Zero)
+        {
+            yield return OnFloor(task, clamps, LongestOf(waits.Where(wait => wait.HoldsFloor)));
+        }
+
+        var onClamps = LongestOf(waits.Where(wait => wait.HoldsClamps));
         foreach (var held in task.Clamps.OrderByDescending(held => held.Reach))
         {
             yield return OnClamps(held, clamps, onClamps);

@@ -65,7 +65,7 @@ public sealed record RemainingWork
         return new()
         {
             Graph = new(
-                [.. open.Select((one, place) => TaskLeft.Of(one) with { Id = place })],
+                [.. open.Select((one, place) => TaskLeft.Of(one) with { Id = place, Appointed = one.State == TaskState.ToDo ? one.Task.Appointed : null })],
                 [.. Precedences(whole, places)],
                 [.. whole.OpeningWaits.Where(wait => IsStillWaitedFor(wait, standing)).Select(wait => wait with { Holds = [.. wait.Holds.Where(places.ContainsKey).Select(id => places[id])] })],
                 [.. whole.ClosingWaits.Where(wait => places.ContainsKey(wait.After)).Select(wait => wait with { After = places[wait.After] })]),

@@ -35,7 +35,8 @@ public sealed record RunningWait(ShopTask After, Instant Start, Instant Until, s
 /// <param name="ClampsUntil">When its clamps come off.</param>
 /// <param name="BenchUntil">When the bench is free.</param>
 /// <param name="WetUntil">When its coat takes no dust any more.</param>
-public sealed record StillHeld(ShopTask By, Instant? ClampsUntil, Instant? BenchUntil, Instant? WetUntil)
+/// <param name="FloorUntil">When the floor it stands on is free.</param>
+public sealed record StillHeld(ShopTask By, Instant? ClampsUntil, Instant? BenchUntil, Instant? WetUntil, Instant? FloorUntil = null)
 {
     /// <summary>The clamps.</summary>
     public IReadOnlyList<ClampsHeld> Clamps => ClampsUntil is null ? [] : By.Clamps;

@@ -97,6 +97,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             LeastUseful = method.LeastUseful,
             Crew = Math.Max(method.Crew, sketch.Crew),
             Clamps = sketch.Clamps,
+            Floor = sketch.Floor,
             Lift = sketch.Lift,
             Cautions = [.. cautions.Distinct(StringComparer.Ordinal)],
             Note = sketch.Note,

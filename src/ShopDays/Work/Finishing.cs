@@ -37,7 +37,7 @@ internal static class Finishing
 
         foreach (var (coat, finish) in coated.Values.Distinct())
         {
-            draft.ClosingWaits.Add(new ClosingWait(coat, new Wait(finish.LightUse, $"{finish.Name} hardens until it may be handled and used lightly")));
+            draft.ClosingWaits.Add(new ClosingWait(coat, new Wait(finish.LightUse, $"{finish.Name} hardens until it may be handled and used lightly", HoldsFloor: true)));
         }
     }
 
@@ -145,6 +145,7 @@ internal static class Finishing
             Quantity = draft.Operations[operation].Unit.Of(area),
             Parts = work.On,
             DustFreeAfter = finish.DustFree,
+            Floor = work.On.Aggregate(Area.Zero, (sum, name) => sum + Footprint.Of(name, draft.Job)),
             Cautions = finish.LeavesOilyRags ? ["oily rags"] : [],
             Note = "no dust in the shop until it is dry; the container's own sheet goes before these times",
         };
@@ -154,7 +155,7 @@ internal static class Finishing
             var between = last;
             if (last >= 0 && finish.IsFilm)
             {
-                between = draft.Add(sketch with { Operation = RubDown, Name = FormattableString.Invariant($"rub down before coat {coat}: {on}"), Quantity = draft.Operations[RubDown].Unit.Of(area), Cautions = [], DustFreeAfter = Duration.Zero, Note = "" });
+                between = draft.Add(sketch with { Operation = RubDown, Name = FormattableString.Invariant($"rub down before coat {coat}: {on}"), Quantity = draft.Operations[RubDown].Unit.Of(area), Cautions = [], DustFreeAfter = Duration.Zero, Floor = Area.Zero, Note = "" });
                 draft.Before(last, between, "a film is rubbed down when it is hard", Recoat(finish));
             }
 
@@ -177,5 +178,5 @@ internal static class Finishing
         return last;
     }
 
-    private static Wait Recoat(Finish finish) => new(finish.Recoat, $"{finish.Name} dries until the next coat");
+    private static Wait Recoat(Finish finish) => new(finish.Recoat, $"{finish.Name} dries until the next coat", HoldsFloor: true);
 }

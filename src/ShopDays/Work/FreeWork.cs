@@ -53,6 +53,7 @@ internal static class FreeWork
     private static void Tie(Draft draft, FreeTask task, Anchors anchors, Decisions decisions)
     {
         var id = draft.FreeTasks[task.Name];
+        SetDates(draft, task, id);
         foreach (var name in task.Before.Where(name => !decisions.Has(name)))
         {
             foreach (var later in anchors.Beginnings(name, id))
@@ -87,6 +88,14 @@ internal static class FreeWork
             }
         }
     }
+
+    // People who come for it do not come back tomorrow for the rest.
+    private static void SetDates(Draft draft, FreeTask task, int id) => draft.Change(draft.Tasks[id] with
+    {
+        NotBefore = task.NotBefore,
+        Appointed = task.Appointed,
+        IsSplittable = draft.Tasks[id].IsSplittable && task.Appointed is null,
+    });
 
     private static List<int> LastOn(Draft draft, FreeTask task, int id)
     {

@@ -55,6 +55,7 @@ internal static class GlueUps
             Operation = Glue,
             Name = "glue up: " + glueUp.Name,
             Clamps = Clamping.Owned(draft, glueUp.Name, glueUp.Clamps),
+            Floor = Footprint.Of(glueUp.Name, draft.Job),
             Lift = weight,
             Note = FormattableString.Invariant($"{adhesive.Name}: spread, closed and clamped within {Allowed(adhesive).Minutes:0.#} min"),
         };
@@ -62,18 +63,19 @@ internal static class GlueUps
         var last = draft.LastOf(pieces);
         var glued = draft.Add(sketch);
         draft.Before(last, glued, "every joint is tried dry, with its clamps, before there is glue on it");
-        var wet = WhileWet(draft, glueUp, glued, sketch with { Clamps = [], Crew = 1, Note = "", Lift = Mass.Zero });
+        var wet = WhileWet(draft, glueUp, glued, sketch with { Clamps = [], Floor = Area.Zero, Crew = 1, Note = "", Lift = Mass.Zero });
 
         var clean = draft.Add(sketch with
         {
             Operation = "clean up glue and flush joints",
             Name = "clean up and flush the joints: " + glueUp.Name,
             Clamps = [],
+            Floor = Area.Zero,
             Crew = 1,
             Note = "",
             Covariates = Properties.Of(parts.Select(part => part.Species)),
         });
-        draft.Before(glued, clean, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{glueUp.Name}: {adhesive.Name} sets in the clamps", HoldsClamps: true));
+        draft.Before(glued, clean, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{glueUp.Name}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true));
         draft.Before(wet, clean, "a joint is planed or levered only when its glue is hard", new Wait(Duration.Max(adhesive.UntilWorked, adhesive.ClampTime), $"{glueUp.Name}: the glue hardens until it may be planed"));
         draft.CameTo([new Piece(glueUp.Name, 0)], clean);
     }

@@ -62,6 +62,7 @@ internal static class Panels
             Covariates = Properties.Of([], strips[0].Target),
             Parts = [part.Name],
             Clamps = clamps,
+            Floor = part.FaceArea,
             Note = adhesive.Name + "; clamps above and below in turn, spread and closed one joint after the other",
         };
         Check(draft, part, glue, joints, adhesive);
@@ -107,7 +108,7 @@ internal static class Panels
             Parts = [part.Name],
             Lift = panel.Weight,
         }, moves, panel.Weight / 2));
-        draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true));
+        draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true));
         var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{label} rests: water from the glue swells the joint, and planed now it sinks later");
         draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{label}: the glue hardens"));
         draft.CameTo([panel.Piece], flat);

@@ -125,8 +125,17 @@ public sealed record ShopTask
     /// <summary>People it takes, at least 1.</summary>
     public int Crew { get; init; } = 1;
 
+    /// <summary>The first date on which it may begin; null for any.</summary>
+    public LocalDate? NotBefore { get; init; }
+
+    /// <summary>When it begins by agreement with somebody else; null when that is the shop's own affair. It is then done in one go.</summary>
+    public AppointedTime? Appointed { get; init; }
+
     /// <summary>Clamps held from its beginning until the waits that follow it and hold them end.</summary>
     public IReadOnlyList<ClampsHeld> Clamps { get; init; } = [];
+
+    /// <summary>Floor that is taken from its beginning until the waits that follow it and hold it end; zero for none.</summary>
+    public Area Floor { get; init; }
 
     /// <summary>The heaviest single thing that is lifted in it; zero when it does not matter.</summary>
     public Mass Lift { get; init; }
@@ -146,7 +155,8 @@ public sealed record ShopTask
 /// <param name="Reason">Why, for example <c>liquid hide glue sets in the clamps</c>.</param>
 /// <param name="HoldsClamps">Whether the clamps of the task before it stay on.</param>
 /// <param name="HoldsBench">Whether a bench stays taken.</param>
-public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = false, bool HoldsBench = false);
+/// <param name="HoldsFloor">Whether the floor of the task before it stays taken.</param>
+public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = false, bool HoldsBench = false, bool HoldsFloor = false);
 
 /// <summary>One task must come before another.</summary>
 /// <param name="Before">The id of the task that comes first.</param>

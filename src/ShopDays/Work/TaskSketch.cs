@@ -46,6 +46,9 @@ internal sealed record TaskSketch
     /// <summary>Clamps it takes.</summary>
     public IReadOnlyList<ClampsHeld> Clamps { get; init; } = [];
 
+    /// <summary>Floor that it takes, with the waits that hold it.</summary>
+    public Area Floor { get; init; }
+
     /// <summary>The heaviest single thing lifted.</summary>
     public Mass Lift { get; init; }
 

@@ -25,7 +25,11 @@ public sealed class ShopFileTests
         limits: {heavy-per-day: 2h, lift-alone: 20 kg, longest-pass: 2.2 m}
         clamps: [{reach: 300, count: 6}, {reach: 1.2 m, count: 4}]
         benches: 2
-        workers: [{name: maker}, {name: niece, hours: {saturday: ["09:00-12:00"]}}]
+        floor: 3.5 m2
+        workers: [{name: maker, closed: 2027-06-07}, {name: niece, hours: {saturday: ["09:00-12:00"]}, extra: {2027-06-01: ["14:00-15:30"], 2027-06-03: "10:00-12:00"}, closed: 2027-06-12}]
+        appointments:
+          - {appointment: timber delivery, on: 2027-06-05, at: "10:00-11:00", who: Maker}
+          - {appointment: meter reading, on: 2027-06-05, at: "14:00-14:30"}
         money: {rate: 31.50 per hour, overhead: 220 per month, billable: 60 h per month, margin: 12.5%, tax: 20%}
         learning: {half-life: 540d}
         methods: {rip: band saw}
@@ -47,6 +51,8 @@ public sealed class ShopFileTests
         Assert.Equal((120, 20, 2200, 2, 2), (shop.Limits.HeavyPerDay.Minutes, shop.Limits.LiftAlone.Kilograms, shop.Limits.LongestPass.Millimetres, shop.Limits.Benches, shop.Limits.Workers));
         Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
         Assert.Equal((31.50m, 220m, 60, 12.5, 20), (shop.Money!.Rate.Amount.Amount, shop.Money.Overhead!.Amount.Amount, shop.Money.BillablePerMonth!.Value.Hours, shop.Money.Margin.Value, shop.Money.Tax.Value));
+        Assert.Equal(3.5, shop.Limits.Floor!.Value.SquareMetres);
+        Assert.Equal([("timber delivery", "maker"), ("meter reading", "")], shop.Appointments.Select(one => (one.What.Name, string.Join(", ", one.Who))));
         Assert.Equal(Duration.FromDays(540), shop.Learning.HalfLife);
         Assert.Equal("band saw", shop.Methods["rip"]);
         Assert.Equal((2, 30), (shop.Allowances.Kerf.Millimetres, shop.Allowances.Length.Millimetres));
@@ -58,9 +64,38 @@ public sealed class ShopFileTests
     {
         var shop = Read(WithEveryKey);
         var helper = shop.CalendarOf(shop.Workers[1]);
-        Assert.Empty(helper.Between(new(2027, 6, 1), new(2027, 6, 4)).Sessions);
+        Assert.Empty(helper.Between(new(2027, 6, 2), new(2027, 6, 2)).Sessions);
         Assert.Single(helper.Between(new(2027, 6, 5), new(2027, 6, 5)).Sessions);
         Assert.Single(shop.CalendarOf(shop.Workers[0]).Between(new(2027, 6, 2), new(2027, 6, 2)).Sessions);
+    }
+
+    [Fact]
+    public void A_helpers_morning_is_a_date_with_hours_of_its_own_even_when_the_shop_is_closed()
+    {
+        var shop = Read(WithEveryKey);
+        var helper = shop.CalendarOf(shop.Workers[1]);
+        Assert.Equal([1, 3, 5], helper.Between(new(2027, 6, 1), new(2027, 6, 12)).Sessions.Select(session => session.Date.Day).Distinct());
+    }
+
+    [Fact]
+    public void A_worker_does_not_come_on_dates_that_are_closed_for_them_alone()
+    {
+        var shop = Read(WithEveryKey);
+        var (maker, helper) = (shop.CalendarOf(shop.Workers[0]), shop.CalendarOf(shop.Workers[1]));
+        Assert.Empty(maker.On(new(2027, 6, 7)).Sessions);
+        Assert.Single(maker.On(new(2027, 6, 14)).Sessions);
+        Assert.Empty(helper.On(new(2027, 6, 12)).Sessions);
+        Assert.NotEmpty(maker.On(new(2027, 6, 12)).Sessions);
+    }
+
+    [Fact]
+    public void An_appointment_takes_the_time_of_those_that_it_names_or_of_all()
+    {
+        var shop = Read(WithEveryKey);
+        var (maker, helper) = (shop.CalendarOf(shop.Workers[0]).On(new(2027, 6, 5)), shop.CalendarOf(shop.Workers[1]).On(new(2027, 6, 5)));
+        Assert.Equal(["timber delivery", "meter reading"], maker.Unused.Select(one => one.Appointment).OfType<string>());
+        Assert.Empty(helper.Unused);
+        Assert.Single(helper.Sessions);
     }
 
     private static Shop Read(string text)

@@ -25,6 +25,8 @@ internal sealed class AJob
 
     public ShopLimits Limits { get; init; } = new();
 
+    public LengthFormat Lengths { get; init; } = LengthFormat.Millimetres;
+
     public LocalDate? Due { get; init; }
 
     public ExtraDates Extra { get; init; } = ExtraDates.None;
@@ -73,6 +75,13 @@ internal sealed class AJob
         return this;
     }
 
+    /// <summary>Changes the calendar of the worker named last.</summary>
+    public AJob With(Func<WorkingCalendar, WorkingCalendar> change)
+    {
+        calendars[^1] = change(calendars[^1]);
+        return this;
+    }
+
     public OrderInHand Order(IReadOnlyList<double[]>? trials = null) => new()
     {
         Name = "the job",
@@ -88,6 +97,7 @@ internal sealed class AJob
         Orders = [Order(trials)],
         Calendars = calendars.Count > 0 ? calendars : Worker("09:00-11:00").calendars,
         Limits = Limits,
+        Lengths = Lengths,
         Budget = 300,
     };
 

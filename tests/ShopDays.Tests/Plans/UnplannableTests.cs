@@ -57,7 +57,7 @@ public sealed class UnplannableTests
             UnplannableKind.NoSessionForAllOfThem,
             "square up",
             "spread, square up belong into one session, take 2 h 10 min together",
-            "room for 2 h 10 min");
+            "a session with 2 h 15 min of work");
 
     [Fact]
     public void A_shop_without_sessions_is_said_so()

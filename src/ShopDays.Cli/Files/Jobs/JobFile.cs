@@ -41,7 +41,7 @@ internal static class JobFile
         var partReader = new PartReader(known.Species, names);
         var jointReader = new JointReader(known.Operations, names, places);
         var assemblyReader = new AssemblyReader(known.Waits, names, places);
-        var workReader = new WorkReader(known.Operations, names);
+        var workReader = new WorkReader(known.Operations, names, start.IsRead ? start.Value : null);
         var stock = section.Lines("stock", "a stock line", stockReader.Read);
         var written = section.Lines("parts", "a part", partReader.Read);
         var imported = section.Optional("parts-from", PartsFrom(source, known.Species, names)).Or([]);

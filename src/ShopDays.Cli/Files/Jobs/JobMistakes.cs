@@ -61,6 +61,12 @@ internal static class JobMistakes
     public static Finding GuessOutOfOrder(Place place, string low, string likely, string high) =>
         Finding.At(place, $"the times {low}, {likely} and {high} do not rise") with { Expected = "low, likely and high in this order, the likely one above nothing" };
 
+    public static Finding TimeWithoutDate(Place place, string task) =>
+        Finding.At(place, $"{QuotedText.Of(task)} has a time and no date") with { Expected = "'date' beside it, such as date: 2027-04-06" };
+
+    public static Finding AppointedTooEarly(Place place, string task, LocalDate date, LocalDate first, string why) =>
+        Finding.At(place, $"{QuotedText.Of(task)} is fixed for {date:uuuu'-'MM'-'dd}, and {why} {first:uuuu'-'MM'-'dd}") with { Expected = "that day, or a later one" };
+
     public static Finding NotADistance(Place place, string typed) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not a distance") with { Expected = "kilometres or miles, such as 42 km or 26 mi" };
 

@@ -7,7 +7,10 @@ using ShopDays.Work;
 namespace ShopDays.Cli.Files.Jobs;
 
 /// <summary>Reads the free <c>work</c> and the <c>decisions</c> of a job.</summary>
-internal sealed class WorkReader(OperationCatalogue operations, JobNames names)
+/// <param name="operations">The operations that may time it.</param>
+/// <param name="names">The names of the job.</param>
+/// <param name="start">The date on which the job begins; null when it could not be read.</param>
+internal sealed class WorkReader(OperationCatalogue operations, JobNames names, LocalDate? start)
 {
     private const double KilometresPerMile = 1.609344;
 
@@ -23,6 +26,8 @@ internal sealed class WorkReader(OperationCatalogue operations, JobNames names)
             CheckTiming(line, name, guess, operation, quantity);
         }
 
+        var notBefore = line.Optional("not-before", Values.Date);
+
         return new FreeTask
         {
             Name = name.Or(""),
@@ -34,6 +39,8 @@ internal sealed class WorkReader(OperationCatalogue operations, JobNames names)
             After = line.Optional("after", names.Anchors).Or([]),
             IsHeavy = line.Optional("heavy", Values.YesOrNo, false),
             IsNoisy = line.Optional("noisy", Values.YesOrNo, false),
+            NotBefore = notBefore.IsRead ? notBefore.Value : null,
+            Appointed = ReadAppointed(line, name.Or(""), notBefore),
             PaidKilometres = line.Optional("paid-travel", Kilometres, 0),
         };
     }
@@ -49,6 +56,32 @@ internal sealed class WorkReader(OperationCatalogue operations, JobNames names)
             After = line.Optional("after", names.Anchors).Or([]),
             Wait = line.Required("wait", Values.Wait, "how long it is likely to take, such as 5d").Or(Duration.Zero),
         };
+    }
+
+    private AppointedTime? ReadAppointed(Section line, string task, Field<LocalDate> notBefore)
+    {
+        var date = line.Optional("date", Values.Date);
+        var at = line.Optional("at", HoursValues.TimeOfDay);
+        if (at.IsWritten && !date.IsWritten)
+        {
+            line.Findings.Add(JobMistakes.TimeWithoutDate(at.Place, task));
+        }
+
+        if (!date.IsRead)
+        {
+            return null;
+        }
+
+        if (start is { } first && date.Value < first)
+        {
+            line.Findings.Add(JobMistakes.AppointedTooEarly(date.Place, task, date.Value, first, "the job starts on"));
+        }
+        else if (notBefore.IsRead && date.Value < notBefore.Value)
+        {
+            line.Findings.Add(JobMistakes.AppointedTooEarly(date.Place, task, date.Value, notBefore.Value, "it does not begin before"));
+        }
+
+        return new(date.Value, at.IsRead ? at.Value : null);
     }
 
     private static void CheckTiming(Section line, Field<string> name, Field<TimeGuess> guess, Field<Operation> operation, Field<double> quantity)

@@ -1,0 +1,134 @@
+using System.Globalization;
+using NodaTime;
+using NodaTime.Text;
+using ShopDays.Measures;
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>Tasks that are fixed for a time and cannot be begun then, with the time at which they could.</summary>
+internal sealed class AppointedTasks
+{
+    private static readonly LocalDateTimePattern Minute = LocalDateTimePattern.Create("uuuu'-'MM'-'dd HH':'mm", CultureInfo.InvariantCulture);
+
+    private readonly PlanRequest request;
+    private readonly OpenHours hours;
+    private readonly ScheduleProblem problem;
+    private readonly WorkInHand work;
+    private readonly List<int> fixedTasks;
+
+    /// <summary>Looks at a problem.</summary>
+    public AppointedTasks(PlanRequest request, OpenHours hours, ScheduleProblem problem)
+    {
+        (this.request, this.hours, this.problem) = (request, hours, problem);
+        work = new(request.Orders);
+        fixedTasks = [.. Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].StartBy < CompiledCalendar.Never)];
+    }
+
+    /// <summary>Those for which no session is open, whatever else there is to do.</summary>
+    public IReadOnlyList<Unplannable> WithoutSession() => [.. fixedTasks.Where(task => !CanBeDone(task)).Select(NoSessionThen)];
+
+    /// <summary>Those that what must come before them, or other appointments, do not leave time for; empty when it is not for their sake that there is no plan.</summary>
+    public IReadOnlyList<Unplannable> NotKept()
+    {
+        List<Unplannable> late = [.. fixedTasks.Select(task => Late(task, [])).OfType<Unplannable>()];
+        return late.Count > 0 ? late : [.. fixedTasks.Select(task => Late(task, [.. fixedTasks.Where(other => other != task)])).OfType<Unplannable>().Take(1)];
+    }
+
+    private bool CanBeDone(int task) => Generated(problem, [problem.BlockOf(task)]) is not null;
+
+    private Unplannable NoSessionThen(int number)
+    {
+        var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
+        var takes = $"it is fixed for {Words(task)} and takes {WorkTimeText.Write(WorkTime.FromMinutes(plan.Minutes))}";
+        if (plan.StartBy <= hours.Begin)
+        {
+            return NotKept(task, $"it is fixed for {Words(task)}, which is past", "write down that it is done, or agree on another time");
+        }
+
+        var quiet = With(number, plan with { IsNoisy = false });
+        if (plan.IsNoisy && Generated(quiet, [quiet.BlockOf(number)]) is not null)
+        {
+            return NotKept(task, $"{takes}, is noisy, and these are quiet hours", "another time, outside quiet hours");
+        }
+
+        var people = plan.Crew > 1 ? $" for {plan.Crew} people" : "";
+        return NotKept(task, $"{takes}{people}, and there is no session for it then", $"hours {HoursFor(task, plan)}{people}, or another time");
+    }
+
+    /// <summary>Hours that hold an appointed task, opening up and sweeping up included; never less than a session that is used.</summary>
+    private string HoursFor(ShopTask task, CompiledTask plan)
+    {
+        var calendar = request.Calendars[0];
+        var minutes = Math.Max(plan.Minutes, (int)Math.Ceiling(calendar.LeastUseful.Minutes));
+        if (task.Appointed is not { At: not null } appointed)
+        {
+            return $"with {WorkTimeText.Write(WorkTime.FromMinutes(minutes))} of work on that date";
+        }
+
+        var begin = hours.InstantAt(plan.StartBy - 1);
+        var from = (begin - calendar.Overhead.OpenUpOnTheClock).InZone(request.Zone).LocalDateTime;
+        var to = (begin + Duration.FromMinutes(minutes) + calendar.Overhead.SweepUpOnTheClock).InZone(request.Zone).LocalDateTime;
+        return $"on {LocalDatePattern.Iso.Format(appointed.On)} that go from {DayHoursOf(from)} to {DayHoursOf(to)}";
+    }
+
+    private static string DayHoursOf(LocalDateTime time) => Minute.Format(time)[^5..];
+
+    /// <summary>An appointed task that cannot begin in time when only what must come before it is done, and some others are kept.</summary>
+    private Unplannable? Late(int number, IReadOnlyList<int> others)
+    {
+        var lifted = With(number, problem.Tasks[number] with { StartBy = CompiledCalendar.Never });
+        var schedule = Generated(lifted, [.. OrderUpTo(lifted, [.. others, number])]);
+        if (schedule is null || schedule.Start[number] < problem.Tasks[number].StartBy)
+        {
+            return null;
+        }
+
+        var task = work.Tasks[number].Task;
+        var start = hours.At(schedule.Start[number]);
+        var could = task.Appointed!.Value.At is null ? LocalDatePattern.Iso.Format(start.Date) : Minute.Format(start.LocalDateTime);
+        var why = others.Count > 0
+            ? $"what else is fixed ({string.Join(", ", others.Select(other => work.Tasks[other].Task.Name))}) leaves no time for it"
+            : "what must come before it is not done by then";
+        return NotKept(task, $"it is fixed for {Words(task)}, and {why}", $"agree on {could}, the earliest that it can be, or on a later time");
+    }
+
+    /// <summary>The blocks of some tasks with all that must come before them, each task's in turn.</summary>
+    private static List<int> OrderUpTo(ScheduleProblem problem, IReadOnlyList<int> tasks)
+    {
+        var met = new HashSet<int>();
+        foreach (var block in tasks.Select(problem.BlockOf))
+        {
+            Add(block);
+        }
+
+        return [.. met];
+
+        void Add(int block)
+        {
+            if (met.Contains(block))
+            {
+                return;
+            }
+
+            foreach (var before in problem.BlocksBefore(block).ToArray())
+            {
+                Add(before);
+            }
+
+            met.Add(block);
+        }
+    }
+
+    private ScheduleProblem With(int number, CompiledTask task) => Changed.Tasks(problem, (own, id) => id == number ? task : own);
+
+    private static Schedule? Generated(ScheduleProblem problem, int[] order)
+    {
+        var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
+        return new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule) ? schedule : null;
+    }
+
+    private static string Words(ShopTask task) => task.Appointed is { At: { } at, On: var on } ? Minute.Format(on + at) : LocalDatePattern.Iso.Format(task.Appointed!.Value.On);
+
+    private static Unplannable NotKept(ShopTask task, string limit, string cure) => new(UnplannableKind.AppointmentNotKept, task, limit, cure);
+}

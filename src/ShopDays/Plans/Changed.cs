@@ -1,0 +1,19 @@
+namespace ShopDays.Plans;
+
+/// <summary>A problem like another but for one thing: to find out whether that thing stands in the way.</summary>
+internal static class Changed
+{
+    /// <summary>With other tasks; they keep their numbers.</summary>
+    public static ScheduleProblem Tasks(ScheduleProblem problem, Func<CompiledTask, int, CompiledTask> change) =>
+        Of(problem, [.. problem.Tasks.Select(change)], problem.Precedences, problem.HeavyPerDay);
+
+    /// <summary>With another cap on heavy work.</summary>
+    public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, int minutes) => Of(problem, problem.Tasks, problem.Precedences, minutes);
+
+    /// <summary>With other waits.</summary>
+    public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
+        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one) })], problem.HeavyPerDay);
+
+    private static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, int heavyPerDay) =>
+        new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders);
+}

@@ -1,0 +1,163 @@
+using NodaTime;
+using NodaTime.Text;
+using ShopDays.Measures;
+using ShopDays.Work;
+
+namespace ShopDays.Plans;
+
+/// <summary>Why work is not done within the years that are looked at, although each task by itself fits into a session.</summary>
+internal sealed class TooLongWork(PlanRequest request, OpenHours hours, ScheduleProblem problem)
+{
+    private const string Years = "within the five years that are looked at";
+    private const int Day = 24 * 60;
+    private const int DaysOfWeek = 7;
+
+    private readonly WorkInHand work = new(request.Orders);
+
+    /// <summary>The limit that binds, and the least change of it with which the work is done.</summary>
+    public Unplannable Reason()
+    {
+        var schedule = Generated(problem);
+        var stuck = schedule.Unplaced;
+        if (stuck < 0)
+        {
+            return Hours(null);
+        }
+
+        return Alone(stuck) ?? Heavy() ?? Work() ?? Waits() ?? Hours(work.Tasks[stuck].Task);
+    }
+
+    /// <summary>A task that found no place for the sake of what it is, not of how much there is to do.</summary>
+    private Unplannable? Alone(int number)
+    {
+        var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
+        var takes = WorkTimeText.Write(WorkTime.FromMinutes(plan.IsSplittable ? Math.Min(plan.Minutes, plan.LeastPiece) : plan.Minutes));
+        if (plan.NotBefore >= hours.Days * Day)
+        {
+            return new(
+                UnplannableKind.TooLong,
+                task,
+                $"it does not begin before {DateAt(plan.NotBefore)}, and that is not {Years}",
+                $"a date before {DateAt(hours.Days * Day)}, or a shorter wait");
+        }
+
+        if (plan.Crew > 1 && Start(plan with { Crew = 1 }) is { } met)
+        {
+            return new(
+                UnplannableKind.NotTogetherLongEnough,
+                task,
+                $"what must come before it is done by {DateAt(met)}, and from then on {plan.Crew} people are not there together for {takes} {Years}",
+                $"sessions of {plan.Crew} people that overlap by {takes}, on {DateAt(met)} or later");
+        }
+
+        if (plan.IsNoisy && Start(plan with { IsNoisy = false }) is { } loud)
+        {
+            return new(
+                UnplannableKind.QuietHours,
+                task,
+                $"what must come before it is done by {DateAt(loud)}, and from then on no session has {takes} outside quiet hours {Years}",
+                $"a session with {takes} outside quiet hours, on {DateAt(loud)} or later");
+        }
+
+        return !plan.IsSplittable && Start(plan with { IsSplittable = true, LeastPiece = 1 }) is { } broken
+            ? new(
+                UnplannableKind.NoSessionLongEnough,
+                task,
+                $"what must come before it is done by {DateAt(broken)}, and from then on no session has {takes} of work {Years}",
+                $"a session with {takes} of work, on {DateAt(broken)} or later, or break the task into smaller ones")
+            : null;
+
+        int? Start(CompiledTask other)
+        {
+            var tried = Generated(Changed.Tasks(problem, (own, id) => id == number ? other : own));
+            return tried.Unplaced == number || (tried.Start[number] == 0 && tried.Unplaced >= 0) ? null : tried.Start[number];
+        }
+    }
+
+    private Unplannable? Heavy()
+    {
+        if (!IsDone(Changed.HeavyPerDay(problem, Day)))
+        {
+            return null;
+        }
+
+        var least = Least(problem.HeavyPerDay, Day, cap => IsDone(Changed.HeavyPerDay(problem, cap)));
+        var minutes = problem.Tasks.Where(task => task.IsHeavy).Sum(task => (long)task.Minutes * task.Crew);
+        return new(
+            UnplannableKind.TooLong,
+            null,
+            $"at {Words(problem.HeavyPerDay)} of heavy work a day its {Words(minutes)} are not done {Years}",
+            $"allow {Words(least)} of heavy work a day");
+    }
+
+    private Unplannable? Work()
+    {
+        var wanted = problem.Tasks.Sum(task => (long)task.Minutes * task.Crew);
+        var there = problem.Workers.Sum(calendar => Enumerable.Range(0, calendar.Count).Sum(session => (long)calendar.To[session] - calendar.From[session]));
+        if (wanted <= there)
+        {
+            return null;
+        }
+
+        var weeks = hours.Days / DaysOfWeek;
+        return new(
+            UnplannableKind.TooLong,
+            null,
+            $"there are {Words(wanted)} of work, and the sessions of five years have {Words(there)}",
+            $"{Words(Rows(wanted - there, weeks))} more of work a week");
+    }
+
+    private Unplannable? Waits()
+    {
+        var longest = problem.Precedences.OrderByDescending(one => one.Lag).FirstOrDefault();
+        if (longest.Lag <= 0 || !IsDone(Shortened(0)))
+        {
+            return null;
+        }
+
+        var (task, after) = (work.Tasks[longest.Before].Task, work.Tasks[longest.After].Task);
+        var least = Least(0, longest.Lag, cut => IsDone(Shortened(longest.Lag - cut)));
+        return new(
+            UnplannableKind.TooLong,
+            after,
+            $"with the wait after {task.Name}, {WaitText.Write(Duration.FromMinutes(longest.Lag))}, it is not done {Years}",
+            $"a wait that is {WaitText.Write(Duration.FromMinutes(least))} shorter");
+
+        ScheduleProblem Shortened(int lag) => Changed.Waits(problem, one => one == longest ? lag : one.Lag);
+    }
+
+    private static Unplannable Hours(ShopTask? task) => new(
+        UnplannableKind.TooLong,
+        task,
+        task is null
+            ? $"the work is not done {Years}"
+            : $"when what must come before it is done, no session {Years} has room for it",
+        "more or longer sessions, or less work");
+
+    /// <summary>The least number above one that will not do, up to one that will.</summary>
+    private static int Least(int tooLittle, int enough, Func<int, bool> isEnough)
+    {
+        while (enough - tooLittle > 1)
+        {
+            var middle = (tooLittle + enough) / 2;
+            (tooLittle, enough) = isEnough(middle) ? (tooLittle, middle) : (middle, enough);
+        }
+
+        return enough;
+    }
+
+    private static bool IsDone(ScheduleProblem other) => Generated(other).Finish < CompiledCalendar.Never;
+
+    private static Schedule Generated(ScheduleProblem other)
+    {
+        var schedule = new Schedule(other.Tasks.Length, other.Orders.Length);
+        new ScheduleGenerator(other).Generate([.. Enumerable.Range(0, other.Blocks)], other.Minutes.AsSpan(), schedule);
+        return schedule;
+    }
+
+    private static long Rows(long number, long inEach) => ((number - 1) / inEach) + 1;
+
+    private static string Words(long minutes) => WorkTimeText.Write(WorkTime.FromMinutes(minutes));
+
+    private string DateAt(int minute) => LocalDatePattern.Iso.Format(hours.At(minute).Date);
+}
