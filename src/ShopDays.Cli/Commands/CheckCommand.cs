@@ -19,6 +19,7 @@ internal sealed class CheckCommand(Screen screen) : IShopCommand
         command.SetAction(parsed =>
         {
             var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory());
+            var foreseen = reading.Read is { } read && !parsed.GetValue(quiet) ? Foreseen.In(read) : [];
             if (parsed.GetValue(quiet))
             {
                 foreach (var finding in reading.Findings)
@@ -28,11 +29,11 @@ internal sealed class CheckCommand(Screen screen) : IShopCommand
             }
             else if (parsed.GetValue(json))
             {
-                JsonAnswer.Write(screen.Out, CheckJson.Of(reading));
+                JsonAnswer.Write(screen.Out, CheckJson.Of(reading, foreseen));
             }
             else
             {
-                CheckPrint.Print(screen, reading);
+                CheckPrint.Print(screen, reading, foreseen);
             }
 
             return reading.Read is null ? ExitCode.No : ExitCode.Done;

@@ -10,13 +10,16 @@ namespace ShopDays.Cli.Json;
 internal static class CheckJson
 {
     /// <summary>The mistakes, or the stock and the parts.</summary>
-    public static object Of(ShopAndJobReading reading) => new
+    /// <param name="reading">What was read.</param>
+    /// <param name="foreseen">What stands against a plan as it is.</param>
+    public static object Of(ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen) => new
     {
         Mistakes = RefusalJson.MistakesOf(reading.Findings),
         Job = reading.Read?.Job.Name,
         Boards = reading.Read is { } stock ? BoardsOf(stock) : null,
         Parts = reading.Read is { } list ? PartsOf(list) : null,
         UnusedHours = reading.Read is { } shop ? UnusedJson.Of(UnusedWords.OfYear(shop), shop.Shop) : null,
+        CannotBePlanned = foreseen.Select(one => new { Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
         ClampsMissing = reading.Read is { } owned ? ClampsOf(owned) : null,
     };
 

@@ -15,11 +15,15 @@ internal static class CheckPrint
     private const string HeavyMark = "*";
 
     /// <summary>Prints it.</summary>
-    public static void Print(Screen screen, ShopAndJobReading reading)
+    /// <param name="screen">Where.</param>
+    /// <param name="reading">What was read.</param>
+    /// <param name="foreseen">What stands against a plan as it is.</param>
+    public static void Print(Screen screen, ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen)
     {
         if (reading.Read is { } read)
         {
             PrintSummary(screen, read);
+            PrintForeseen(screen, foreseen);
             return;
         }
 
@@ -88,6 +92,22 @@ internal static class CheckPrint
             screen.Out.WriteLine();
             screen.Wrapped(FormattableString.Invariant(
                 $"Too few clamps: {glueUp.Name} takes {missing.Needed} of {read.Located.Format.Write(missing.Reach)} or longer, and the shop owns {missing.Owned}."));
+        }
+    }
+
+    /// <summary>What stands against a plan; nothing when nothing does that can be seen yet.</summary>
+    private static void PrintForeseen(Screen screen, IReadOnlyList<Unplannable> foreseen)
+    {
+        if (foreseen.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        screen.Out.WriteLine("As it stands, it cannot be planned:");
+        foreach (var reason in foreseen)
+        {
+            screen.Wrapped("- " + ObstacleWords.Of(reason), indent: 2);
         }
     }
 

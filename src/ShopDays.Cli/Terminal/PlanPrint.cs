@@ -54,7 +54,7 @@ internal static class PlanPrint
         screen.Error.WriteLine($"{job} cannot be planned:");
         foreach (var reason in answer.Reasons)
         {
-            screen.Wrapped(screen.Error, $"- {(reason.Task is null ? "" : reason.Task.Name + ": ")}{reason.Limit}; {reason.Cure}", indent: 2);
+            screen.Wrapped(screen.Error, "- " + ObstacleWords.Of(reason), indent: 2);
         }
     }
 
