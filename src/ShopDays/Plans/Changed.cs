@@ -12,8 +12,8 @@ internal static class Changed
 
     /// <summary>With other waits.</summary>
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
-        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one) })], problem.HeavyPerDay);
+        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Days = 0 })], problem.HeavyPerDay);
 
     private static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, int heavyPerDay) =>
-        new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders);
+        new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock);
 }

@@ -69,6 +69,7 @@ internal readonly record struct Hold(int First, int Last, int Count, int Minutes
 /// <summary>One task comes before another.</summary>
 /// <param name="Before">The earlier.</param>
 /// <param name="After">The later.</param>
-/// <param name="Lag">Clock time between the earlier's end and the later's beginning, 0 or more.</param>
+/// <param name="Lag">Clock time between the earlier's end and the later's beginning, 0 or more; of days of the calendar the least that they may be.</param>
 /// <param name="SameSession">Whether the later begins in the session in which the earlier ends.</param>
-internal readonly record struct CompiledPrecedence(int Before, int After, int Lag = 0, bool SameSession = false);
+/// <param name="Days">Days of the calendar between the two, to the same time by the clock; 0 for a wait that is counted in minutes.</param>
+internal readonly record struct CompiledPrecedence(int Before, int After, int Lag = 0, bool SameSession = false, int Days = 0);

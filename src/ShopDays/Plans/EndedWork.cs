@@ -25,11 +25,11 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
         return
         [
             .. between.Concat(closing)
-                .GroupBy(one => (one.Task, one.Wait.Reason, one.Wait.Duration))
+                .GroupBy(one => (one.Task, one.Wait.Reason, Until: one.Wait.EndFrom(ends[one.Task].InZone(calendars[0].Place.Zone)).ToInstant()))
                 .Select(group => new RunningWait(
                     whole.Tasks[group.Key.Task],
                     ends[group.Key.Task],
-                    ends[group.Key.Task] + group.Key.Duration,
+                    group.Key.Until,
                     group.Key.Reason,
                     [.. group.Select(one => one.Holds).OfType<int>().Distinct()],
                     group.Any(one => one.Holds is null)))

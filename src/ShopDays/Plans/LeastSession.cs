@@ -38,7 +38,8 @@ internal static class LeastSession
             problem.HeavyPerDay,
             problem.Changeover,
             null,
-            problem.Orders);
+            problem.Orders,
+            problem.Clock);
         return new ScheduleGenerator(other).Generate([block], other.Minutes.AsSpan(), new(other.Tasks.Length, other.Orders.Length));
     }
 }

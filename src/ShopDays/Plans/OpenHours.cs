@@ -21,6 +21,7 @@ internal sealed class OpenHours
         First = FirstDateOf(request);
         Origin = Zone.AtStartOfDay(First).ToInstant();
         Begin = request.Orders.Min(BeginOf);
+        Clock = CompiledClock.Of(Zone, Origin, days);
         Sessions = [.. request.Calendars.Select(calendar => calendar.Between(First, First.PlusDays(days - 1)).Sessions)];
         Calendars = [.. Sessions.Select(sessions => CompiledCalendar.Of(sessions, Origin, First, Begin))];
     }
@@ -36,6 +37,9 @@ internal sealed class OpenHours
 
     /// <summary>Minute 0.</summary>
     public Instant Origin { get; }
+
+    /// <summary>How the shop's clock is put forward and back.</summary>
+    public CompiledClock Clock { get; }
 
     /// <summary>Each worker's sessions.</summary>
     public ImmutableArray<ImmutableArray<Session>> Sessions { get; }

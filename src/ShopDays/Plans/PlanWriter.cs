@@ -86,11 +86,11 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             .Where(one => one.Wait is { } wait && wait.Duration > Duration.Zero)
             .Select(one => (Task: one.Before, Wait: one.Wait!))
             .Concat(graph.ClosingWaits.Select(one => (Task: one.After, one.Wait)))
-            .GroupBy(one => (one.Task, one.Wait.Reason), one => one.Wait.Duration);
+            .GroupBy(one => (one.Task, one.Wait.Reason), one => one.Wait);
         foreach (var wait in after)
         {
             var start = hours.At(schedule.End[work.NumberOf(place, wait.Key.Task)]);
-            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, start + wait.Max(), wait.Key.Reason);
+            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, wait.Select(one => one.EndFrom(start)).MaxBy(end => end.ToInstant()), wait.Key.Reason);
         }
     }
 }

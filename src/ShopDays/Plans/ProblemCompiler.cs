@@ -29,7 +29,7 @@ internal static class ProblemCompiler
             || waits.Exists(one => one.Wait.HoldsBench)
             || request.Orders.Any(order => order.UnderWay?.Held.Any(one => one.BenchUntil is not null) == true);
         var precedences = work.Precedences.Select(one =>
-            new CompiledPrecedence(one.Before, one.After, one.Wait is null ? 0 : MinutesOf(one.Wait.Duration), one.SameSession));
+            new CompiledPrecedence(one.Before, one.After, one.Wait is null ? 0 : LeastOf(one.Wait, hours), one.SameSession, one.Wait?.CalendarDays ?? 0));
         return new(
             [.. work.Tasks.Select(TaskOf)],
             [.. precedences],
@@ -38,7 +38,8 @@ internal static class ProblemCompiler
             Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDay.Minutes)),
             (int)Math.Ceiling(request.Changeover.Minutes),
             StandingOf(request, hours, clamps),
-            [.. request.Orders.Select(order => OrderOf(order, hours))]);
+            [.. request.Orders.Select(order => OrderOf(order, hours))],
+            hours.Clock);
 
         CompiledTask TaskOf(TaskInHand one, int number) => new()
         {
@@ -131,6 +132,9 @@ internal static class ProblemCompiler
     }
 
     private static int LongestOf(IEnumerable<Wait> waits) => waits.Select(wait => MinutesOf(wait.Duration)).DefaultIfEmpty().Max();
+
+    /// <summary>Some days may be shorter for a clock that is put forward.</summary>
+    private static int LeastOf(Wait wait, OpenHours hours) => Math.Max(0, MinutesOf(wait.Duration) - (wait.CalendarDays > 0 ? hours.Clock.MostForward : 0));
 
     private static int MinutesOf(Duration wait) => (int)Math.Ceiling(Math.Min(wait.TotalMinutes, CompiledCalendar.Never));
 }

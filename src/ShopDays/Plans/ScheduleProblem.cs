@@ -28,7 +28,8 @@ internal sealed class ScheduleProblem
         int heavyPerDay = CompiledCalendar.Never,
         int changeover = 0,
         ShopStanding? standing = null,
-        IReadOnlyList<CompiledOrder>? orders = null)
+        IReadOnlyList<CompiledOrder>? orders = null,
+        CompiledClock? clock = null)
     {
         Tasks = [.. tasks];
         Precedences = [.. precedences];
@@ -36,6 +37,7 @@ internal sealed class ScheduleProblem
         Capacities = [.. capacities];
         HeavyPerDay = heavyPerDay;
         Changeover = changeover;
+        Clock = clock ?? CompiledClock.Even;
         Standing = standing ?? ShopStanding.Empty;
         Orders = orders is null ? [new CompiledOrder()] : [.. orders];
         Days = workers.Select(worker => worker.Days).DefaultIfEmpty().Max();
@@ -82,6 +84,9 @@ internal sealed class ScheduleProblem
 
     /// <summary>What turning to work with another set-up costs a worker within a session.</summary>
     public int Changeover { get; }
+
+    /// <summary>How the shop's clock is put forward and back.</summary>
+    public CompiledClock Clock { get; }
 
     /// <summary>How the shop stands before the first of the tasks.</summary>
     public ShopStanding Standing { get; }

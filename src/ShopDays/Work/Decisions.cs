@@ -92,7 +92,7 @@ internal sealed class Decisions
 
         foreach (var later in held)
         {
-            draft.Before(after, later, $"it waits for: {decision.Name}", new Wait(asked.Wait, asked.Name));
+            draft.Before(after, later, $"it waits for: {decision.Name}", new Wait(asked.Wait, asked.Name) { IsPeoples = true });
         }
     }
 

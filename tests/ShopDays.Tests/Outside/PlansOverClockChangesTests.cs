@@ -1,3 +1,4 @@
+using CsCheck;
 using NodaTime;
 using ShopDays.Plans;
 using ShopDays.Tests.Days;
@@ -35,6 +36,37 @@ public sealed class PlansOverClockChangesTests
         var wait = Assert.Single(plan.Waits);
         Assert.Equal(hard, wait.End.ToOffsetDateTime().ToString());
         Assert.Equal(hard, plan.Sessions[^1].Work.Single().Start.ToOffsetDateTime().ToString());
+    }
+
+    [Theory]
+    [InlineData("2027-03-14", 47)]
+    [InlineData("2027-11-07", 49)]
+    [InlineData("2027-05-09", 48)]
+    public void Two_days_that_a_client_asks_for_end_at_the_same_hour_by_the_clock(string sunday, int hours)
+    {
+        var plan = Days(Shops.Date(sunday).PlusDays(-1))
+            .Task("drawing", 240)
+            .Task("chalk out", 60)
+            .Then("drawing", "chalk out", new Wait(Duration.FromDays(2), "the client agrees") { IsPeoples = true })
+            .Plan();
+        var wait = Assert.Single(plan.Waits);
+        Assert.Equal(Duration.FromHours(hours), wait.End.ToInstant() - wait.Start.ToInstant());
+        Assert.Equal((Shops.Date(sunday).PlusDays(1) + new LocalTime(13, 0), wait.End), (wait.End.LocalDateTime, plan.Sessions[^1].Work.Single().Start));
+        Assert.True(plan.LowerBound.At.ToInstant() <= plan.Finish.ToInstant());
+    }
+
+    [Fact]
+    public void The_clock_of_a_plan_counts_days_as_the_zone_does()
+    {
+        var zone = DateTimeZoneProviders.Tzdb["America/New_York"];
+        var origin = zone.AtStartOfDay(new(2027, 1, 1)).ToInstant();
+        var clock = CompiledClock.Of(zone, origin, 730);
+        Gen.Select(Gen.Int[0, 360 * 24 * 60], Gen.Int[1, 300]).Sample((minute, days) =>
+        {
+            var start = (origin + Duration.FromMinutes(minute)).InZone(zone);
+            var end = new Wait(Duration.FromDays(days), "") { IsPeoples = true }.EndFrom(start);
+            Assert.Equal((end.ToInstant() - origin).TotalMinutes, clock.DaysAfter(minute, days));
+        });
     }
 
     [Theory]
