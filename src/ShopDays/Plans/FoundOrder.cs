@@ -47,20 +47,20 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
 
     private static FoundOrder Searched(PlanRequest request)
     {
-        var alone = request.Orders.Count == 1 ? [] : request.Orders.Select(order => Searched(request with { Orders = [order], Budget = Part(request.Budget, 4 * request.Orders.Count) })).ToList();
+        var alone = request.Orders.Count == 1 ? [] : request.Orders.Select(order => Searched(request with { Orders = [order], Budget = Part(request.Budget, 4 * request.Orders.Count), Progress = null })).ToList();
         var hours = OpenHours.FirstYear(request);
         while (true)
         {
             var problem = ProblemCompiler.Compile(request, hours);
-            var search = new ScheduleSearch(problem, request.Seed);
-            var blocks = search.Find(alone.Count == 0 ? request.Budget : Part(request.Budget, 2));
-            var inTurn = alone.Count == 0 ? null : new OrdersInTurn(problem, alone);
-            if (inTurn?.Find(Part(request.Budget, 4), request.Seed) is { } turns && (blocks is null || inTurn.Score < search.BestScore))
+            var inTurn = new OrdersInTurn(problem, alone);
+            var search = new ScheduleSearch(problem, request.Seed)
             {
-                blocks = turns;
-            }
-
-            var tried = search.Tried + (inTurn?.Tried ?? 0) + alone.Sum(one => one.Tried);
+                Known = alone.TrueForAll(one => one.Blocks is not null) ? inTurn.Blocks() : [],
+                NoneBefore = NoneBefore(problem),
+                Progress = request.Progress is { } progress ? point => progress.Report(StepOf(point, hours, problem)) : null,
+            };
+            var blocks = search.Find(alone.Count == 0 ? request.Budget : Math.Max(1, request.Budget - Part(request.Budget, 4)));
+            var tried = search.Tried + inTurn.Tried + alone.Sum(one => one.Tried);
             if (blocks is not null)
             {
                 return new(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
@@ -74,6 +74,12 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
             hours = longer;
         }
     }
+
+    /// <summary>A bound on all finishes together is known for a single order only.</summary>
+    private static long NoneBefore(ScheduleProblem problem) => problem.Orders.Length > 1 ? 0 : (long)problem.Orders[0].Weight * ScheduleBound.Of(problem).Minute;
+
+    private static SearchStep StepOf(SearchPoint point, OpenHours hours, ScheduleProblem problem) =>
+        new(point.Tried, hours.At((int)(point.Best.Finish / problem.Orders.Sum(order => order.Weight))), point.Best.ShopDays);
 
     private static int Part(int budget, int parts) => Math.Max(1, budget / parts);
 

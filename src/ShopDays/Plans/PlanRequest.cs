@@ -23,8 +23,11 @@ public sealed record PlanRequest
     /// </summary>
     public WorkTime Changeover { get; init; } = WorkTime.FromMinutes(5);
 
-    /// <summary>Schedules to look at, 1 or more.</summary>
-    public int Budget { get; init; } = 2000;
+    /// <summary>Schedules to look at, 1 or more; fewer are when no better plan can be.</summary>
+    public int Budget { get; init; } = 10_000;
+
+    /// <summary>Told of every better plan while it is looked for; null for nobody.</summary>
+    public IProgress<SearchStep>? Progress { get; init; }
 
     /// <summary>Where the search draws from; one seed gives one plan.</summary>
     public int Seed { get; init; } = 1;
