@@ -71,14 +71,26 @@ internal static class PlanWords
         return $"Plans are compared by promises kept, then by their finish, then by shop days, then by turns from one kind of work to another. This one: {promise}finish {DateWords.When(plan.Finish)}; {CountWords.Of(plan.ShopDays, "shop day")}; {CountWords.Of(plan.Changeovers, "turn")}. {CountWords.Of(plan.Schedules, "schedule")} {(plan.Schedules == 1 ? "was" : "were")} looked at{stopped}.";
     }
 
-    /// <summary>A session in which the plan slips easily: <c>Sat 3 Apr, 09:00: in 4 of 10 courses not all that should be is done by its end, most often glue up: frame</c>.</summary>
-    public static string OfRisk(SessionAtRisk risk) =>
-        risk.Ends.Count == 1
-            ? $"{DateWords.When(risk.Session.Start)}: in {Of(risk.Slips)} courses not done by its end: {risk.Ends[0].Name}"
-            : $"{DateWords.When(risk.Session.Start)}: in {Of(risk.Slips)} courses not all that should be is done by its end, most often {risk.Ends[0].Name}";
+    /// <summary>A session in which the plan slips easily: <c>Sat 3 Apr, 09:00: glue up: frame, or one of 3 others; in 4 of 10 courses not done by the end of it</c>.</summary>
+    /// <param name="risk">The session.</param>
+    /// <param name="nameWorker">Whether it is said whose session it is.</param>
+    public static string OfRisk(SessionAtRisk risk, bool nameWorker)
+    {
+        var others = risk.Ends.Count switch
+        {
+            1 => "",
+            2 => $", or {risk.Ends[1].Name}",
+            _ => $", or one of {CountWords.Number(risk.Ends.Count - 1)} others",
+        };
+        return $"{WhenAndWho(risk, nameWorker)}: {risk.Ends[0].Name}{others}; in {Of(risk.Slips)} courses not done by the end of it";
+    }
 
     /// <summary>The same in few words, below a heading: <c>Sat 3 Apr, 09:00, in 4 of 10 trials: glue up: frame</c>.</summary>
-    public static string OfRiskInShort(SessionAtRisk risk) => $"{DateWords.When(risk.Session.Start)}, in {Of(risk.Slips)} trials: {risk.Ends[0].Name}";
+    /// <param name="risk">The session.</param>
+    /// <param name="nameWorker">Whether it is said whose session it is.</param>
+    public static string OfRiskInShort(SessionAtRisk risk, bool nameWorker) => $"{WhenAndWho(risk, nameWorker)}, in {Of(risk.Slips)} trials: {risk.Ends[0].Name}";
+
+    private static string WhenAndWho(SessionAtRisk risk, bool nameWorker) => $"{DateWords.When(risk.Session.Start)}{(nameWorker ? ", " + risk.Session.Worker : "")}";
 
     /// <summary>A share in whole numbers: of ten where that is near enough, else of a hundred, 1 at least.</summary>
     private static string Of(double share) => share >= 0.095

@@ -99,12 +99,13 @@ internal static class PlanPrint
             screen.Wrapped("The finish hangs most on: " + string.Join("; ", forecast.Deciding.Take(3).Select(one => one.Task.Name)) + ".");
         }
 
-        PrintForecast(screen, forecast, due, plan.Finish.Zone);
+        PrintForecast(screen, told);
     }
 
-    private static void PrintForecast(Screen screen, FinishForecast forecast, LocalDate? due, DateTimeZone zone)
+    private static void PrintForecast(Screen screen, ToldPlan told)
     {
-        if (FinishBar.Of(forecast, due, zone, FinishSketch.Most) is { Count: > 0 } bars)
+        var forecast = told.Answer.Forecast;
+        if (FinishBar.Of(forecast, told.Due, told.Read.Shop.Place.Zone, FinishSketch.Most) is { Count: > 0 } bars)
         {
             screen.Out.WriteLine();
             screen.Out.WriteLine(FinishSketch.Title(bars, forecast.Trials));
@@ -120,7 +121,7 @@ internal static class PlanPrint
             screen.Out.WriteLine("Where the plan slips most easily, all being on time before");
             foreach (var risk in forecast.SessionsAtRisk)
             {
-                screen.Wrapped("- " + PlanWords.OfRisk(risk), indent: 2);
+                screen.Wrapped("- " + PlanWords.OfRisk(risk, told.Read.Shop.Workers.Count > 1), indent: 2);
             }
 
             screen.Out.WriteLine();

@@ -81,7 +81,7 @@ internal static class SummaryPage
         {
             yield return new Together(
                 new Heading("Where it slips most easily, and by what", TypeScale.Subheading),
-                new Bullets([.. plan.Forecast.SessionsAtRisk.Take(named).Select(PlanWords.OfRiskInShort)], body));
+                new Bullets([.. plan.Forecast.SessionsAtRisk.Take(named).Select(risk => PlanWords.OfRiskInShort(risk, plan.Shop.Workers.Count > 1))], body));
         }
     }
 
