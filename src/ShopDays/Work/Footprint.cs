@@ -11,8 +11,8 @@ public static class Footprint
 
     /// <summary>
     /// Of a glue-up, its two largest dimensions: the longest of its parts, and the longest of those that are jointed to it
-    /// and are not as long (a box has its front twice); without joints the next largest dimension of any part. Of a part,
-    /// all its pieces laid flat on sticks side by side.
+    /// and are not as long (a box has its front twice), of all parts where none is jointed to it. Of a part, all its pieces
+    /// laid flat on sticks side by side.
     /// </summary>
     /// <param name="name">A part or a glue-up of the job.</param>
     /// <param name="job">The job.</param>
@@ -30,12 +30,10 @@ public static class Footprint
     private static Length Across(Part longest, IReadOnlyList<Part> parts, IReadOnlyList<Joint> joints)
     {
         var jointed = joints.Where(joint => joint.Parts.Contains(longest.Name)).SelectMany(joint => joint.Parts).ToHashSet(StringComparer.Ordinal);
-        List<Part> others = [.. parts.Where(part => part != longest && jointed.Contains(part.Name))];
-        if (others.Count == 0)
-        {
-            return parts.SelectMany(part => part == longest ? [part.Width] : new[] { part.Length, part.Width }).Max();
-        }
-
-        return others.Where(part => part.Length.Millimetres < longest.Length.Millimetres * Alike).Select(part => part.Length).DefaultIfEmpty(longest.Length).Append(longest.Width).Max();
+        List<Part> all = [.. parts.Where(part => part != longest)];
+        var others = all.FindAll(part => jointed.Contains(part.Name));
+        others = others.Count > 0 ? others : all;
+        var across = others.FindAll(part => part.Length.Millimetres < longest.Length.Millimetres * Alike);
+        return (across.Count > 0 ? across : others).Select(part => part.Length).DefaultIfEmpty(longest.Count > 1 ? longest.Length : longest.Width).Append(longest.Width).Max();
     }
 }

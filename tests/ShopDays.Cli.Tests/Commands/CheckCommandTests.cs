@@ -64,6 +64,24 @@ public sealed class CheckCommandTests
     }
 
     [Fact]
+    public void What_stands_against_a_plan_is_told_before_any_board_is_laid_out()
+    {
+        using var folder = new FreshFolder();
+        Typed.Run("new", "wall-shelf", "--shop", folder.Path, "--from", "wall-shelf");
+        File.AppendAllText(folder.File("shop.yaml"), "floor: 2 sq ft\n");
+        File.AppendAllText(folder.File("jobs", "wall-shelf.yaml"), "  - {task: the customer chooses the oil, minutes: 30, date: 2027-03-20, at: \"07:00\", before: finish}\n");
+        var check = Typed.Run("check", folder.File("jobs", "wall-shelf.yaml"));
+        Assert.Equal((ExitCode.Done, ""), (check.ExitCode, check.Error));
+        Assert.Contains("glue up: case: it stands on 4.6 sq ft of floor, and the shop has 2 sq ft free;", check.Out, StringComparison.Ordinal);
+
+        File.WriteAllText(folder.File("shop.yaml"), File.ReadAllText(folder.File("shop.yaml")).Replace("floor: 2 sq ft", "floor: 4.6 sq ft", StringComparison.Ordinal));
+        check = Typed.Run("check", folder.File("jobs", "wall-shelf.yaml"), "--json");
+        var reason = Assert.Single(JsonDocument.Parse(check.Out).RootElement.GetProperty("cannotBePlanned").EnumerateArray());
+        Assert.Equal(("the customer chooses the oil", "appointmentNotKept"), (reason.GetProperty("task").GetString(), reason.GetProperty("kind").GetString()));
+        Assert.Contains("hours on 2027-03-20 that go from 06:50 to 08:00", reason.GetProperty("cure").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_job_that_is_not_there_is_named_with_the_nearest_one()
     {
         using var folder = new FreshFolder();

@@ -13,7 +13,11 @@ public sealed class FootprintTests
 
     [Fact]
     public void A_square_frame_stands_on_its_side_by_its_side() =>
-        Assert.Equal(400 / 144.0, Footprint.Of("frame", Frame([new Joint { Kind = "mortise and tenon", Parts = ["stile", "rail"] }])).SquareFeet, 1e-9);
+        Assert.Equal(20 * 19.5 / 144.0, Footprint.Of("frame", Frame([new Joint { Kind = "mortise and tenon", Parts = ["stile", "rail"] }])).SquareFeet, 1e-9);
+
+    [Fact]
+    public void A_box_of_four_alike_stands_on_a_square() =>
+        Assert.Equal(400 / 144.0, Footprint.Of("frame", AJob.With(AJob.Part("stile", 20, 3, count: 4)) with { GlueUps = [new() { Name = "frame", Joins = ["stile"], Adhesive = "liquid hide glue" }] }).SquareFeet, 1e-9);
 
     [Fact]
     public void Without_joints_an_assembly_has_its_two_largest_dimensions() =>
