@@ -55,7 +55,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
             var inTurn = new OrdersInTurn(problem, alone);
             var search = new ScheduleSearch(problem, request.Seed)
             {
-                Known = alone.TrueForAll(one => one.Blocks is not null) ? inTurn.Blocks() : [],
+                Known = alone.Count > 0 && alone.TrueForAll(one => one.Blocks is not null) ? inTurn.Blocks() : [],
                 NoneBefore = NoneBefore(problem),
                 Progress = request.Progress is { } progress ? point => progress.Report(StepOf(point, hours, problem)) : null,
             };
