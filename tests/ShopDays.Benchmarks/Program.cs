@@ -12,6 +12,7 @@ return args switch
     ["makers", ..] => Makers.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 200),
     ["psplib", .. var words] => Psplib.Print(words),
     ["regression"] => CertifiedDigits.Print(),
+    ["schedule"] => ScheduleTimes.Print(),
     ["sawing"] => Sawing.Print(LayoutEffort.Normal),
     ["sawing", "long"] => Sawing.Print(LayoutEffort.Thorough),
     ["short"] => ShortStock.Print(),
@@ -22,6 +23,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | log | makers [MANY] | psplib [j30|j60|j120|all] [SCHEDULES ...] [every N] | regression | sawing [long] | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | log | makers [MANY] | psplib [j30|j60|j120|all] [SCHEDULES ...] [every N] | regression | sawing [long] | schedule | short | triplets");
     return 2;
 }

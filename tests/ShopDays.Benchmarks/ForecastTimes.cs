@@ -1,0 +1,8 @@
+namespace ShopDays.Benchmarks;
+
+internal static class ForecastTimes
+{
+    public static void Print()
+    {
+    }
+}
