@@ -66,11 +66,12 @@ internal static class ForecastTrials
 
     private static List<int> RunOnce(ScheduleProblem problem, int[] order, PlanRequest request, List<int> trials, int[][] finishes, bool[] ranOver, SessionRisk[] risks)
     {
-        var generator = new ScheduleGenerator(problem);
-        var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
-        var minutes = new int[problem.Tasks.Length];
         var left = new List<int>();
-        foreach (var trial in trials)
+        TrialRuns.Run(problem, order, trials, Write, See);
+        left.Sort();
+        return left;
+
+        void Write(int trial, int[] minutes)
         {
             var task = 0;
             foreach (var one in request.Orders)
@@ -80,8 +81,11 @@ internal static class ForecastTrials
                     minutes[task++] = ProblemCompiler.MinutesOf(drawn);
                 }
             }
+        }
 
-            if (!generator.Generate(order, minutes, schedule, mayRunOver: true))
+        void See(int trial, Schedule schedule, bool placed)
+        {
+            if (!placed)
             {
                 left.Add(trial);
             }
@@ -100,8 +104,6 @@ internal static class ForecastTrials
 
             ranOver[trial] = schedule.Overruns > 0;
         }
-
-        return left;
     }
 
     /// <summary>

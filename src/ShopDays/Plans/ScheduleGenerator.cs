@@ -50,7 +50,8 @@ internal sealed class ScheduleGenerator
         placer.BeginAt(begins);
         foreach (var block in order)
         {
-            if (!Place(problem.Members(block), minutes, into, mayRunOver))
+            var only = problem.OnlyMember(block);
+            if (only >= 0 ? !placer.Place(only, minutes, into, 0, mayRunOver, keepTogether: false) : !Place(problem.Members(block), minutes, into, mayRunOver))
             {
                 return false;
             }
@@ -62,11 +63,6 @@ internal sealed class ScheduleGenerator
 
     private bool Place(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
     {
-        if (members.Length == 1)
-        {
-            return placer.Place(members[0], minutes, into, 0, mayRunOver, keepTogether: false);
-        }
-
         floor.Remember();
         var placed = PlaceTogether(members, minutes, into, mayRunOver);
         floor.Forget();
@@ -181,10 +177,13 @@ internal sealed class ScheduleGenerator
             into.Finishes[order] = problem.Orders[order].FinishedFrom;
         }
 
-        for (var task = 0; task < problem.Tasks.Length; task++)
+        var terms = problem.Terms;
+        var ends = into.End;
+        var finishes = into.Finishes;
+        for (var task = 0; task < terms.Length; task++)
         {
-            ref var finish = ref into.Finishes[problem.Tasks[task].Order];
-            finish = Math.Max(finish, into.End[task] + problem.Tasks[task].WaitAtEnd);
+            ref var finish = ref finishes[terms[task].Order];
+            finish = Math.Max(finish, ends[task] + terms[task].WaitAtEnd);
         }
 
         var (last, late, weighted) = (0, 0L, 0L);

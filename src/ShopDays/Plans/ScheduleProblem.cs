@@ -10,13 +10,13 @@ internal sealed class ScheduleProblem
 {
     private readonly int[] blockOf;
     private readonly Rows<int> members;
-    private readonly int[] firstMember;
+    private readonly int[] onlyMember;
     private readonly Rows<CompiledPrecedence> before;
     private readonly Rows<CompiledPrecedence> after;
     private readonly Rows<Hold> holds;
     private readonly Rows<int> blocksBefore;
     private readonly Rows<int> blocksAfter;
-    private readonly ImmutableArray<ImmutableArray<int[]>> teams;
+    private readonly int[][][] teams;
 
     /// <summary>Checks and prepares a problem.</summary>
     /// <exception cref="ArgumentException">A task cannot be done at all: no time, more workers or resources than there are; or the order goes round.</exception>
@@ -54,7 +54,7 @@ internal sealed class ScheduleProblem
         blockOf = SessionBlocks.Find(tasks.Count, precedences);
         Blocks = blockOf.Length == 0 ? 0 : blockOf.Max() + 1;
         members = new(Blocks, InOrder.Select(task => (blockOf[task], task)));
-        firstMember = [.. Enumerable.Range(0, Blocks).Select(block => members[block][0])];
+        onlyMember = [.. Enumerable.Range(0, Blocks).Select(block => members[block].Length == 1 ? members[block][0] : -1)];
         var between = precedences
             .Select(one => (Before: blockOf[one.Before], After: blockOf[one.After]))
             .Where(one => one.Before != one.After)
@@ -64,7 +64,7 @@ internal sealed class ScheduleProblem
         blocksAfter = new(Blocks, between.Select(one => (one.Before, one.After)));
         Shop = ShopAtAll.Of(this);
         Terms = [.. Tasks.Select(task => new TaskTerms(this, task))];
-        teams = [.. Enumerable.Range(0, workers.Count + 1).Select(crew => Teams.Of(crew, workers.Count))];
+        teams = [.. Enumerable.Range(0, workers.Count + 1).Select(crew => Teams.Of(crew, workers.Count).ToArray())];
     }
 
     /// <summary>The tasks.</summary>
@@ -118,8 +118,8 @@ internal sealed class ScheduleProblem
     /// <summary>The tasks of a block, in an order of work.</summary>
     public ReadOnlySpan<int> Members(int block) => members[block];
 
-    /// <summary>The task of a block that has no other.</summary>
-    public int OnlyMember(int block) => firstMember[block];
+    /// <summary>The task of a block that has no other; below 0 where it has.</summary>
+    public int OnlyMember(int block) => onlyMember[block];
 
     /// <summary>What a task holds.</summary>
     public ReadOnlySpan<Hold> Holds(int task) => holds[task];
@@ -137,7 +137,7 @@ internal sealed class ScheduleProblem
     public ReadOnlySpan<int> BlocksAfter(int block) => blocksAfter[block];
 
     /// <summary>The sets of workers that make up a crew; one empty set for work that goes on by itself.</summary>
-    public ImmutableArray<int[]> TeamsOf(int crew) => teams[crew];
+    public int[][] TeamsOf(int crew) => teams[crew];
 
     private void Check(CompiledTask task)
     {

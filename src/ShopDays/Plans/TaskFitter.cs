@@ -14,6 +14,8 @@ internal readonly record struct WorkSplit(int Minutes, bool IsSplittable, int Le
 internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
 {
     private readonly TeamHours together = new(problem, floor);
+    private readonly CompiledCalendar[] calendars = [.. problem.Workers];
+    private readonly TaskTerms[] tasks = problem.Terms;
     private TaskFit spare = new();
 
     /// <summary>The fit that ends first, among all the teams that can do a task; the first of these where several end together.</summary>
@@ -25,7 +27,7 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
     /// <returns>Whether there is one before the calendars end.</returns>
     public bool TryFit(int task, WorkSplit split, int ready, int startBy, ref TaskFit best)
     {
-        ref readonly var terms = ref problem.Terms[task];
+        ref readonly var terms = ref tasks[task];
         var teams = problem.TeamsOf(terms.Crew);
         if (teams.Length == 1)
         {
@@ -86,7 +88,7 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
     private bool TryAlone(int worker, in TaskTerms task, WorkSplit split, int minute, int endBefore, TaskFit fit)
     {
         var free = floor.Free(worker);
-        var session = problem.Workers[worker].SessionEndingAfter(minute);
+        var session = calendars[worker].SessionEndingAfter(minute);
         if ((task.Needs & TaskNeeds.Cuts) != 0)
         {
             return TryAloneWithCuts(worker, task, split, session, minute, endBefore, fit);
@@ -113,7 +115,7 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
     private bool TryAloneWithCuts(int worker, in TaskTerms task, WorkSplit split, int session, int minute, int endBefore, TaskFit fit)
     {
         var free = floor.Free(worker);
-        var days = problem.Workers[worker].Day;
+        var days = calendars[worker].Day;
         var heavy = (task.Needs & TaskNeeds.Heavy) != 0 ? floor.Heavy(worker).Left : null;
         var (heavyDay, heavyDone) = (-1, 0);
         var left = split.Minutes;

@@ -12,6 +12,8 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     private readonly int[] begin = new int[problem.Orders.Length];
     private readonly int[] lastPiece = new int[problem.Tasks.Length];
     private readonly TaskFitter fitter = new(problem, floor);
+    private readonly CompiledCalendar[] calendars = [.. problem.Workers];
+    private readonly TaskTerms[] tasks = problem.Terms;
     private TaskFit fit = new();
 
     /// <summary>Sets the first minute of each order; none for minute 0.</summary>
@@ -40,7 +42,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     /// <returns>Whether it found a place before the calendars end.</returns>
     public bool Place(int task, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)
     {
-        ref readonly var terms = ref problem.Terms[task];
+        ref readonly var terms = ref tasks[task];
         var ready = Math.Max(Math.Max(notBefore, terms.NotBefore), begin[terms.Order] + terms.WaitAtStart);
         var together = CompiledCalendar.Never;
         var ends = into.Times.End;
@@ -121,7 +123,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
 
     private void TakeAlone(int task, in TaskTerms terms, int worker, ReadOnlySpan<FitPiece> pieces, Schedule into)
     {
-        var days = problem.Workers[worker].Day;
+        var days = calendars[worker].Day;
         foreach (ref readonly var piece in pieces)
         {
             into.Add(new(task, worker, piece.Session, days[piece.Session], piece.From, piece.To));
@@ -145,10 +147,10 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
             floor.TakeWhileWorked(terms, piece.From, piece.To);
             foreach (var worker in fit.Team)
             {
-                var calendar = problem.Workers[worker];
+                var calendar = calendars[worker];
                 var session = worker == fit.Team[0] ? piece.Session : calendar.SessionEndingAfter(piece.From);
                 floor.Take(worker, terms, session, piece.From, piece.To);
-                into.Add(new(task, worker, session, problem.Workers[fit.Team[0]].Day[piece.Session], piece.From, piece.To));
+                into.Add(new(task, worker, session, calendars[fit.Team[0]].Day[piece.Session], piece.From, piece.To));
             }
         }
     }
@@ -160,7 +162,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         var pieces = into.Pieces;
         for (var last = lastPiece[task]; last >= 0 && pieces[last].Task == task && pieces[last].To == into.End[task]; last--)
         {
-            end = Math.Min(end, problem.Workers[pieces[last].Worker].To[pieces[last].Session]);
+            end = Math.Min(end, calendars[pieces[last].Worker].To[pieces[last].Session]);
         }
 
         return end;
