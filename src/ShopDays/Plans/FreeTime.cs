@@ -4,14 +4,6 @@ using System.Runtime.InteropServices;
 
 namespace ShopDays.Plans;
 
-/// <summary>A stretch of one worker's free time, and where it was found.</summary>
-/// <param name="From">The first minute.</param>
-/// <param name="To">The end.</param>
-/// <param name="Session">The session.</param>
-/// <param name="Gap">The gap it lies in.</param>
-/// <param name="Previous">The gap before that in its session; below 0 none.</param>
-internal record struct FreeStretch(int From, int To, int Session, int Gap, int Previous);
-
 /// <summary>
 /// What is left of one worker's sessions while a schedule is made: the gaps of each session in a row of links, each knowing
 /// the set-up of the work on either side, and for each session its longest gap, by which sessions that have no room are
@@ -189,15 +181,7 @@ internal sealed class FreeTime
 
     /// <summary>The first session from one on with a gap of some length; a session behind the last when there is none.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private int NextSession(int session, int least)
-    {
-        if (longest[session] >= least)
-        {
-            return session;
-        }
-
-        return FarSession(session, least);
-    }
+    private int NextSession(int session, int least) => longest[session] >= least ? session : FarSession(session, least);
 
     private int FarSession(int session, int least)
     {
