@@ -5,6 +5,7 @@ return args switch
 {
     ["cold", ..] => ColdRun.Print(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 9),
     ["bounds"] => Bounds.Print(),
+    ["cpsat", .. var words] => CpSat.Print(words),
     ["guillotine"] => Guillotine.Print(),
     ["layout"] => LayoutTimes.Print(),
     ["learn"] => LearnTimes.Print(),
@@ -23,6 +24,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | durations FILE | guillotine | layout | learn | log | makers [MANY] | psplib [j30|j60|j120|all] [SCHEDULES ...] [every N] | regression | sawing [long] | schedule | short | triplets");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/ShopDays.Benchmarks -- cold [RUNS] | bounds | cpsat [j60|j120|all] [SECONDS ...] [every N] | durations FILE | guillotine | layout | learn | log | makers [MANY] | psplib [j30|j60|j120|all] [SCHEDULES ...] [every N] | regression | sawing [long] | schedule | short | triplets");
     return 2;
 }
