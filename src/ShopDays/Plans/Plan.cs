@@ -89,4 +89,23 @@ public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime St
 /// <summary>When no plan could be finished before.</summary>
 /// <param name="At">When.</param>
 /// <param name="Reason">What binds, in a maker's words.</param>
-public sealed record PlanBound(ZonedDateTime At, string Reason);
+public sealed record PlanBound(ZonedDateTime At, string Reason)
+{
+    /// <summary>What binds, in a word or two: waits, worked hours, heavy work, noisy work, or clamps and bench.</summary>
+    public string Kind { get; init; } = "";
+
+    /// <summary>The row of tasks that takes so long, or all those that share too few hours or things.</summary>
+    public IReadOnlyList<ShopTask> Tasks { get; init; } = [];
+
+    /// <summary>Before which none of them can begin; null where it is not known.</summary>
+    public ZonedDateTime? From { get; init; }
+
+    /// <summary>By when they would have to be done for a finish before the bound; null where it is not known.</summary>
+    public ZonedDateTime? By { get; init; }
+
+    /// <summary>What they take: worked time, for clamps and bench the time they are in use, all together; for waits the time by the clock.</summary>
+    public WorkTime? Needed { get; init; }
+
+    /// <summary>What there is from the one to the other, in the same measure; as much as is needed when what binds lies before or after other work.</summary>
+    public WorkTime? There { get; init; }
+}

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using NodaTime;
 using ShopDays.Measures;
 
@@ -20,20 +19,12 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
             Finishes = [.. schedule.Finishes.ToArray().Select(hours.At)],
-            LowerBound = new(hours.At(bound.Minute), ReasonOf(bound.Kind)),
+            LowerBound = new BoundWriter(request, hours, work).Write(bound),
             ShopDays = schedule.ShopDays,
             Changeovers = schedule.Changeovers,
             Schedules = tried,
         };
     }
-
-    private string ReasonOf(BoundKind kind) => kind switch
-    {
-        BoundKind.Waits => "waits: the longest row of work and waits takes until then, even with nothing else to do",
-        BoundKind.WorkedHours => "worked hours: the sessions before then do not hold all the work",
-        BoundKind.HeavyWork => $"heavy work under its cap: at {WorkTimeText.Write(request.Limits.HeavyPerDay)} a day it takes until then",
-        _ => throw new UnreachableException(),
-    };
 
     private IEnumerable<PlannedSession> Sessions(Schedule schedule)
     {

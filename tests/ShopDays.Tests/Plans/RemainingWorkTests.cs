@@ -24,7 +24,8 @@ public sealed class RemainingWorkTests
         Assert.Equal(whole.Forecast.Finishes, rest.Forecast.Finishes);
         Assert.Equal(whole.Plan.Finish, rest.Plan.Finish);
         Assert.Equal(Work(whole.Plan), Work(rest.Plan));
-        Assert.Equal(whole.Plan.LowerBound, rest.Plan.LowerBound);
+        Assert.Equal(whole.Plan.LowerBound.At, rest.Plan.LowerBound.At);
+        Assert.Equal(whole.Plan.LowerBound.Reason, rest.Plan.LowerBound.Reason);
     }
 
     [Fact]
