@@ -23,7 +23,7 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
     private readonly Option<bool> all = new("--all") { Description = "Print every session, not only those of the next two weeks." };
     private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the orders and the next two weeks to this PDF file.");
     private readonly Option<string?> folder = new("--shop") { Description = "The shop's folder itself; when left out, where you stand or a shop's folder above it.", HelpName = "FOLDER" };
-    private readonly Option<int> schedules = new("--schedules") { Description = "Schedules to look at for each plan.", DefaultValueFactory = _ => 2000, CustomParser = SchedulesOf, HelpName = "NUMBER" };
+    private readonly Option<int> schedules = new("--schedules") { Description = "Schedules to look at for each plan.", DefaultValueFactory = _ => Workings.UsualSchedules, CustomParser = SchedulesOf, HelpName = "NUMBER" };
     private readonly Option<bool> priorOnly = new("--prior-only") { Description = "Leave the log aside: times by the built-in rates alone." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs; it has all sessions." };
     private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };

@@ -23,7 +23,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public const int Draws = 2000;
 
     /// <summary>Schedules that a plan looks at unless it is said how many.</summary>
-    public const int UsualSchedules = 2000;
+    public const int UsualSchedules = 5000;
 
     private Layout? layout;
     private OrderOfWork? order;

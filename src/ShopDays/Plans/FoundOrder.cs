@@ -28,7 +28,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
             var problem = ProblemCompiler.Compile(request, hours);
             if (settled.Blocks is not null && alone.Blocks is not null)
             {
-                var search = new BehindSearch(problem, settled.BlocksIn(problem, 0), alone.BlocksIn(problem, settled.Problem.Tasks.Length), request.Seed);
+                var search = new BlockMoves(problem, settled.BlocksIn(problem, 0), alone.BlocksIn(problem, settled.Problem.Tasks.Length), request.Seed);
                 if (search.Find(Part(request.Budget, 2)) is { } blocks)
                 {
                     blocks = new RisingOrder(problem, KindsOf(request)).Of(blocks, settled.Problem.Blocks);
@@ -59,24 +59,28 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
                 NoneBefore = NoneBefore(problem),
                 Progress = request.Progress is { } progress ? point => progress.Report(StepOf(point, hours, problem)) : null,
             };
-            var blocks = search.Find(alone.Count == 0 ? request.Budget : Math.Max(1, request.Budget - Part(request.Budget, 4)));
-            var tried = search.Tried + inTurn.Tried + alone.Sum(one => one.Tried);
-            if (blocks is not null)
+            var budget = request.Budget - alone.Sum(one => one.Tried);
+            if (search.Find(Math.Max(1, budget - Part(budget, 5))) is { } bred)
             {
+                // Breeding cares for the finish; moves one at a time then find like work to put together.
+                var moves = new BlockMoves(problem, [], bred, request.Seed);
+                var left = Math.Max(1, budget - search.Tried);
+                var blocks = moves.Find(search.IsAtBound ? Math.Min(left, search.Tried) : left)!;
+                var tried = search.Tried + inTurn.Tried + moves.Tried + alone.Sum(one => one.Tried);
                 return new(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
             }
 
             if (hours.Longer(request) is not { } longer)
             {
-                return new(hours, problem, null, tried);
+                return new(hours, problem, null, search.Tried);
             }
 
             hours = longer;
         }
     }
 
-    /// <summary>A bound on all finishes together is known for a single order only.</summary>
-    private static long NoneBefore(ScheduleProblem problem) => problem.Orders.Length > 1 ? 0 : (long)problem.Orders[0].Weight * ScheduleBound.Of(problem).Minute;
+    /// <summary>Each order's finish has a bound of its own, and so has the sum of them.</summary>
+    private static long NoneBefore(ScheduleProblem problem) => Enumerable.Range(0, problem.Orders.Length).Sum(order => (long)problem.Orders[order].Weight * ScheduleBound.OfOrder(problem, order).Minute);
 
     private static SearchStep StepOf(SearchPoint point, OpenHours hours, ScheduleProblem problem) =>
         new(point.Tried, hours.At((int)(point.Best.Finish / problem.Orders.Sum(order => order.Weight))), point.Best.ShopDays);

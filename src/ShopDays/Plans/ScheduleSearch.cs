@@ -33,7 +33,6 @@ internal sealed class ScheduleSearch
     private readonly int[] order;
     private BothWays? ways;
     private ScheduleScore told = ScheduleScore.None;
-    private int atBoundBy;
 
     /// <summary>A search over a problem.</summary>
     public ScheduleSearch(ScheduleProblem problem, int seed)
@@ -47,7 +46,7 @@ internal sealed class ScheduleSearch
     /// <summary>Orders of blocks to begin with, beside those of the rules.</summary>
     public IReadOnlyList<int[]> Known { get; init; } = [];
 
-    /// <summary>A finish, of all orders together and each times its weight, that no schedule betters: it is then looked for fewer days and turns only, for as long again.</summary>
+    /// <summary>A finish, of all orders together and each times its weight, that no schedule betters: the search stops there.</summary>
     public long NoneBefore { get; init; }
 
     /// <summary>Told of every better schedule.</summary>
@@ -140,17 +139,7 @@ internal sealed class ScheduleSearch
         }
     }
 
-    /// <summary>Once the finish cannot be bettered it goes on for as long again, for days and turns where somebody works.</summary>
-    private bool MayGoOn(int budget)
-    {
-        if (atBoundBy == 0 && IsAtBound)
-        {
-            atBoundBy = Tried;
-        }
-
-        var last = atBoundBy == 0 ? budget : Math.Min(budget, problem.Workers.IsEmpty ? atBoundBy : 2 * atBoundBy);
-        return Tried < last && GoesOn();
-    }
+    private bool MayGoOn(int budget) => Tried < budget && !IsAtBound && GoesOn();
 
     private void Tell()
     {

@@ -4,7 +4,7 @@ namespace ShopDays.Plans;
 /// Makes an order of work better by moving its blocks one at a time; a move that makes nothing worse is kept. What is
 /// settled stays in front: it is placed first, and the rest takes the time that it leaves. One seed gives one answer.
 /// </summary>
-internal sealed class BehindSearch
+internal sealed class BlockMoves
 {
     private readonly ScheduleProblem problem;
     private readonly ScheduleGenerator generator;
@@ -19,7 +19,7 @@ internal sealed class BehindSearch
     /// <param name="settled">Blocks that keep their order, and come before all others.</param>
     /// <param name="behind">The others, in an order to begin with.</param>
     /// <param name="seed">Where chance comes from.</param>
-    public BehindSearch(ScheduleProblem problem, IReadOnlyList<int> settled, IReadOnlyList<int> behind, int seed)
+    public BlockMoves(ScheduleProblem problem, IReadOnlyList<int> settled, IReadOnlyList<int> behind, int seed)
     {
         this.problem = problem;
         this.settled = settled.Count;
@@ -90,8 +90,22 @@ internal sealed class BehindSearch
             last = Math.Min(last, place[after] - 1);
         }
 
-        return (from, draws.Next(first, last + 1));
+        if (draws.Next(2) == 0)
+        {
+            return (from, draws.Next(first, last + 1));
+        }
+
+        // Every other move is to like work, if a few draws find any.
+        var to = from;
+        for (var tries = 0; tries < 8 && (to == from || SetupOf(order[to]) != SetupOf(order[from])); tries++)
+        {
+            to = draws.Next(first, last + 1);
+        }
+
+        return (from, to);
     }
+
+    private int SetupOf(int block) => problem.Tasks[problem.Members(block)[0]].SetupKey;
 
     private void Move(int from, int to)
     {
