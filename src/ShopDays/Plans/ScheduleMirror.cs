@@ -43,15 +43,6 @@ internal sealed class ScheduleMirror
     /// <summary>The block of each mirrored block.</summary>
     public int[] FromMirror { get; }
 
-    /// <summary>Writes from when each order may be worked on in the mirrored shop, so that it ends no later than it does.</summary>
-    public void WriteBegins(Schedule schedule, Span<int> begins)
-    {
-        for (var order = 0; order < begins.Length; order++)
-        {
-            begins[order] = end - Math.Min(end, schedule.Finishes[order]);
-        }
-    }
-
     /// <summary>The minute of the real shop that one in the mirrored shop is, and the other way round; of a stretch the first becomes the end.</summary>
     public int Turned(int minute) => end - minute;
 

@@ -28,10 +28,9 @@ public sealed class ScheduleMirrorTests
             }
 
             var mirror = new ScheduleMirror(problem, schedule.Finish + 2000);
-            var (back, begins) = (new int[order.Length], new int[1]);
-            mirror.WriteBegins(schedule, begins);
-            new LateOrder(problem).Write(schedule, order, mirror.ToMirror, back);
+            var back = OrderOf(mirror.Problem, schedule);
             AssertIsAnOrder(mirror.Problem, back);
+            int[] begins = [mirror.Turned(schedule.Finish)];
             var mirrored = new Schedule(problem.Tasks.Length);
             if (!new ScheduleGenerator(mirror.Problem).Generate(back, problem.Minutes.AsSpan(), mirrored, begins: begins))
             {
@@ -44,9 +43,7 @@ public sealed class ScheduleMirrorTests
                 Assert.True(mirror.Turned(mirrored.Start[task]) + problem.Tasks[task].WaitAtEnd <= schedule.Finish);
             }
 
-            var again = new int[order.Length];
-            new LateOrder(mirror.Problem).Write(mirrored, back, mirror.FromMirror, again);
-            AssertIsAnOrder(problem, again);
+            AssertIsAnOrder(problem, OrderOf(problem, mirrored));
         }, iter: 300);
 
     [Fact]
@@ -60,16 +57,26 @@ public sealed class ScheduleMirrorTests
             Assert.Empty(ScheduleCheck.Faults(problem, schedule));
             var finish = schedule.Finish;
             var mirror = new ScheduleMirror(problem, 1000);
-            var (back, again, begins) = (new int[order.Length], new int[order.Length], new int[1]);
-            mirror.WriteBegins(schedule, begins);
-            new LateOrder(problem).Write(schedule, order, mirror.ToMirror, back);
+            var back = OrderOf(mirror.Problem, schedule);
+            int[] begins = [mirror.Turned(schedule.Finish)];
             Assert.True(new ScheduleGenerator(mirror.Problem).Generate(back, problem.Minutes.AsSpan(), mirrored, begins: begins));
             Assert.True(mirrored.Finish <= 1000);
-            new LateOrder(mirror.Problem).Write(mirrored, back, mirror.FromMirror, again);
+            var again = OrderOf(problem, mirrored);
             Assert.True(generator.Generate(again, problem.Minutes.AsSpan(), schedule));
             Assert.Empty(ScheduleCheck.Faults(problem, schedule));
             Assert.True(schedule.Finish <= finish);
         }, iter: 500);
+
+    /// <summary>The order of work in one shop that a schedule in its mirror gives: what ends last in the one is first in the other.</summary>
+    /// <param name="problem">The problem whose blocks are put in order.</param>
+    /// <param name="other">A schedule of the other.</param>
+    private static int[] OrderOf(ScheduleProblem problem, Schedule other)
+    {
+        var ends = Enumerable.Range(0, problem.Blocks).Select(block => problem.Members(block).ToArray().Max(task => other.End[task])).ToArray();
+        var order = new int[problem.Blocks];
+        new KeyedOrder(problem).Write([.. ends.Select(end => (long)ends.Max() - end)], order);
+        return order;
+    }
 
     private static void AssertIsAnOrder(ScheduleProblem problem, int[] order)
     {
