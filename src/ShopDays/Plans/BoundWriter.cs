@@ -58,10 +58,12 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         var (from, by) = (DateOf(cause.From), DateOf(Math.Max(cause.From, cause.To)));
         return cause.Needed > cause.There
             ? $" ({needed} of it cannot begin before {from}, and to finish sooner would have to be done by {by}, where the sessions between hold {there}{how})"
-            : $" ({needed} of it, from {from} to {by} at the earliest, comes before or after the rest)";
+            : string.Equals(from, by, StringComparison.Ordinal)
+                ? $" ({needed} of it fills what there is on {from} at the earliest; all else comes before or after that)"
+                : $" ({needed} of it fills what there is from {from} to {by} at the earliest; all else comes before or after that)";
     }
 
-    private string DateOf(int minute) => hours.At(minute).Date.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);
+    private string DateOf(int minute) => hours.At(minute).Date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 
     private string NameOf(int task) => $"\"{work.Tasks[task].Task.Name}\"";
 }
