@@ -25,6 +25,7 @@ internal static class PlanJson
         },
         LowerBound = JsonAnswer.Time(answer.Plan.LowerBound.At),
         LowerBoundReason = answer.Plan.LowerBound.Reason,
+        Bound = BoundOf(answer.Plan.LowerBound, told.Marks),
         Gap = Math.Round(answer.Plan.GapShare, 4, MidpointRounding.AwayFromZero),
         BoundText = PlanWords.OfBound(answer.Plan),
         answer.Plan.ShopDays,
@@ -78,6 +79,17 @@ internal static class PlanJson
     };
 
     private static double Share(double share) => Math.Round(share, 4, MidpointRounding.AwayFromZero);
+
+    private static object BoundOf(PlanBound bound, TaskMarks marks) => new
+    {
+        At = JsonAnswer.Time(bound.At),
+        bound.Kind,
+        From = bound.From is { } from ? JsonAnswer.Time(from) : null,
+        By = bound.By is { } by ? JsonAnswer.Time(by) : null,
+        NeededMinutes = bound.Needed is { } needed ? JsonAnswer.Minutes(needed) : (double?)null,
+        ThereMinutes = bound.There is { } there ? JsonAnswer.Minutes(there) : (double?)null,
+        Tasks = bound.Tasks.Select(task => new { Task = task.Name, Mark = marks.Of(task.Name) }),
+    };
 
     private static object SessionOf(PlannedSession session, TaskMarks marks) => new
     {

@@ -30,6 +30,20 @@ public sealed class PlanAnswerTests
     }
 
     [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task What_keeps_any_plan_from_an_earlier_finish_is_named_with_its_tasks_and_hours(string shop)
+    {
+        var plan = await Plan(shop);
+        var bound = plan.Field("bound");
+        Assert.Equal(plan.Instant("lowerBound"), bound.Instant("at"));
+        Assert.Contains(bound.Text("kind"), plan.Text("lowerBoundReason"), StringComparison.Ordinal);
+        var planned = Work(plan).Select(work => work.Text("task")).ToHashSet(StringComparer.Ordinal);
+        Assert.All(bound.List("tasks"), task => Assert.Contains(task.Text("task"), planned));
+        Assert.True(bound.Instant("from") <= bound.Instant("by"));
+        Assert.True(bound.Number("neededMinutes") >= bound.Number("thereMinutes"));
+    }
+
+    [Theory]
     [InlineData("elm-workbench", null)]
     [InlineData("evening-cupboard", "2027-05-30")]
     [InlineData("tidewater-commission", "2027-07-24")]
