@@ -76,6 +76,7 @@ internal sealed class OrdersNow
             Seed = seed,
             Budget = schedules,
             Lengths = shop.Format,
+            Progress = new SearchSteps(progress.Now, schedules),
         };
         return progress.During(
             FormattableString.Invariant($"planning {CountWords.Of(inHand, "order")}{with}, {schedules} schedules to look at"),

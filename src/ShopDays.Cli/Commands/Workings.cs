@@ -106,7 +106,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public PlanRequest RequestOf(RemainingWork left, TimeDraws drawn) => RequestOf(left.Graph, drawn, drawn.OfEach(), left.UnderWay);
 
     /// <summary>A plan of what is asked for, or what stands against it.</summary>
-    public PlanAnswer Planned(PlanRequest request) => Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request));
+    public PlanAnswer Planned(PlanRequest request) => Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request with { Progress = new SearchSteps(progress.Now, request.Budget) }));
 
     /// <summary>Why the finish moved since a promise.</summary>
     public MovedFinish Moved(JobProgress progress, PromisedJob then, PlanRequest ahead, PlanAnswer.Planned answer) =>
