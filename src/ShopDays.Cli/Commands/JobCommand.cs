@@ -40,7 +40,7 @@ internal sealed class JobCommand
     /// <summary>The same with an option for how long a plan is looked for.</summary>
     public JobCommand ThatPlans()
     {
-        search.AddSchedulesTo(Command);
+        search.AddSchedulesTo(Command, "Schedules to look at for a plan.");
         return this;
     }
 

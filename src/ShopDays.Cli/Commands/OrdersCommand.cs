@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
-using System.Globalization;
 using NodaTime;
 using ShopDays.Cli.Commands.Logging;
 using ShopDays.Cli.Files;
@@ -16,14 +14,11 @@ namespace ShopDays.Cli.Commands;
 /// <summary><c>shopdays orders</c>: all jobs in hand in one shop, and when another could be promised.</summary>
 internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
 {
-    private const int MostSchedules = 10_000_000;
-
     private readonly Option<string?> like = new("--like") { Description = "Say when a new piece like this job could be promised: a job's file, or its name.", HelpName = "JOB" };
     private readonly Option<LocalDate?> start = LogOptions.Read("--start", "With --like: the date on which it would begin; today unless given.", "DATE", DateText.Read);
     private readonly Option<bool> all = new("--all") { Description = "Print every session, not only those of the next two weeks." };
     private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the orders and the next two weeks to this PDF file.");
     private readonly Option<string?> folder = new("--shop") { Description = "The shop's folder itself; when left out, where you stand or a shop's folder above it.", HelpName = "FOLDER" };
-    private readonly Option<int> schedules = new("--schedules") { Description = "Schedules to look at for each plan.", DefaultValueFactory = _ => Workings.UsualSchedules, CustomParser = SchedulesOf, HelpName = "NUMBER" };
     private readonly Option<bool> priorOnly = new("--prior-only") { Description = "Leave the log aside: times by the built-in rates alone." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs; it has all sessions." };
     private readonly Option<bool> quiet = new("--quiet", "-q") { Description = "Print nothing but complaints." };
@@ -36,7 +31,8 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
     /// <inheritdoc/>
     public Command Describe()
     {
-        var command = new Command("orders", "Plan all jobs in hand in one shop, with the chance of each date; or say when another could be promised.\nExample: shopdays orders --like writing-table") { like, start, all, pdf, folder, schedules, priorOnly };
+        var command = new Command("orders", "Plan all jobs in hand in one shop, with the chance of each date; or say when another could be promised.\nExample: shopdays orders --like writing-table") { like, start, all, pdf, folder, priorOnly };
+        search.AddSchedulesTo(command, "Schedules to look at for each plan.");
         search.AddTo(command);
         command.Add(json);
         command.Add(quiet);
@@ -121,7 +117,7 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
         return new(read, one => search.Workings(parsed, one, rates, progress), rates, progress)
         {
             Now = clock.GetCurrentInstant(),
-            Schedules = parsed.GetValue(schedules),
+            Schedules = search.Schedules(parsed),
         };
     }
 
@@ -134,17 +130,5 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
 
         var today = clock.GetCurrentInstant().InZone(read.Shop.Place.Zone).Date;
         return parsed.GetValue(start) is { } date && date < today ? $"--start: {DateWords.Of(date)} is past; today is {DateWords.Of(today)}" : null;
-    }
-
-    private static int SchedulesOf(ArgumentResult typed)
-    {
-        var text = typed.Tokens[0].Value;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is > 0 and <= MostSchedules)
-        {
-            return number;
-        }
-
-        typed.AddError(FormattableString.Invariant($"{QuotedText.Of(text)} is no number of schedules; expected a whole number from 1 to {MostSchedules:#,0}"));
-        return 0;
     }
 }

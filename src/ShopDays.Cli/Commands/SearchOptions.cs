@@ -24,7 +24,7 @@ internal sealed class SearchOptions
     private readonly Option<int> seed = new("--seed") { DefaultValueFactory = _ => 1, CustomParser = SeedOf, HelpName = "NUMBER" };
     private readonly Option<string> effort = new("--effort") { DefaultValueFactory = _ => "normal" };
     private readonly Option<string?> prefer = new("--prefer");
-    private readonly Option<int?> schedules = new("--schedules") { CustomParser = SchedulesOf, HelpName = "NUMBER", Description = $"How many schedules to look at for a plan; {Commands.Workings.UsualSchedules} unless given." };
+    private readonly Option<int> schedules = new("--schedules") { DefaultValueFactory = _ => Commands.Workings.UsualSchedules, CustomParser = SchedulesOf, HelpName = "NUMBER" };
 
     /// <summary>Makes the options, each with what its help says.</summary>
     /// <param name="ofSeed">Of the seed.</param>
@@ -46,7 +46,16 @@ internal sealed class SearchOptions
     }
 
     /// <summary>Adds to a command that plans how long a plan is looked for.</summary>
-    public void AddSchedulesTo(Command command) => command.Add(schedules);
+    /// <param name="command">The command.</param>
+    /// <param name="ofSchedules">What its help says of it.</param>
+    public void AddSchedulesTo(Command command, string ofSchedules)
+    {
+        schedules.Description = ofSchedules;
+        command.Add(schedules);
+    }
+
+    /// <summary>Schedules to look at, as typed, or as many as is usual.</summary>
+    public int Schedules(ParseResult parsed) => parsed.GetValue(schedules) is > 0 and var typed ? typed : Commands.Workings.UsualSchedules;
 
     /// <summary>The workings of a job with the options as typed.</summary>
     public Workings Workings(ParseResult parsed, ShopAndJob read, LearnedRates rates, Progress progress) => new(
@@ -57,10 +66,10 @@ internal sealed class SearchOptions
         rates,
         progress)
     {
-        Schedules = parsed.GetValue(schedules) ?? Commands.Workings.UsualSchedules,
+        Schedules = Schedules(parsed),
     };
 
-    private static int? SchedulesOf(ArgumentResult typed)
+    private static int SchedulesOf(ArgumentResult typed)
     {
         var text = typed.Tokens[0].Value;
         if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 1 and <= MostSchedules)
@@ -68,8 +77,8 @@ internal sealed class SearchOptions
             return number;
         }
 
-        typed.AddError($"{QuotedText.Of(text)} is no number of schedules; expected a whole number between 1 and {MostSchedules.ToString(CultureInfo.InvariantCulture)}");
-        return null;
+        typed.AddError($"{QuotedText.Of(text)} is no number of schedules; expected a whole number between 1 and {MostSchedules.ToString("#,0", CultureInfo.InvariantCulture)}");
+        return 0;
     }
 
     private static int SeedOf(ArgumentResult typed)
