@@ -60,13 +60,15 @@ internal sealed record ToldProgress
     public bool IsOver => FinishedOn <= Now.InZone(Zone).Date;
 
     /// <summary>The job at one glance.</summary>
-    public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; promised {DateOf(Progress.Promise.P80)}, {Outlook()}.")}";
+    public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; {Promised} {DateOf(Progress.Promise.P80)}, {Outlook()}.")}";
 
     /// <summary>What else should be known, each a sentence.</summary>
     public IReadOnlyList<string> Notes => [.. OfThePromise(), .. OfTheLog()];
 
     /// <summary>A date by the shop's clock.</summary>
     public string DateOf(Instant? instant) => instant is { } known ? DateWords.Of(known.InZone(Zone).Date) : "not within the years looked at";
+
+    private string Promised => IsRecorded ? "promised" : "would have been promised";
 
     private string Pace() => HourWords.WholeMinutes(Progress.Difference) switch
     {
@@ -92,14 +94,14 @@ internal sealed record ToldProgress
         var range = Progress.Promise.HandsOn;
         var difference = HourWords.WholeMinutes(Progress.Difference);
         var than = difference == 0 ? "as promised" : $"{WorkTimeText.Write(WorkTime.FromMinutes(Math.Abs(difference)))} {(difference < 0 ? "less" : "more")} than its tasks were promised";
-        return $"finished {DateWords.Of(FinishedOn!.Value)}, promised {DateOf(Progress.Promise.P80)}. It took {HourWords.Of(Progress.Now)}, {than} (the range was {HourWords.Of(range.P10)} to {HourWords.Of(range.P90)}).";
+        return $"finished {DateWords.Of(FinishedOn!.Value)}, {Promised} {DateOf(Progress.Promise.P80)}. It took {HourWords.Of(Progress.Now)}, {than} (the range was {HourWords.Of(range.P10)} to {HourWords.Of(range.P90)}).";
     }
 
     private IEnumerable<string> OfThePromise()
     {
         if (!IsRecorded)
         {
-            yield return "No promise is on record: this is against what a plan from the job's start would have promised by what was known then. Keep one with: shopdays plan JOB --promise";
+            yield return $"No promise is on record: this is against what a plan from the job's start would have promised by what was known then.{(Progress.IsDone ? "" : $" Keep one with: shopdays plan {Read.LogName} --promise")}";
         }
 
         foreach (var later in Later)
