@@ -20,6 +20,7 @@ internal sealed class OrdersNow
     private readonly int schedules;
     private readonly Progress progress;
     private readonly List<TimeDraws> draws;
+    private readonly List<IReadOnlyList<WorkTime>> times;
 
     /// <summary>Draws the times of all orders.</summary>
     /// <param name="shop">The shop.</param>
@@ -36,7 +37,9 @@ internal sealed class OrdersNow
         var tasks = orders.Sum(order => order.Graph.Tasks.Count);
         draws = progress.During(
             FormattableString.Invariant($"drawing {Workings.Draws} courses of {tasks} tasks of {CountWords.Of(orders.Count, "order")}"),
-            () => Drawn(model));
+            () => Drawn(model, orders));
+        var alone = another is null || inHand.Count == 0 ? draws : Drawn(model, inHand).Append(draws[^1]);
+        times = [.. alone.Select(drawn => (IReadOnlyList<WorkTime>)[.. drawn.OfEach().Select(range => range.P50)])];
     }
 
     /// <summary>A plan of the orders in hand, or what stands against it.</summary>
@@ -47,19 +50,17 @@ internal sealed class OrdersNow
     public PlanAnswer WithAnother(bool givesWay) => PlanOf(orders.Count, givesWay, givesWay ? " and a new one behind them" : " and a new one among them");
 
     /// <summary>Hands-on time that is left of each order, each task by its likely time; the new one stands last.</summary>
-    public IReadOnlyList<WorkTime> Left => field ??= [.. Times.Select(times => times.Aggregate(WorkTime.Zero, (sum, time) => sum + time))];
+    public IReadOnlyList<WorkTime> Left => field ??= [.. times.Select(each => each.Aggregate(WorkTime.Zero, (sum, time) => sum + time))];
 
-    private IReadOnlyList<IReadOnlyList<WorkTime>> Times => field ??= [.. draws.Select(drawn => (IReadOnlyList<WorkTime>)[.. drawn.OfEach().Select(range => range.P50)])];
-
-    private List<TimeDraws> Drawn(RateModel model)
+    private List<TimeDraws> Drawn(RateModel model, IReadOnlyList<OrderNow> together)
     {
-        var together = model.Draw([.. orders.SelectMany(order => order.Graph.Tasks)], Workings.Draws, seed, [.. orders.SelectMany(order => order.Spent)]);
+        var all = model.Draw([.. together.SelectMany(order => order.Graph.Tasks)], Workings.Draws, seed, [.. together.SelectMany(order => order.Spent)]);
         var split = new List<TimeDraws>();
         var first = 0;
-        foreach (var order in orders)
+        foreach (var order in together)
         {
             var (from, to) = (first, first + order.Graph.Tasks.Count);
-            split.Add(new([.. together.Minutes.Select(trial => trial[from..to])], seed));
+            split.Add(new([.. all.Minutes.Select(trial => trial[from..to])], seed));
             first = to;
         }
 
@@ -87,7 +88,7 @@ internal sealed class OrdersNow
     {
         Name = orders[place].Title,
         Graph = orders[place].Graph,
-        Times = Times[place],
+        Times = times[place],
         Draws = draws[place],
         Start = orders[place].Start,
         Due = orders[place].Date,

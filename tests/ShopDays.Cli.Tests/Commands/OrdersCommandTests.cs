@@ -115,6 +115,14 @@ public sealed class OrdersCommandTests
     }
 
     [Fact]
+    public void The_orders_in_hand_are_planned_alike_whether_another_is_asked_for_or_not()
+    {
+        using var folder = Two();
+        var planned = Orders(folder).ReadJson().List("orders").Select(order => order.Field("finish").Text("planned"));
+        Assert.Equal(planned, Orders(folder, null, true, "--like", "tray").ReadJson().Field("newOrder").List("others").Select(other => other.Field("now").Text("planned")));
+    }
+
+    [Fact]
     public void A_new_piece_begins_on_the_date_that_is_asked_for()
     {
         using var folder = new FreshFolder().WithATray();
