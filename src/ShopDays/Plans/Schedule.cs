@@ -30,6 +30,9 @@ internal sealed class Schedule(int tasks, int orders = 1)
     /// <summary>The stretches of work, a task's one after another, in the order in which tasks were placed.</summary>
     public ReadOnlySpan<WorkPiece> Pieces => pieces.AsSpan(0, count);
 
+    /// <summary>How many stretches of work there are.</summary>
+    public int Count => count;
+
     /// <summary>The end of the last task of each order and of its closing waits; <see cref="CompiledCalendar.Never"/> when not all is placed.</summary>
     public Span<int> Finishes => finishes;
 

@@ -13,6 +13,7 @@ internal sealed class ScheduleGenerator
     private readonly ScheduleProblem problem;
     private readonly ShopFloor floor;
     private readonly TaskPlacer placer;
+    private readonly LonePlacer? alone;
     private readonly ClockPlacer? byTheClock;
     private readonly int[] metDays;
     private int run;
@@ -24,6 +25,7 @@ internal sealed class ScheduleGenerator
         byTheClock = ClockPlacer.For(problem);
         floor = new(problem);
         placer = new(problem, floor);
+        alone = LonePlacer.For(problem, floor, placer);
         metDays = new int[problem.Days];
     }
 
@@ -50,8 +52,7 @@ internal sealed class ScheduleGenerator
         placer.BeginAt(begins);
         foreach (var block in order)
         {
-            var only = problem.OnlyMember(block);
-            if (only >= 0 ? !placer.Place(only, minutes, into, 0, mayRunOver, keepTogether: false) : !Place(problem.Members(block), minutes, into, mayRunOver))
+            if (!Place(block, minutes, into, mayRunOver))
             {
                 return false;
             }
@@ -59,6 +60,19 @@ internal sealed class ScheduleGenerator
 
         Finish(into);
         return true;
+    }
+
+    private bool Place(int block, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
+    {
+        var only = problem.OnlyMember(block);
+        if (only < 0)
+        {
+            return Place(problem.Members(block), minutes, into, mayRunOver);
+        }
+
+        return alone is null
+            ? placer.Place(only, minutes, into, 0, mayRunOver, keepTogether: false)
+            : alone.Place(block, minutes, into, mayRunOver);
     }
 
     private bool Place(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)

@@ -16,6 +16,9 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     private readonly TaskTerms[] tasks = problem.Terms;
     private TaskFit fit = new();
 
+    /// <summary>The first minute of each order.</summary>
+    public int[] Begin => begin;
+
     /// <summary>Sets the first minute of each order; none for minute 0.</summary>
     public void BeginAt(ReadOnlySpan<int> begins)
     {
