@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace ShopDays.Plans;
 
@@ -33,7 +34,7 @@ internal sealed class FreeTime
         gaps = new Gap[calendar.Count + 64];
 
         // Behind the last session a row of endless ones, so that the look ahead always finds one.
-        wholeLengths = new int[calendar.Count + Vector<int>.Count];
+        wholeLengths = new int[calendar.Count + Vector256<int>.Count];
         Array.Fill(wholeLengths, CompiledCalendar.Never);
         for (var session = 0; session < whole.Length; session++)
         {
@@ -145,6 +146,14 @@ internal sealed class FreeTime
         touched = Math.Max(touched, session + 1);
         var (length, before, after) = (one.To - one.From, one.KeyBefore, one.KeyAfter);
         Changeovers += Turns(before, key) + Turns(key, after) - Turns(before, after);
+        if (start == one.From && gap == session && one.Next < 0)
+        {
+            // The usual case: the beginning of all that is left of a session.
+            (one.From, one.KeyBefore) = (end, key);
+            longest[session] = one.To - end;
+            return;
+        }
+
         if (start == one.From)
         {
             if (end < one.To)
@@ -185,54 +194,49 @@ internal sealed class FreeTime
 
     private int FarSession(int session, int least)
     {
-        ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
-        var enough = new Vector<int>(least);
-        var last = longest.Length - Vector<int>.Count;
-        for (var at = session + 1; at < last; at += Vector<int>.Count)
+        unchecked
         {
-            var room = Vector.GreaterThanOrEqual(Vector.LoadUnsafe(ref first, (nuint)at), enough);
-            if (room != Vector<int>.Zero)
+            ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
+            var enough = Vector256.Create(least);
+            var last = longest.Length - Vector256<int>.Count;
+            for (var at = session + 1; at < last; at += Vector256<int>.Count)
             {
-                session = at;
-                while (longest[session] < least)
+                var room = Vector256.GreaterThanOrEqual(Vector256.LoadUnsafe(ref first, (nuint)at), enough);
+                if (room != Vector256<int>.Zero)
                 {
-                    session++;
+                    return at + BitOperations.TrailingZeroCount(room.ExtractMostSignificantBits());
                 }
-
-                return session;
             }
-        }
 
-        return whole.Length;
+            return whole.Length;
+        }
     }
 
     private int NextSession(int session, int least, int[] also)
     {
-        if (longest[session] >= least && also[session] >= least)
+        unchecked
         {
-            return session;
-        }
-
-        ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
-        ref var second = ref MemoryMarshal.GetArrayDataReference(also);
-        var enough = new Vector<int>(least);
-        var last = longest.Length - Vector<int>.Count;
-        for (var at = session + 1; at < last; at += Vector<int>.Count)
-        {
-            var both = Vector.Min(Vector.LoadUnsafe(ref first, (nuint)at), Vector.LoadUnsafe(ref second, (nuint)at));
-            if (Vector.GreaterThanOrEqualAny(both, enough))
+            if (longest[session] >= least && also[session] >= least)
             {
-                session = at;
-                while (longest[session] < least || also[session] < least)
-                {
-                    session++;
-                }
-
                 return session;
             }
-        }
 
-        return whole.Length;
+            ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
+            ref var second = ref MemoryMarshal.GetArrayDataReference(also);
+            var enough = Vector256.Create(least);
+            var last = longest.Length - Vector256<int>.Count;
+            for (var at = session + 1; at < last; at += Vector256<int>.Count)
+            {
+                var both = Vector256.Min(Vector256.LoadUnsafe(ref first, (nuint)at), Vector256.LoadUnsafe(ref second, (nuint)at));
+                var room = Vector256.GreaterThanOrEqual(both, enough);
+                if (room != Vector256<int>.Zero)
+                {
+                    return at + BitOperations.TrailingZeroCount(room.ExtractMostSignificantBits());
+                }
+            }
+
+            return whole.Length;
+        }
     }
 
     private int Longest(int session)

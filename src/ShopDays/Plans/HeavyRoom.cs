@@ -1,4 +1,4 @@
-using System.Numerics;
+using System.Runtime.Intrinsics;
 
 namespace ShopDays.Plans;
 
@@ -15,7 +15,7 @@ internal sealed class HeavyRoom
     public HeavyRoom(CompiledCalendar calendar, int perDay)
     {
         this.calendar = calendar;
-        whole = new int[calendar.Count + Vector<int>.Count];
+        whole = new int[calendar.Count + Vector256<int>.Count];
         Array.Fill(whole, CompiledCalendar.Never);
         whole.AsSpan(0, calendar.Count).Fill(perDay);
         left = [.. whole];

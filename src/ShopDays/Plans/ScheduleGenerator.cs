@@ -16,6 +16,7 @@ internal sealed class ScheduleGenerator
     private readonly LonePlacer? alone;
     private readonly ClockPlacer? byTheClock;
     private readonly int[] metDays;
+    private readonly (int Order, int Wait)[] closings;
     private int run;
 
     /// <summary>A generator with buffers of its own; one for each thread.</summary>
@@ -27,6 +28,7 @@ internal sealed class ScheduleGenerator
         placer = new(problem, floor);
         alone = LonePlacer.For(problem, floor, placer);
         metDays = new int[problem.Days];
+        closings = [.. problem.Tasks.Select(task => (task.Order, task.WaitAtEnd))];
     }
 
     /// <summary>Makes a schedule.</summary>
@@ -191,13 +193,16 @@ internal sealed class ScheduleGenerator
             into.Finishes[order] = problem.Orders[order].FinishedFrom;
         }
 
-        var terms = problem.Terms;
         var ends = into.End;
         var finishes = into.Finishes;
-        for (var task = 0; task < terms.Length; task++)
+        for (var task = 0; task < closings.Length; task++)
         {
-            ref var finish = ref finishes[terms[task].Order];
-            finish = Math.Max(finish, ends[task] + terms[task].WaitAtEnd);
+            unchecked
+            {
+                var closing = closings[task];
+                ref var finish = ref finishes[closing.Order];
+                finish = Math.Max(finish, ends[task] + closing.Wait);
+            }
         }
 
         var (last, late, weighted) = (0, 0L, 0L);

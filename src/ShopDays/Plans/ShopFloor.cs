@@ -3,6 +3,9 @@ namespace ShopDays.Plans;
 /// <summary>The shop while a schedule is made: whose time is free, what is in use, how much heavy work each day has had.</summary>
 internal sealed class ShopFloor
 {
+    /// <summary>About how long work goes on where nobody has hours.</summary>
+    private const int UsualMinutes = 1 << 16;
+
     private readonly ScheduleProblem problem;
     private readonly FreeTime[] free;
     private readonly HeavyRoom[] heavy;
@@ -19,7 +22,8 @@ internal sealed class ShopFloor
         this.problem = problem;
         free = [.. problem.Workers.Select(calendar => new FreeTime(calendar, problem.Changeover))];
         heavy = [.. problem.Workers.Select(calendar => new HeavyRoom(calendar, problem.HeavyPerDay))];
-        usage = [.. problem.Capacities.Select(_ => new Usage())];
+        var lastEnd = problem.Workers.Select(calendar => calendar.To.IsEmpty ? 0 : calendar.To[^1]).DefaultIfEmpty(UsualMinutes).Max();
+        usage = [.. problem.Capacities.Select(_ => new Usage(lastEnd))];
         taken = new int[problem.Capacities.Length];
         Reset();
     }

@@ -1,17 +1,37 @@
 namespace ShopDays.Plans;
 
-/// <summary>How many of one thing are in use over time: a step function of minutes, beginning with none.</summary>
+/// <summary>
+/// How many of one thing are in use over time: a step function of minutes, beginning with none. Steps are kept in cells of
+/// time, so that a minute's step is found at once.
+/// </summary>
 /// <remarks>No two steps that touch are alike, so that work that follows on work lengthens a step and adds none.</remarks>
 internal sealed class Usage
 {
-    private Step[] all = new Step[16];
-    private int count;
+    /// <summary>A cell is 1,024 minutes long: most hold a session or none.</summary>
+    private const int CellShift = 10;
+
+    private const int NoStep = -1;
+
+    private readonly Cell[] cells;
+    private Step[] steps = new Step[64];
+    private int used;
+    private int unused = NoStep;
+    private int touched;
+
+    /// <summary>Nothing in use.</summary>
+    /// <param name="minutes">Until when things usually come and go; what comes later takes longer to find.</param>
+    public Usage(int minutes)
+    {
+        cells = new Cell[1 + (Math.Max(0, minutes) >> CellShift)];
+        touched = cells.Length - 1;
+        Reset();
+    }
 
     /// <summary>Nothing in use.</summary>
     public void Reset()
     {
-        count = 1;
-        all[0] = new(int.MinValue, 0);
+        cells.AsSpan(0, touched + 1).Fill(new(0, NoStep));
+        (used, unused, touched) = (0, NoStep, 0);
     }
 
     /// <summary>Uses some from a minute to another, which is not included; below 0 gives them back.</summary>
@@ -22,137 +42,208 @@ internal sealed class Usage
             return;
         }
 
-        var first = StepAt(from);
-        if (first > 0 && all[first].At == from && all[first - 1].Used == all[first].Used + number && (first + 1 == count || all[first + 1].At > to))
+        unchecked
         {
-            all[first].At = to;
-            return;
-        }
+            var (first, last) = (CellOf(from), CellOf(to));
+            touched = Math.Max(touched, last);
+            Rise(first, from, number);
+            for (var at = first + 1; at <= last; at++)
+            {
+                cells[at].Used += number;
+            }
 
-        first = Split(first, from);
-        var last = Split(StepAt(to), to);
-        for (var step = first; step < last; step++)
-        {
-            all[step].Used += number;
+            Rise(last, to, -number);
         }
-
-        Join(last);
-        Join(first);
     }
 
     /// <summary>The most in use at any minute from one to another, which is not included.</summary>
     public int Most(int from, int to)
     {
-        var step = StepAt(from);
-        var most = all[step].Used;
-        for (step++; step < count && all[step].At < to; step++)
+        unchecked
         {
-            most = Math.Max(most, all[step].Used);
-        }
+            var at = CellOf(from);
+            var inUse = UsedAt(at, from, out var step);
+            var most = inUse;
+            while (true)
+            {
+                for (; step >= 0 && steps[step].At < to; step = steps[step].Next)
+                {
+                    inUse += steps[step].Rise;
+                    most = Math.Max(most, inUse);
+                }
 
-        return most;
+                if (step >= 0 || ++at > touched || at << CellShift >= to)
+                {
+                    return most;
+                }
+
+                step = cells[at].First;
+            }
+        }
     }
 
     /// <summary>The first minute from one on, and before another, at which more than a limit are in use; <see cref="CompiledCalendar.Never"/> when there is none.</summary>
     public int FirstAbove(int limit, int from, int before)
     {
-        var step = StepAt(from);
-        if (all[step].Used > limit)
+        unchecked
         {
-            return from;
-        }
-
-        for (step++; step < count && all[step].At < before; step++)
-        {
-            if (all[step].Used > limit)
+            var at = CellOf(from);
+            var inUse = UsedAt(at, from, out var step);
+            if (inUse > limit)
             {
-                return all[step].At;
+                return from;
+            }
+
+            while (true)
+            {
+                for (; step >= 0 && steps[step].At < before; step = steps[step].Next)
+                {
+                    inUse += steps[step].Rise;
+                    if (inUse > limit)
+                    {
+                        return steps[step].At;
+                    }
+                }
+
+                if (step >= 0 || ++at > touched || at << CellShift >= before)
+                {
+                    return CompiledCalendar.Never;
+                }
+
+                step = cells[at].First;
             }
         }
-
-        return CompiledCalendar.Never;
     }
 
     /// <summary>The first minute from one on at which no more than a limit are in use; <see cref="CompiledCalendar.Never"/> when there is none.</summary>
     public int FirstWithin(int limit, int from)
     {
-        var step = StepAt(from);
-        if (all[step].Used <= limit)
+        unchecked
         {
-            return from;
-        }
-
-        for (step++; step < count; step++)
-        {
-            if (all[step].Used <= limit)
+            var at = CellOf(from);
+            var inUse = UsedAt(at, from, out var step);
+            if (inUse <= limit)
             {
-                return all[step].At;
+                return from;
             }
-        }
 
-        return CompiledCalendar.Never;
+            for (; at <= touched; step = ++at < cells.Length ? cells[at].First : NoStep)
+            {
+                for (; step >= 0; step = steps[step].Next)
+                {
+                    inUse += steps[step].Rise;
+                    if (inUse <= limit)
+                    {
+                        return steps[step].At;
+                    }
+                }
+            }
+
+            return CompiledCalendar.Never;
+        }
     }
 
     /// <summary>The first minute after one at which fewer are in use than before; <see cref="CompiledCalendar.Never"/> when there is none.</summary>
     public int NextFall(int after)
     {
-        for (var step = StepAt(after) + 1; step < count; step++)
+        unchecked
         {
-            if (all[step].Used < all[step - 1].Used)
+            var at = CellOf(after);
+            UsedAt(at, after, out var step);
+            for (; at <= touched; step = ++at < cells.Length ? cells[at].First : NoStep)
             {
-                return all[step].At;
+                for (; step >= 0; step = steps[step].Next)
+                {
+                    if (steps[step].Rise < 0)
+                    {
+                        return steps[step].At;
+                    }
+                }
             }
-        }
 
-        return CompiledCalendar.Never;
+            return CompiledCalendar.Never;
+        }
     }
 
-    private int StepAt(int minute)
+    /// <summary>Everything before minute 0 lies in the first cell, everything late in the last.</summary>
+    private int CellOf(int minute) => Math.Max(0, Math.Min(minute >> CellShift, cells.Length - 1));
+
+    /// <summary>What is in use at a minute of a cell, and the first step of the cell after that.</summary>
+    private int UsedAt(int at, int minute, out int next)
     {
         unchecked
         {
-            var steps = all;
-            var (low, left) = (0, count);
-            while (left > 1)
+            var (inUse, step) = (cells[at].Used, cells[at].First);
+            while (step >= 0 && steps[step].At <= minute)
             {
-                // Without a branch, which would be guessed wrong every other time: all bits set when the later half begins too late.
-                var half = left >> 1;
-                var late = (int)(((long)minute - steps[low + half].At) >> 63);
-                low += half & ~late;
-                left -= half;
+                inUse += steps[step].Rise;
+                step = steps[step].Next;
             }
 
-            return low;
+            next = step;
+            return inUse;
         }
     }
 
-    private int Split(int step, int minute)
+    /// <summary>From a minute of a cell on so many more are in use; a step that is none any more goes.</summary>
+    private void Rise(int at, int minute, int by)
     {
-        if (all[step].At == minute)
+        unchecked
         {
-            return step;
-        }
+            if (used == steps.Length)
+            {
+                // Before anything in it is pointed at.
+                Array.Resize(ref steps, 2 * used);
+            }
 
-        if (count == all.Length)
-        {
-            Array.Resize(ref all, 2 * count);
-        }
+            ref var link = ref cells[at].First;
+            while (link >= 0 && steps[link].At < minute)
+            {
+                link = ref steps[link].Next;
+            }
 
-        step++;
-        Array.Copy(all, step, all, step + 1, count - step);
-        all[step] = new(minute, all[step - 1].Used);
-        count++;
-        return step;
+            var step = link;
+            if (step < 0 || steps[step].At > minute)
+            {
+                var another = Another();
+                steps[another] = new(minute, by, step);
+                link = another;
+                return;
+            }
+
+            steps[step].Rise += by;
+            if (steps[step].Rise == 0)
+            {
+                link = steps[step].Next;
+                steps[step].Next = unused;
+                unused = step;
+            }
+        }
     }
 
-    private void Join(int step)
+    /// <summary>A step for new use: one that has gone, or one more.</summary>
+    private int Another()
     {
-        if (step > 0 && step < count && all[step].Used == all[step - 1].Used)
+        if (unused >= 0)
         {
-            count--;
-            Array.Copy(all, step + 1, all, step, count - step);
+            var again = unused;
+            unused = steps[again].Next;
+            return again;
         }
+
+        return used++;
     }
 
-    private record struct Step(int At, int Used);
+    private struct Cell(int used, int first)
+    {
+        public int Used = used;
+        public int First = first;
+    }
+
+    private struct Step(int at, int rise, int next)
+    {
+        public int Rise = rise;
+        public int Next = next;
+        public readonly int At = at;
+    }
 }
