@@ -16,6 +16,7 @@ internal sealed class LonePlacer
     private readonly ShopFloor floor;
     private readonly TaskPlacer others;
     private readonly FreeTime free;
+    private readonly LoudRoom loud;
     private readonly int[] days;
 
     private LonePlacer(ScheduleProblem problem, ShopFloor floor, TaskPlacer others)
@@ -23,6 +24,7 @@ internal sealed class LonePlacer
         (this.floor, this.others) = (floor, others);
         (terms, begin) = (problem.Terms, others.Begin);
         (calendar, free) = (problem.Workers[0], floor.Free(0));
+        loud = new(calendar, free);
         days = [.. calendar.Day];
         items = new Item[problem.Blocks];
         var before = new List<Link>();
@@ -67,6 +69,9 @@ internal sealed class LonePlacer
     /// <param name="others">Places what this one leaves.</param>
     public static LonePlacer? For(ScheduleProblem problem, ShopFloor floor, TaskPlacer others) =>
         problem.Workers.Length == 1 ? new(problem, floor, others) : null;
+
+    /// <summary>Begins anew.</summary>
+    public void Reset() => loud.Reset();
 
     /// <summary>Places the only task of a block where it ends first.</summary>
     /// <param name="block">The block.</param>
@@ -179,20 +184,33 @@ internal sealed class LonePlacer
         {
             ref readonly var task = ref terms[item.Task];
             var heavy = (item.Needs & TaskNeeds.Heavy) != 0 ? floor.Heavy(0) : null;
+            var isLoud = (item.Needs & TaskNeeds.Quiet) != 0;
+            var also = heavy is not null ? heavy.Left : isLoud ? loud.Most : null;
             var (minute, left, isFirst) = (ready, work, true);
             var session = calendar.SessionEndingAfter(ready);
             while (true)
             {
                 var least = Math.Min(left, item.LeastPiece);
-                if (!free.TryNext(session, minute, item.Key, least, heavy?.Left, out var found))
+                if (!free.TryNext(session, minute, item.Key, least, also, out var found))
                 {
                     return NoPlace;
                 }
 
                 session = found.Session;
+                if (isLoud && loud.Most[session] < least)
+                {
+                    session++;
+                    continue;
+                }
+
                 var (start, end) = (found.From, found.To);
                 if (!floor.Cut(0, task, session, ref start, ref end))
                 {
+                    if (isLoud)
+                    {
+                        loud.Look(session);
+                    }
+
                     minute = start;
                     continue;
                 }
@@ -200,6 +218,11 @@ internal sealed class LonePlacer
                 var room = heavy is null ? end - start : Math.Min(end - start, heavy.Left[session]);
                 if (room < least)
                 {
+                    if (isLoud)
+                    {
+                        loud.Look(session);
+                    }
+
                     minute = end;
                     continue;
                 }

@@ -52,6 +52,7 @@ internal sealed class ScheduleGenerator
 
         floor.Reset();
         placer.BeginAt(begins);
+        alone?.Reset();
         foreach (var block in order)
         {
             if (!Place(block, minutes, into, mayRunOver))
