@@ -17,6 +17,9 @@ internal static class LearnTimes
 
     private static readonly LocalDate Day = new(2000, 1, 1);
 
+    /// <summary>How the log is learned from.</summary>
+    public static readonly Learning How = new(Day, Maker);
+
     public static int Print()
     {
         Console.WriteLine($"milliseconds: the first run, cold, and the least and the median of {Runs} after it; the least is freest of what else the machine does");
@@ -26,7 +29,7 @@ internal static class LearnTimes
         {
             var log = Log(count + 1);
             var prior = RateModel.FromPrior(BuiltIn.Operations);
-            var how = new Learning(Day, Maker);
+            var how = How;
             List<TimedWork> all = [.. log.Take(count)];
             var (cold, least, median) = Timed(() => prior.Learn(all, how));
             var model = prior.Learn(all, how);
@@ -54,7 +57,7 @@ internal static class LearnTimes
     }
 
     /// <summary>Work at all operations of the catalogue in turn, by a maker a fifth slower than it says, with luck.</summary>
-    private static List<TimedWork> Log(int count)
+    public static List<TimedWork> Log(int count)
     {
         var random = new Random(1);
         var model = RateModel.FromPrior(BuiltIn.Operations);

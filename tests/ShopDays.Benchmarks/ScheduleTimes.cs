@@ -25,7 +25,7 @@ internal static class ScheduleTimes
         Row("precedence, waits, sessions, one worker", plain, yardstick, 8);
         Row("with clamps, bench, cap, quiet hours, set-ups, dust, coats", BenchShop.WithLimits(1), yardstick, 25);
         Row("two workers, some work for both", BenchShop.ForTwo(1), yardstick, 20);
-        ForecastTimes.Print(plain, order, courses);
+        ForecastTimes.Print(plain, order);
         return 0;
     }
 

@@ -9,11 +9,7 @@ internal static class GuessedTime
     /// Minutes at a normal deviate: log-normal on either side of the likely time, so that low and high are passed one
     /// time in ten each. Our choice: a guess has no negative time and may be lopsided.
     /// </summary>
-    public static double Minutes(TimeGuess guess, double deviate)
-    {
-        var side = deviate < 0 ? guess.Likely / guess.Low : guess.High / guess.Likely;
-        return guess.Likely.Minutes * Math.Exp(deviate / TimeRange.NinetiethDeviate * Math.Log(side));
-    }
+    public static double Minutes(TimeGuess guess, double deviate) => guess.Likely.Minutes * Math.Exp(GuessSides.Of(guess).LogAt(deviate));
 
     /// <summary>Minutes left, above zero, at a deviate, of work that has taken some minutes already; 0 for none, of which all is left.</summary>
     public static double Left(TimeGuess guess, double spent, double deviate) =>
@@ -23,10 +19,5 @@ internal static class GuessedTime
         TimeLeft.Minutes(least => Minutes(guess, TimeLeft.Beyond(deviate, least)), spent, DeviateOf(guess, spent));
 
     /// <summary>The deviate of so many minutes, above 0; infinite where the guess allows no such time.</summary>
-    private static double DeviateOf(TimeGuess guess, double minutes)
-    {
-        var distance = Math.Log(minutes / guess.Likely.Minutes);
-        var side = distance < 0 ? guess.Likely / guess.Low : guess.High / guess.Likely;
-        return distance == 0 ? 0 : TimeRange.NinetiethDeviate * distance / Math.Log(side);
-    }
+    private static double DeviateOf(TimeGuess guess, double minutes) => GuessSides.Of(guess).DeviateAt(Math.Log(minutes / guess.Likely.Minutes));
 }

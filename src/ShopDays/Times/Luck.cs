@@ -21,13 +21,20 @@ internal sealed class Luck
     private const double LikeSize = 0.5;
 
     private readonly Past[] past;
+    private readonly Past[] sorted;
+    private readonly double[] offs;
 
     /// <summary>No luck is known yet.</summary>
     public static readonly Luck Unknown = new([]);
 
     /// <summary>Takes the luck out of a log.</summary>
     /// <param name="log">What each time was off by, in the order of the log.</param>
-    public Luck(IEnumerable<Past> log) => past = [.. log.TakeLast(Most)];
+    public Luck(IEnumerable<Past> log)
+    {
+        past = [.. log.TakeLast(Most)];
+        sorted = [.. past.OrderBy(one => one.Off)];
+        offs = [.. sorted.Select(one => one.Off)];
+    }
 
     /// <summary>The luck with one more time.</summary>
     public Luck With(Past one) => new(past.Append(one));
@@ -37,11 +44,18 @@ internal sealed class Luck
     /// <param name="size">ln of its expected minutes.</param>
     /// <param name="degrees">Degrees of freedom of the spread that is believed without a log.</param>
     /// <param name="without">A time of the log that is left out; null for none.</param>
-    public LuckSpread Of(int block, double size, double degrees, Past? without = null) => new(
-        past.Where(one => !ReferenceEquals(one, without)).Select(one => (one.Off, one.Weight
-            * (one.Block == block ? 1 : OtherOperation)
-            * Math.Exp(-Math.Abs(one.Size - size) / LikeSize))),
-        degrees);
+    public LuckSpread Of(int block, double size, double degrees, Past? without = null)
+    {
+        var like = without is null ? sorted : Array.FindAll(sorted, one => !ReferenceEquals(one, without));
+        var weights = new double[like.Length];
+        for (var at = 0; at < weights.Length; at++)
+        {
+            var one = like[at];
+            weights[at] = one.Weight * (one.Block == block ? 1 : OtherOperation) * Math.Exp(-Math.Abs(one.Size - size) / LikeSize);
+        }
+
+        return new(without is null ? offs : [.. like.Select(one => one.Off)], weights, degrees);
+    }
 
     /// <summary>What a time was off by.</summary>
     /// <param name="Block">The block of its operation and method.</param>

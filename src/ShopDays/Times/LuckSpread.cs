@@ -19,17 +19,30 @@ internal sealed class LuckSpread
     /// <param name="like">What like times were off by, and how much each counts.</param>
     /// <param name="degrees">Degrees of freedom of the Student.</param>
     public LuckSpread(IEnumerable<(double Off, double Weight)> like, double degrees)
+        : this([.. like.OrderBy(one => one.Off)], degrees)
+    {
+    }
+
+    /// <summary>Mixes.</summary>
+    /// <param name="offs">What like times were off by, from the least on; kept, not copied.</param>
+    /// <param name="weights">How much each counts.</param>
+    /// <param name="degrees">Degrees of freedom of the Student.</param>
+    public LuckSpread(double[] offs, ReadOnlySpan<double> weights, double degrees)
     {
         this.degrees = degrees;
-        var sorted = like.OrderBy(one => one.Off).ToArray();
-        offs = [.. sorted.Select(one => one.Off)];
-        sums = new double[sorted.Length];
+        this.offs = offs;
+        sums = new double[offs.Length];
         var sum = 0.0;
-        for (var at = 0; at < sorted.Length; at++)
+        for (var at = 0; at < sums.Length; at++)
         {
-            sum += sorted[at].Weight;
+            sum += weights[at];
             sums[at] = sum;
         }
+    }
+
+    private LuckSpread((double Off, double Weight)[] sorted, double degrees)
+        : this([.. sorted.Select(one => one.Off)], [.. sorted.Select(one => one.Weight)], degrees)
+    {
     }
 
     /// <summary>The share that speaks out of the log, 0 to 1.</summary>
@@ -92,6 +105,18 @@ internal sealed class LuckSpread
     {
         var at = FirstAbove(off);
         return at == 0 ? 1 : 1 - (sums[at - 1] / Logged);
+    }
+
+    /// <summary>The spread laid out to be drawn from.</summary>
+    public LuckTable Table()
+    {
+        var weights = new double[sums.Length];
+        for (var at = 0; at < sums.Length; at++)
+        {
+            weights[at] = sums[at] - (at == 0 ? 0 : sums[at - 1]);
+        }
+
+        return new(offs, weights, Believed);
     }
 
     /// <summary>One of the past times, as often as it counts.</summary>
