@@ -42,13 +42,14 @@ internal static class RandomShops
             Holds = [.. holds.DistinctBy(hold => hold.Item1).OrderByDescending(hold => hold.Item1).Select((hold, next) => new Hold(1 + hold.Item1, 3, next == 0 ? hold.Item2 : 1, hold.Item3, Math.Max(0, hold.Item4)))],
         };
 
-    /// <summary>Two workers, a bench, three kinds of clamps, up to 12 tasks.</summary>
+    /// <summary>One worker or two, a bench, three kinds of clamps, up to 12 tasks.</summary>
     public static Gen<ScheduleProblem> Problem { get; } =
         from tasks in Task.Array[1, 12]
         from links in Gen.Select(Gen.Int[0, 11], Gen.Int[0, 11], Gen.Int[0, 400], Gen.Int[0, 7]).Array[0, 14]
-        from workers in Calendar.Array[2]
+        from workers in Calendar.Array[1, 2]
         from shop in Gen.Select(Gen.Int[30, 60], Gen.Int[0, 8])
-        select new ScheduleProblem(tasks, Links(links, tasks), workers, [1, 1, 1, 2], heavyPerDay: shop.Item1, changeover: shop.Item2);
+        let crews = tasks.Select(task => task with { Crew = Math.Min(task.Crew, workers.Length) }).ToArray()
+        select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: shop.Item1, changeover: shop.Item2);
 
     /// <summary>A random order of a problem's blocks, and a seed for more.</summary>
     public static int[] Order(ScheduleProblem problem, int seed)
