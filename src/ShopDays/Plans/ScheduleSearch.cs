@@ -72,14 +72,14 @@ internal sealed class ScheduleSearch
         orders.Write(order, 0, 0, draws);
         ways = new(problem, order);
         var population = new DraftPopulation(ways, SizeFor(budget), draws);
-        BeginByRules(population);
+        var begun = BeginByRules(population);
         Tell();
         if (BestScore == ScheduleScore.None)
         {
             return null;
         }
 
-        for (var pair = Likenesses.Length + Known.Count; pair < population.Pairs && MayGoOn(budget); pair++)
+        for (var pair = begun; pair < population.Pairs && MayGoOn(budget); pair++)
         {
             BeginByChance(population, pair);
         }
@@ -107,21 +107,30 @@ internal sealed class ScheduleSearch
     {
         var forGenerations = Math.Min(30, (int)(budget / (0.9 * Math.Max(1, problem.Blocks))));
         var least = Math.Max(forGenerations, Likenesses.Length + Known.Count + 3);
-        return Math.Clamp((int)(0.42 * Math.Sqrt(budget)), least, Math.Max(Math.Max(40, problem.Blocks), least));
+        return Math.Clamp((int)(0.42 * Math.Sqrt(budget)), least, Math.Max(Math.Max(40, problem.Blocks * 3 / 2), least));
     }
 
-    private void BeginByRules(DraftPopulation population)
+    /// <summary>Rules that come to the same order, as where no work is like another, count once: drafts are to differ.</summary>
+    /// <returns>How many pairs are begun.</returns>
+    private int BeginByRules(DraftPopulation population)
     {
-        for (var rule = 0; rule < Likenesses.Length; rule++)
+        var begun = new List<int[]>();
+        foreach (var likeness in Likenesses)
         {
-            orders.Write(order, Likenesses[rule], 0, draws);
-            population.Begin(rule, order);
+            orders.Write(order, likeness, 0, draws);
+            if (!begun.Exists(one => one.AsSpan().SequenceEqual(order)))
+            {
+                begun.Add([.. order]);
+            }
         }
 
-        for (var known = 0; known < Known.Count; known++)
+        begun.AddRange(Known);
+        for (var pair = 0; pair < begun.Count; pair++)
         {
-            population.Begin(Likenesses.Length + known, Known[known]);
+            population.Begin(pair, begun[pair]);
         }
+
+        return begun.Count;
     }
 
     private void BeginByChance(DraftPopulation population, int pair)
