@@ -14,8 +14,8 @@ internal static class CpSat
 {
     private const int Cores = 2;
 
-    /// <summary>Schedules by which the pace is measured.</summary>
-    private const int FirstSchedules = 500;
+    /// <summary>More than a core makes in a second, so that the clock stops the search.</summary>
+    private const int SchedulesASecond = 1_000_000;
 
     /// <summary>Reads [SET] [SECONDS ...] [every N], runs and prints. One in ten, the first of each parameter group, unless said otherwise.</summary>
     /// <returns>0 when the search here is ahead on average everywhere, otherwise 1.</returns>
@@ -51,34 +51,31 @@ internal static class CpSat
         return ours < theirs;
     }
 
-    /// <summary>Two searches with seeds of their own, one on each core, stopped by their number of schedules at the pace that each begins with.</summary>
+    /// <summary>Two searches with seeds of their own, one on each core, stopped by the clock or at the bound.</summary>
     private static Outcome Ours(PsplibInstance instance, double seconds)
     {
         var begin = Stopwatch.GetTimestamp();
         var lengths = new int[Cores];
+        var bound = ScheduleBound.Of(instance.Problem).Minute;
+        var isMet = false;
         Parallel.For(0, Cores, new ParallelOptions { MaxDegreeOfParallelism = Cores }, core =>
         {
             var problem = instance.Problem;
+            var search = new ScheduleSearch(problem, core + 1)
+            {
+                NoneBefore = bound,
+                GoesOn = () => !Volatile.Read(ref isMet) && Stopwatch.GetElapsedTime(begin).TotalSeconds < seconds,
+            };
             var schedule = new Schedule(problem.Tasks.Length);
-            var generator = new ScheduleGenerator(problem);
-            lengths[core] = int.MaxValue;
-            Look(FirstSchedules);
-            var spent = Stopwatch.GetElapsedTime(begin).TotalSeconds;
-
-            // A tenth is left over, since the pace is not even.
-            if ((int)(0.9 * FirstSchedules * (seconds - spent) / spent) is > FirstSchedules and var more)
+            new ScheduleGenerator(problem).Generate(search.Find((int)(SchedulesASecond * seconds))!, problem.Minutes.AsSpan(), schedule);
+            lengths[core] = schedule.Finish;
+            Check(instance, schedule.Start.ToArray(), schedule.Finish);
+            if (schedule.Finish == bound)
             {
-                Look(more);
-            }
-
-            void Look(int budget)
-            {
-                generator.Generate(new ScheduleSearch(problem, core + 1).Find(budget)!, problem.Minutes.AsSpan(), schedule);
-                lengths[core] = Math.Min(lengths[core], schedule.Finish);
-                Check(instance, schedule.Start.ToArray(), schedule.Finish);
+                Volatile.Write(ref isMet, true);
             }
         });
-        return new(lengths.Min(), lengths.Min() == ScheduleBound.Of(instance.Problem).Minute, Found: true);
+        return new(lengths.Min(), lengths.Min() == bound, Found: true);
     }
 
     /// <summary>CP-SAT; where it finds nothing in time, all activities one after another.</summary>
