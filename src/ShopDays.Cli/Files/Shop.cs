@@ -105,6 +105,9 @@ internal sealed record Worker(string Name, ShopWeek? Week)
 
     /// <summary>Dates on which they do not come, beside those on which the shop is closed.</summary>
     public ClosedDates Closed { get; init; } = ClosedDates.None;
+
+    /// <summary>Heavy work that they do in one day at most; null for as much as the shop allows.</summary>
+    public WorkTime? HeavyPerDay { get; init; }
 }
 
 /// <summary>An appointment of a shop.</summary>

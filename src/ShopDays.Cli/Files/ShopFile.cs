@@ -70,7 +70,7 @@ internal static class ShopFile
             Quiet = new(ReadOnes(quiet)),
             Overhead = shop.Inner("overhead", "the overhead", ReadOverhead) ?? Overhead.None,
             LeastSession = shop.Optional("least-session", ShopSections.SomeTime("the least session"), WorkTime.FromMinutes(45)),
-            Limits = ShopSections.Limits(shop, workers.Count),
+            Limits = ShopSections.Limits(shop, workers),
             Workers = workers,
             Money = shop.Inner("money", "the money", ShopSections.Money),
             Learning = shop.Inner("learning", "the learning", ShopSections.Learning) ?? new(null),

@@ -28,6 +28,7 @@ internal static class ShopSections
             {
                 Extra = new(line.Optional("extra", HoursValues.OfDates).Or(new Dictionary<LocalDate, ShopHours>())),
                 Closed = HoursValues.Closed(line),
+                HeavyPerDay = line.Optional("heavy-per-day", SomeTime("heavy work in a day")) is { IsRead: true } heavy ? heavy.Value : null,
             };
         });
         return workers.Count == 0 ? [new Worker("maker", null)] : workers;
@@ -57,7 +58,7 @@ internal static class ShopSections
             .Select(name => names.FirstOrDefault(one => string.Equals(one, name, StringComparison.OrdinalIgnoreCase)) ?? name);
 
     /// <summary>Reads <c>limits</c>, <c>clamps</c>, <c>benches</c> and <c>floor</c>.</summary>
-    public static ShopLimits Limits(Section shop, int workers)
+    public static ShopLimits Limits(Section shop, IReadOnlyList<Worker> workers)
     {
         var usual = new ShopLimits();
         var limits = shop.Inner("limits", "the limits", inner => usual with
@@ -83,7 +84,8 @@ internal static class ShopSections
             Clamps = [.. clamps.Cast<ClampsHeld>()],
             Benches = shop.Optional("benches", Values.Whole("a count of benches", 1, 20), usual.Benches),
             Floor = shop.Optional("floor", SomeFloor) is { IsRead: true } floor ? floor.Value : null,
-            Workers = workers,
+            Workers = workers.Count,
+            HeavyOf = workers.Where(worker => worker.HeavyPerDay is not null).DistinctBy(worker => worker.Name, StringComparer.Ordinal).ToDictionary(worker => worker.Name, worker => worker.HeavyPerDay!.Value, StringComparer.Ordinal),
         };
     }
 

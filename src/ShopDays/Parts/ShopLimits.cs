@@ -8,6 +8,15 @@ public sealed record ShopLimits
     /// <summary>Heavy work in one day: 2 h 30 unless the shop says otherwise (common practice, no source).</summary>
     public WorkTime HeavyPerDay { get; init; } = WorkTime.FromMinutes(150);
 
+    /// <summary>Heavy work in one day of those whose measure is another, by their names.</summary>
+    public IReadOnlyDictionary<string, WorkTime> HeavyOf { get; init; } = new Dictionary<string, WorkTime>();
+
+    /// <summary>Heavy work in one day of somebody.</summary>
+    public WorkTime HeavyPerDayOf(string worker) => HeavyOf.TryGetValue(worker, out var own) ? own : HeavyPerDay;
+
+    /// <summary>Heavy work in one day of whoever does the most.</summary>
+    public WorkTime MostHeavyPerDay => HeavyOf.Values.Concat(HeavyOf.Count < Workers ? [HeavyPerDay] : []).Max();
+
     /// <summary>
     /// What one person lifts alone: 23 kg, the load constant of the revised lifting equation under ideal conditions
     /// (NIOSH 94-110, rev. 2021).

@@ -7,16 +7,16 @@ namespace ShopDays.Plans;
 internal sealed class BoundHours : BoundCapacity
 {
     private readonly Row[] rows;
-    private readonly int perDay;
+    private readonly HeavyCaps perDay;
 
     /// <summary>Looks through the calendars.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="isNoisy">Whether quiet hours are left out.</param>
-    /// <param name="perDay">The most that one worker does in a day.</param>
-    public BoundHours(ScheduleProblem problem, bool isNoisy = false, int perDay = CompiledCalendar.Never)
+    /// <param name="perDay">The most that each worker does in a day; null for no cap.</param>
+    public BoundHours(ScheduleProblem problem, bool isNoisy = false, HeavyCaps? perDay = null)
     {
-        this.perDay = perDay;
-        rows = [.. problem.Workers.Select(worker => new Row(BoundWindows.Of([worker], isNoisy), perDay))];
+        this.perDay = perDay ?? HeavyCaps.None;
+        rows = [.. problem.Workers.Select((worker, number) => new Row(BoundWindows.Of([worker], isNoisy), this.perDay.Of(number)))];
         Last = rows.Select(row => row.Last).DefaultIfEmpty().Max();
     }
 
@@ -27,9 +27,10 @@ internal sealed class BoundHours : BoundCapacity
     public override long Between(int from, int to)
     {
         var sum = 0L;
-        foreach (var row in rows)
+        for (var worker = 0; worker < rows.Length; worker++)
         {
-            sum += perDay == CompiledCalendar.Never ? row.Until(to) - row.Until(from) : row.Capped(from, to, perDay);
+            var (row, cap) = (rows[worker], perDay.Of(worker));
+            sum += cap == CompiledCalendar.Never ? row.Until(to) - row.Until(from) : row.Capped(from, to, cap);
         }
 
         return from < to ? sum : 0;

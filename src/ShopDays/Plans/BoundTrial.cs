@@ -124,7 +124,7 @@ internal sealed class BoundTrial
     {
         var plan = problem.Tasks[task];
         var (from, by) = (heads.Start[task], lateEnd[task]);
-        return plan.IsHeavy && plan.Crew > 0 && plan.Minutes > problem.HeavyPerDay && from < by
+        return plan.IsHeavy && plan.Crew > 0 && plan.Minutes > problem.HeavyPerDay.OfCrew(plan.Crew) && from < by
             ? new(BoundKind.HeavyWork, [task], from, by, (long)plan.Minutes * plan.Crew, new BoundHours(problem, perDay: problem.HeavyPerDay).Between(from, by))
             : null;
     }

@@ -101,7 +101,7 @@ internal sealed class BoundWindows
         for (var window = LastBeginningBefore(windows, by); window >= 0; window--)
         {
             var (from, to, ofDay) = windows[window];
-            (day, today) = ofDay == day ? (day, today) : (ofDay, plan.IsHeavy ? problem.HeavyPerDay : CompiledCalendar.Never);
+            (day, today) = ofDay == day ? (day, today) : (ofDay, plan.IsHeavy ? problem.HeavyPerDay.OfCrew(plan.Crew) : CompiledCalendar.Never);
             var end = Math.Min(by, to);
             var work = Math.Min(Math.Min(end - from, today), left);
             (left, today) = (left - work, today - work);

@@ -38,9 +38,12 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         BoundKind.WorkedHours => $"worked hours: the sessions before then do not hold all the work{Share(cause, "")}",
         BoundKind.NoisyWork => $"noisy work: the hours that are not quiet do not hold it sooner{Share(cause, "")}",
         BoundKind.Things => "clamps and bench: what must be kept in use takes all there are until then",
-        BoundKind.HeavyWork => $"heavy work under its cap: at {WorkTimeText.Write(request.Limits.HeavyPerDay)} a day it takes until then{Share(cause, " under the cap")}",
+        BoundKind.HeavyWork => $"heavy work under its cap: at {HeavyPerDay} a day it takes until then{Share(cause, " under the cap")}",
         _ => throw new UnreachableException(),
     };
+
+    /// <summary>Each worker's where they differ.</summary>
+    private string HeavyPerDay => string.Join(" and ", request.Calendars.Select(calendar => request.Limits.HeavyPerDayOf(calendar.Worker)).Distinct().OrderDescending().Select(WorkTimeText.Write));
 
     private string Row(BoundCause cause) => cause.Tasks.Length < 2
         ? ""

@@ -7,13 +7,13 @@ internal static class Changed
     public static ScheduleProblem Tasks(ScheduleProblem problem, Func<CompiledTask, int, CompiledTask> change) =>
         Of(problem, [.. problem.Tasks.Select(change)], problem.Precedences, problem.HeavyPerDay);
 
-    /// <summary>With another cap on heavy work.</summary>
-    public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, int minutes) => Of(problem, problem.Tasks, problem.Precedences, minutes);
+    /// <summary>With caps on heavy work that are some minutes at least.</summary>
+    public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, int minutes) => Of(problem, problem.Tasks, problem.Precedences, problem.HeavyPerDay.AtLeast(minutes));
 
     /// <summary>With other waits.</summary>
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
         Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Days = 0 })], problem.HeavyPerDay);
 
-    private static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, int heavyPerDay) =>
+    private static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, HeavyCaps heavyPerDay) =>
         new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock);
 }

@@ -30,12 +30,8 @@ internal sealed class LongestStretches
 
         foreach (var team in problem.TeamsOf(task.Crew))
         {
-            longest = Math.Max(longest, Longest(team, task));
-        }
-
-        if (task.IsHeavy && task.Crew > 0)
-        {
-            longest = Math.Min(longest, problem.HeavyPerDay);
+            var stretch = Longest(team, task);
+            longest = Math.Max(longest, task.IsHeavy ? Math.Min(stretch, problem.HeavyPerDay.OfTeam(team)) : stretch);
         }
 
         known[kind] = longest;

@@ -23,7 +23,7 @@ internal static class Obstacles
     {
         var longest = new LongestStretches(problem);
         var work = new WorkInHand(request.Orders);
-        List<Unplannable> found = [.. work.Tasks.SelectMany((one, number) => Fit(one.Task, problem.Tasks[number], problem.HeavyPerDay, longest))];
+        List<Unplannable> found = [.. work.Tasks.SelectMany((one, number) => Fit(one.Task, problem.Tasks[number], problem.HeavyPerDay.OfCrew(problem.Tasks[number].Crew), longest))];
         return found.Count > 0 ? found : [.. Together(work, problem), .. new AppointedTasks(request, hours, problem).WithoutSession()];
     }
 
@@ -68,8 +68,10 @@ internal static class Obstacles
 
         var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least" : $"it takes {Words(inOneGo)} in one go";
         var split = plan.IsSplittable ? "" : ", or break the task into smaller ones";
-        if (plan.IsHeavy && inOneGo > heavyPerDay)
+        if (plan.IsHeavy && (inOneGo > heavyPerDay || inOneGo <= longest.For(plan with { IsHeavy = false })))
         {
+            // Whoever may do more than this has no session that is long enough.
+            heavyPerDay = Math.Min(heavyPerDay, room);
             yield return new(UnplannableKind.TooHeavyForADay, task, $"{takes}, and a day has {Words(heavyPerDay)} of heavy work", $"allow {Words(inOneGo)} of heavy work a day{split}");
         }
         else if (plan.IsNoisy && inOneGo <= longest.For(plan with { IsNoisy = false }))

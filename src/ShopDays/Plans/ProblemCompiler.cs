@@ -35,7 +35,7 @@ internal static class ProblemCompiler
             [.. precedences],
             hours.Calendars,
             [request.Limits.Benches, .. clamps.Counts, .. floor],
-            Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDay.Minutes)),
+            new([.. request.Calendars.Select(calendar => Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDayOf(calendar.Worker).Minutes)))]),
             (int)Math.Ceiling(request.Changeover.Minutes),
             StandingOf(request, hours, clamps),
             [.. request.Orders.Select(order => OrderOf(order, hours))],

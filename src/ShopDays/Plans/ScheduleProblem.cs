@@ -25,7 +25,7 @@ internal sealed class ScheduleProblem
         IReadOnlyList<CompiledPrecedence> precedences,
         IReadOnlyList<CompiledCalendar> workers,
         IReadOnlyList<int> capacities,
-        int heavyPerDay = CompiledCalendar.Never,
+        HeavyCaps? heavyPerDay = null,
         int changeover = 0,
         ShopStanding? standing = null,
         IReadOnlyList<CompiledOrder>? orders = null,
@@ -35,7 +35,7 @@ internal sealed class ScheduleProblem
         Precedences = [.. precedences];
         Workers = [.. workers];
         Capacities = [.. capacities];
-        HeavyPerDay = heavyPerDay;
+        HeavyPerDay = heavyPerDay ?? HeavyCaps.None;
         Changeover = changeover;
         Clock = clock ?? CompiledClock.Even;
         Standing = standing ?? ShopStanding.Empty;
@@ -79,8 +79,8 @@ internal sealed class ScheduleProblem
     /// <summary>How many there are of each resource.</summary>
     public ImmutableArray<int> Capacities { get; }
 
-    /// <summary>Heavy work that one worker does in a day at most.</summary>
-    public int HeavyPerDay { get; }
+    /// <summary>Heavy work that each worker does in a day at most.</summary>
+    public HeavyCaps HeavyPerDay { get; }
 
     /// <summary>What turning to work with another set-up costs a worker within a session.</summary>
     public int Changeover { get; }

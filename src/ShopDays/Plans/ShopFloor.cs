@@ -21,7 +21,7 @@ internal sealed class ShopFloor
     {
         this.problem = problem;
         free = [.. problem.Workers.Select(calendar => new FreeTime(calendar, problem.Changeover))];
-        heavy = [.. problem.Workers.Select(calendar => new HeavyRoom(calendar, problem.HeavyPerDay))];
+        heavy = [.. problem.Workers.Select((calendar, worker) => new HeavyRoom(calendar, problem.HeavyPerDay.Of(worker)))];
         var lastEnd = problem.Workers.Select(calendar => calendar.To.IsEmpty ? 0 : calendar.To[^1]).DefaultIfEmpty(UsualMinutes).Max();
         usage = [.. problem.Capacities.Select(_ => new Usage(lastEnd))];
         taken = new int[problem.Capacities.Length];

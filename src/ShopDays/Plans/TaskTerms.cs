@@ -52,7 +52,7 @@ internal readonly struct TaskTerms
         Place = task.Place;
         (WetBefore, WetAfter) = (task.WetBefore, task.WetAfter);
         var shop = problem.Shop;
-        Needs = (task.IsHeavy && problem.HeavyPerDay < CompiledCalendar.Never ? TaskNeeds.Heavy : 0)
+        Needs = (task.IsHeavy && problem.HeavyPerDay.IsAny ? TaskNeeds.Heavy : 0)
             | (task.IsNoisy && shop.HasQuietHours ? TaskNeeds.Quiet : 0)
             | (task.IsDusty && shop.HasCoats ? TaskNeeds.Dust : 0)
             | (task.Place >= 0 && shop.IsWanted(task.Place) ? TaskNeeds.Place : 0)

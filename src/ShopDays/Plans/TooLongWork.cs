@@ -81,13 +81,14 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             return null;
         }
 
-        var least = Least(problem.HeavyPerDay, Day, cap => IsDone(Changed.HeavyPerDay(problem, cap)));
+        var least = Least(problem.HeavyPerDay.Least, Day, cap => IsDone(Changed.HeavyPerDay(problem, cap)));
+        string[] caps = [.. problem.HeavyPerDay.Different.Select(cap => Words(cap))];
         var minutes = problem.Tasks.Where(task => task.IsHeavy).Sum(task => (long)task.Minutes * task.Crew);
         return new(
             UnplannableKind.TooLong,
             null,
-            $"at {Words(problem.HeavyPerDay)} of heavy work a day its {Words(minutes)} are not done {Years}",
-            $"allow {Words(least)} of heavy work a day");
+            $"at {string.Join(" and ", caps)} of heavy work a day its {Words(minutes)} are not done {Years}",
+            $"allow {(caps.Length > 1 ? "each " : "")}{Words(least)} of heavy work a day");
     }
 
     private Unplannable? Work()

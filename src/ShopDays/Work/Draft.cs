@@ -65,7 +65,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     {
         var method = Operations[operation].MethodIn(Job);
         var minutes = method.IsSplittable ? LongestSession.Minutes : Math.Min(LongestSession.Minutes * 0.6, 75);
-        return WorkTime.FromMinutes(method.WorkClass == WorkClass.Heavy ? Math.Min(minutes, Limits.HeavyPerDay.Minutes) : minutes);
+        return WorkTime.FromMinutes(method.WorkClass == WorkClass.Heavy ? Math.Min(minutes, Limits.MostHeavyPerDay.Minutes) : minutes);
     }
 
     /// <summary>Writes a task down; its id.</summary>

@@ -117,7 +117,7 @@ internal sealed class WorkshopModel
             {
                 foreach (var (window, isIn) in piece.Windows.Where(one => one.Window.Team.Contains(worker)))
                 {
-                    var done = model.NewIntVar(0, problem.HeavyPerDay, "");
+                    var done = model.NewIntVar(0, problem.HeavyPerDay.Of(worker), "");
                     model.Add(done >= piece.Length).OnlyEnforceIf(isIn);
                     byDay.TryAdd(window.Day, []);
                     byDay[window.Day].Add(done);
@@ -126,7 +126,7 @@ internal sealed class WorkshopModel
 
             foreach (var day in byDay.Values)
             {
-                model.Add(LinearExpr.Sum(day) <= problem.HeavyPerDay);
+                model.Add(LinearExpr.Sum(day) <= problem.HeavyPerDay.Of(worker));
             }
         }
     }

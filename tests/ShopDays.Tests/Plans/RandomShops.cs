@@ -47,9 +47,9 @@ internal static class RandomShops
         from tasks in Task.Array[1, 12]
         from links in Gen.Select(Gen.Int[0, 11], Gen.Int[0, 11], Gen.Int[0, 400], Gen.Int[0, 7]).Array[0, 14]
         from workers in Calendar.Array[1, 2]
-        from shop in Gen.Select(Gen.Int[30, 60], Gen.Int[0, 8])
+        from shop in Gen.Select(Gen.Int[30, 60], Gen.Int[0, 8], Gen.Int[30, 60])
         let crews = tasks.Select(task => task with { Crew = Math.Min(task.Crew, workers.Length) }).ToArray()
-        select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: shop.Item1, changeover: shop.Item2);
+        select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: new HeavyCaps(workers.Length == 1 ? [shop.Item1] : [shop.Item1, shop.Item3]), changeover: shop.Item2);
 
     /// <summary>A random order of a problem's blocks, and a seed for more.</summary>
     public static int[] Order(ScheduleProblem problem, int seed)

@@ -142,7 +142,7 @@ internal static class ScheduleCheck
 
         foreach (var day in pieces.Where(piece => problem.Tasks[piece.Task].IsHeavy).GroupBy(piece => piece.Day))
         {
-            if (day.Sum(piece => piece.To - piece.From) > problem.HeavyPerDay)
+            if (day.Sum(piece => piece.To - piece.From) > problem.HeavyPerDay.Of(pieces[0].Worker))
             {
                 yield return $"day {day.Key} is too heavy";
             }
