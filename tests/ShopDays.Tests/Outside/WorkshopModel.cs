@@ -34,8 +34,8 @@ internal sealed class WorkshopModel
     /// <param name="problem">The shop and its work.</param>
     /// <param name="atMost">A finish that can be had, after which nothing is looked for.</param>
     /// <param name="seconds">How long the solver may take.</param>
-    /// <returns>The proven optimum; null when the solver could not prove one in time, or when there is no such schedule.</returns>
-    public static int? BestFinish(ScheduleProblem problem, int atMost, double seconds)
+    /// <returns>The proven optimum; none when the solver could not prove one in time. And whether it proved that there is no such schedule.</returns>
+    public static (int? Optimum, bool IsImpossible) BestFinish(ScheduleProblem problem, int atMost, double seconds)
     {
         var whole = new WorkshopModel(problem, atMost);
         var finish = whole.model.NewIntVar(0, atMost, "finish");
@@ -46,7 +46,8 @@ internal sealed class WorkshopModel
 
         whole.model.Minimize(finish);
         using var solver = new CpSolver { StringParameters = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"num_workers:2 random_seed:1 max_time_in_seconds:{seconds}") };
-        return solver.Solve(whole.model) == CpSolverStatus.Optimal ? (int)solver.Value(finish) : null;
+        var status = solver.Solve(whole.model);
+        return (status == CpSolverStatus.Optimal ? (int)solver.Value(finish) : null, status == CpSolverStatus.Infeasible);
     }
 
     private void KeepOrder()
