@@ -70,6 +70,9 @@ public sealed record FreeTask
     /// <summary>Whether it is noisy.</summary>
     public bool IsNoisy { get; init; }
 
+    /// <summary>How many people it takes, at least 1: two for what one cannot lift.</summary>
+    public int People { get; init; } = 1;
+
     /// <summary>The first date on which it may be done; null for any.</summary>
     public LocalDate? NotBefore { get; init; }
 

@@ -27,6 +27,7 @@ internal static class FreeWork
         Each = Math.Max(1, draft.Operations[task.Operation!].Unit.Kind == UnitKind.Count ? task.Quantity : 1),
         Covariates = Properties.Of(task.On.SelectMany(name => Holders.PartsOf(name, draft.Job)).Select(part => part.Species)),
         Parts = task.On,
+        Crew = task.People,
     };
 
     /// <summary>Writes the tasks that are not written yet, and ties them all.</summary>
@@ -123,6 +124,7 @@ internal static class FreeWork
         Parts = task.On,
         WorkClass = task.IsHeavy ? WorkClass.Heavy : WorkClass.Light,
         IsNoisy = task.IsNoisy,
+        Crew = task.People,
         // A journey is made in one go; desk work can be laid aside.
         IsSplittable = task.PaidKilometres <= 0 && stage != Stage.Delivery,
         LeastUseful = WorkTime.FromMinutes(15),

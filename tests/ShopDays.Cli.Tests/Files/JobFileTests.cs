@@ -52,7 +52,7 @@ public sealed class JobFileTests
         work:
           - {task: drawings, minutes: {low: 90, likely: 150, high: 5h}, before: layout}
           - {task: bore the vents, operation: "bore for peg, screw or bolt", quantity: 12, on: end, after: carcass, noisy: yes}
-          - {task: deliver, minutes: 180, after: [finish, bore the vents], heavy: true, paid-travel: 26 mi}
+          - {task: deliver, minutes: 180, after: [finish, bore the vents], heavy: true, people: 2, paid-travel: 26 mi}
         decisions:
           - {decision: deposit received, after: drawings, before: buying timber, wait: 3d}
         methods: {rip: table saw}
@@ -128,6 +128,7 @@ public sealed class JobFileTests
     {
         Assert.Equal((90, 150, 300), (Job.Work[0].Guess!.Value.Low.Minutes, Job.Work[0].Guess!.Value.Likely.Minutes, Job.Work[0].Guess!.Value.High.Minutes));
         Assert.Equal(("bore for peg, screw or bolt", 12, true, "end"), (Job.Work[1].Operation, Job.Work[1].Quantity, Job.Work[1].IsNoisy, Job.Work[1].On.Single()));
+        Assert.Equal((1, 2), (Job.Work[1].People, Job.Work[2].People));
         Assert.Equal((180, true), (Job.Work[2].Guess!.Value.Likely.Minutes, Job.Work[2].IsHeavy));
         Assert.Equal(["finish", "bore the vents"], Job.Work[2].After);
 

@@ -13,6 +13,7 @@ namespace ShopDays.Cli.Files.Jobs;
 internal sealed class WorkReader(OperationCatalogue operations, JobNames names, LocalDate? start)
 {
     private const double KilometresPerMile = 1.609344;
+    private const int MostPeople = 10;
 
     public FreeTask ReadTask(Section line)
     {
@@ -39,6 +40,7 @@ internal sealed class WorkReader(OperationCatalogue operations, JobNames names, 
             After = line.Optional("after", names.Anchors).Or([]),
             IsHeavy = line.Optional("heavy", Values.YesOrNo, false),
             IsNoisy = line.Optional("noisy", Values.YesOrNo, false),
+            People = line.Optional("people", Values.Whole("a count of people", 1, MostPeople), 1),
             NotBefore = notBefore.IsRead ? notBefore.Value : null,
             Appointed = ReadAppointed(line, name.Or(""), notBefore),
             PaidKilometres = line.Optional("paid-travel", Kilometres, 0),
