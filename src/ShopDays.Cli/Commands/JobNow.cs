@@ -57,7 +57,7 @@ internal sealed class JobNow
     public ToldRest Told(Workings workings, TaskGraph graph)
     {
         var zone = workings.Read.Shop.Place.Zone;
-        var told = new ToldRest { From = Left.UnderWay.From.InZone(zone), Standing = Standing, Left = Left };
+        var told = new ToldRest { From = Left.UnderWay.From.InZone(zone), Standing = Standing, Left = Left, Start = workings.Read.Job.Start };
         if (Record.Promises.Count == 0 || told.IsDone)
         {
             return told;

@@ -20,7 +20,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     {
         var command = new JobCommand(screen, clock, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf").ThatPlans();
         var pdf = WrittenTo.AFile("--pdf", "Write the plan to this PDF file.");
-        var whole = new Option<bool>("--whole") { Description = "Plan the whole job from its start, though work of it is done." };
+        var whole = new Option<bool>("--whole") { Description = "Plan the whole job from its start, though work of it is done or its start is past." };
         var promise = new Option<bool>("--promise") { Description = "Keep what this plan promises in the shop's log, for progress to compare with." };
         command.Command.Add(pdf);
         command.Command.Add(promise);
@@ -89,12 +89,12 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         return ExitCode.Done;
     }
 
-    /// <summary>The job as it stands where its rest is to be planned: when work of it is logged or goes on, or its promised start is past.</summary>
+    /// <summary>The job as it stands where its rest is to be planned: when work of it is logged or goes on, or its start is past.</summary>
     private JobNow? RestOf(Question asked, OrderOfWork.Made made, bool isWhole)
     {
         var (read, now) = (asked.Workings.Read, clock.GetCurrentInstant());
         var record = OnRecord.Of(read, now);
-        var isLate = record.Promises.Count > 0 && read.Job.Start < now.InZone(read.Shop.Place.Zone).Date;
+        var isLate = read.Job.Start < now.InZone(read.Shop.Place.Zone).Date;
         return !isWhole && (isLate || record.Running.Count > 0 || asked.Workings.Rates.EntriesOf(read).Count > 0)
             ? new JobNow(asked.Workings, made.Graph, record, now)
             : null;

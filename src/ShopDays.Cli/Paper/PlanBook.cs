@@ -19,7 +19,7 @@ internal static class PlanBook
         var margins = Margins.Usual;
         var upright = RoomOf(paper, margins);
         var made = $"Made {DateWords.Long(plan.Made.InZone(plan.Plan.Finish.Zone).Date)}";
-        var foot = plan.Rest is null ? made : $"{made}, of what was left; sheets of days before stay valid";
+        var foot = plan.Rest is not { Standing.IsBegun: true } ? made : $"{made}, of what was left; sheets of days before stay valid";
         Dress Dressed(string section) => new($"{plan.Job.Name}, {plan.Shop.Name}", section, foot);
 
         var sheet = new Sheet(book, paper, margins, Dressed(Anew("Summary")));

@@ -40,7 +40,9 @@ internal static class PlanWords
     /// <summary>What a plan of the rest leaves out, where the rest of it is to be found, and what should be logged.</summary>
     public static IReadOnlyList<string> OfTheRest(ToldRest rest, string job) =>
     [
-        $"The sheets of days before stay valid. All hours against the promise: shopdays progress {job}. The whole job from its start: shopdays plan {job} --whole",
+        rest.Standing.IsBegun
+            ? $"The sheets of days before stay valid. All hours against the promise: shopdays progress {job}. The whole job from its start: shopdays plan {job} --whole"
+            : $"What is done already and not logged: shopdays log add {job}. The plan from its start: shopdays plan {job} --whole",
         .. rest.Moved is null ? [$"No promise of this job is on record, to say what moved since. Keep one with: shopdays plan {job} --promise"] : (string[])[],
         .. rest.Left.PassedOver.Count == 0 ? (string[])[] : [$"{CountWords.Of(rest.Left.PassedOver.Count, "task")} {(rest.Left.PassedOver.Count == 1 ? "is" : "are")} planned though work that comes after is begun or done: not logged, or skipped. Which: shopdays progress {job}"],
     ];

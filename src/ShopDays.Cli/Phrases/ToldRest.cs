@@ -11,6 +11,9 @@ internal sealed record ToldRest
     /// <summary>The moment from which it is planned.</summary>
     public required ZonedDateTime From { get; init; }
 
+    /// <summary>The date with which the job begins, or should have begun.</summary>
+    public required LocalDate Start { get; init; }
+
     /// <summary>How far the job's tasks have come.</summary>
     public required JobStanding Standing { get; init; }
 
@@ -34,6 +37,11 @@ internal sealed record ToldRest
     {
         get
         {
+            if (!Standing.IsBegun)
+            {
+                return $"Planned as a whole, from {DateWords.Of(From)} on: it should have begun on {DateWords.Of(Start)}, and nothing of it is logged.";
+            }
+
             var (done, half) = (Standing.In(TaskState.Done).Count, Standing.In(TaskState.HalfDone).Count);
             var begun = half == 0 ? "" : $", {CountWords.Number(half)} half done";
             return $"Planned from {DateWords.Of(From)} on: {CountWords.Number(done)} of {CountWords.Of(Standing.Tasks.Count, "task")} {(done == 1 ? "is" : "are")} done{begun}.";

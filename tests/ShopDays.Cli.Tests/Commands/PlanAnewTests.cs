@@ -34,6 +34,24 @@ public sealed class PlanAnewTests
     }
 
     [Fact]
+    public void A_job_whose_start_is_past_with_nothing_logged_is_planned_from_now_on_and_that_is_said()
+    {
+        using var tray = new ATrayUnderWay();
+        var before = tray.Type("plan", "--json").ReadJson();
+        var plan = tray.Later(Duration.FromDays(9)).Type("plan", "--json").ReadJson();
+        Assert.Equal(tray.Now, plan.Instant("from"));
+        Assert.All(plan.List("sessions"), session => Assert.True(session.Instant("start") >= tray.Now));
+        Assert.Equal(
+            before.List("sessions").SelectMany(session => session.List("tasks")).Select(task => task.Text("task")).Distinct().Order(),
+            plan.List("sessions").SelectMany(session => session.List("tasks")).Select(task => task.Text("task")).Distinct().Order());
+        Assert.Contains("it should have begun on Mon 1 Mar 2027, and nothing of it is logged", tray.Type("plan").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+
+        var whole = tray.Type("plan", "--whole", "--json").ReadJson();
+        Assert.Equal(JsonValueKind.Null, whole.Field("from").ValueKind);
+        Assert.Equal(before.List("sessions")[0].Text("start"), whole.List("sessions")[0].Text("start"));
+    }
+
+    [Fact]
     public void The_whole_job_is_planned_from_its_start_when_that_is_asked_for()
     {
         using var tray = new ATrayUnderWay();
