@@ -39,6 +39,11 @@ internal static class OrdersPrint
 
         screen.Out.WriteLine();
         screen.Wrapped($"All of it takes {CountWords.Of(plan.ShopDays, "shop day")} in {CountWords.Of(plan.Sessions.Count, "session")}. Nothing can end before {DateWords.Of(plan.LowerBound.At)} because of {plan.LowerBound.Reason}.");
+        if (told.Orders.Count > 1 && told.Orders.Any(order => order.Date is not null))
+        {
+            screen.Wrapped(OrderWords.OfRoom);
+        }
+
         PrintNotes(screen, told);
         PrintSessions(screen, all ? plan.Sessions : told.Near);
         if (!all)

@@ -14,6 +14,18 @@ internal static class Changed
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
         Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Days = 0 })], problem.HeavyPerDay);
 
+    /// <summary>With other dates or weights of its orders.</summary>
+    public static ScheduleProblem Orders(ScheduleProblem problem, Func<CompiledOrder, int, CompiledOrder> change) => new(
+        problem.Tasks,
+        problem.Precedences,
+        problem.Workers,
+        problem.Capacities,
+        problem.HeavyPerDay,
+        problem.Changeover,
+        problem.Standing,
+        [.. problem.Orders.Select(change)],
+        problem.Clock);
+
     private static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, HeavyCaps heavyPerDay) =>
         new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock);
 }

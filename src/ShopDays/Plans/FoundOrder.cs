@@ -67,7 +67,8 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
                 var left = Math.Max(1, budget - search.Tried);
                 var blocks = moves.Find(search.IsAtBound ? Math.Min(left, search.Tried) : left)!;
                 var tried = search.Tried + inTurn.Tried + moves.Tried + alone.Sum(one => one.Tried);
-                return new(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
+                var first = new FoundOrder(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
+                return alone.Count == 0 ? first : first.WithRoomForDates(request);
             }
 
             if (hours.Longer(request) is not { } longer)
@@ -77,6 +78,25 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
 
             hours = longer;
         }
+    }
+
+    /// <summary>
+    /// Where a date is not kept in as many courses as is asked for, looks once more, with half as many schedules and dates
+    /// that are nearer by the room it takes; the better of the two by its chances is kept.
+    /// </summary>
+    private FoundOrder WithRoomForDates(PlanRequest request)
+    {
+        var kept = new KeptDates(request, Problem, Blocks!);
+        if (kept.Missing <= 0)
+        {
+            return this;
+        }
+
+        var nearer = kept.WithRoom(Problem);
+        var search = new ScheduleSearch(nearer, request.Seed) { Known = [Blocks!] };
+        var blocks = new RisingOrder(nearer, KindsOf(request)).Of(search.Find(Part(request.Budget, 2))!);
+        var better = new KeptDates(request, Problem, blocks).Missing < kept.Missing;
+        return this with { Blocks = better ? blocks : Blocks, Tried = Tried + search.Tried };
     }
 
     /// <summary>Each order's finish has a bound of its own, and so has the sum of them.</summary>

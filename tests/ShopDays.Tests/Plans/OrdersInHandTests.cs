@@ -69,6 +69,18 @@ public sealed class OrdersInHandTests
     }
 
     [Fact]
+    public void A_date_that_other_work_would_put_in_doubt_is_kept_with_room()
+    {
+        // As expected both fit into Monday's two hours, the shorter one first; in every other course that one takes twice as long.
+        var quick = new AJob().Task("turn pegs", 40).Order([.. Enumerable.Range(0, 10).Select(trial => new double[] { trial % 2 == 0 ? 40 : 80 })]) with { Name = "pegs" };
+        var promised = new AJob { Due = AJob.Monday }.Task("fit the lid", 50).Order([.. Enumerable.Repeat<double[]>([50], 10)]) with { Name = "box" };
+        var answer = Planned([quick, promised]);
+        Assert.Equal(1.0, answer.Forecasts[1].ChanceOfDue);
+        Assert.Equal("2027-03-01T09:50", Text(answer.Plan.Finishes[1]));
+        Assert.Equal(AJob.Monday, answer.Plan.Finishes[0].Date);
+    }
+
+    [Fact]
     public void Of_two_promises_that_cannot_both_be_kept_the_weightier_one_is()
     {
         foreach (var (one, other) in ((int, int)[])[(1, 5), (5, 1)])
