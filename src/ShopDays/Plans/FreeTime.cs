@@ -1,8 +1,3 @@
-using System.Numerics;
-using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
-
 namespace ShopDays.Plans;
 
 /// <summary>
@@ -17,8 +12,7 @@ internal sealed class FreeTime
     private readonly CompiledCalendar calendar;
     private readonly int changeover;
     private readonly Gap[] whole;
-    private readonly int[] wholeLengths;
-    private readonly int[] longest;
+    private readonly RoomRow longest;
     private Gap[] gaps;
     private int used;
     private int touched;
@@ -33,16 +27,12 @@ internal sealed class FreeTime
         whole = new Gap[calendar.Count];
         gaps = new Gap[calendar.Count + 64];
 
-        // Behind the last session a row of endless ones, so that the look ahead always finds one.
-        wholeLengths = new int[calendar.Count + Vector256<int>.Count];
-        Array.Fill(wholeLengths, CompiledCalendar.Never);
         for (var session = 0; session < whole.Length; session++)
         {
             whole[session] = new(calendar.From[session], calendar.To[session], NoWork, NoWork, -1);
-            wholeLengths[session] = calendar.To[session] - calendar.From[session];
         }
 
-        longest = [.. wholeLengths];
+        longest = new(whole.Select(one => one.To - one.From));
         touched = calendar.Count;
         Reset();
     }
@@ -57,7 +47,7 @@ internal sealed class FreeTime
     public void Reset()
     {
         whole.AsSpan(0, touched).CopyTo(gaps);
-        wholeLengths.AsSpan(0, touched).CopyTo(longest);
+        longest.Reset(touched);
         used = whole.Length;
         (Changeovers, touched, changed) = (0, 0, 0);
     }
@@ -85,16 +75,16 @@ internal sealed class FreeTime
     /// <param name="minute">The minute.</param>
     /// <param name="key">The set-up.</param>
     /// <param name="least">For how long, 1 or more.</param>
-    /// <param name="also">Minutes that each session must allow as well, padded like the sessions' own; null when nothing else matters.</param>
+    /// <param name="also">Minutes that each session must allow as well; null when nothing else matters.</param>
     /// <param name="found">Receives the stretch.</param>
     /// <returns>Whether there is one.</returns>
-    public bool TryNext(int session, int minute, int key, int least, int[]? also, out FreeStretch found)
+    public bool TryNext(int session, int minute, int key, int least, RoomRow? also, out FreeStretch found)
     {
         unchecked
         {
             while (true)
             {
-                session = also is null ? NextSession(session, least) : NextSession(session, least, also);
+                session = also is null ? longest.Next(session, least) : longest.Next(also, session, least);
                 if (session >= whole.Length)
                 {
                     found = default;
@@ -178,7 +168,7 @@ internal sealed class FreeTime
             (one.To, one.KeyAfter) = (start, key);
         }
 
-        if (length == longest[session])
+        if (Math.Min(length, RoomRow.Most) == longest[session])
         {
             longest[session] = Longest(session);
         }
@@ -187,57 +177,6 @@ internal sealed class FreeTime
     private static int Turns(int before, int after) => before < 0 || after < 0 || before == after ? 0 : 1;
 
     private int Cost(int neighbour, int key) => neighbour < 0 || key < 0 || neighbour == key ? 0 : changeover;
-
-    /// <summary>The first session from one on with a gap of some length; a session behind the last when there is none.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private int NextSession(int session, int least) => longest[session] >= least ? session : FarSession(session, least);
-
-    private int FarSession(int session, int least)
-    {
-        unchecked
-        {
-            ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
-            var enough = Vector256.Create(least);
-            var last = longest.Length - Vector256<int>.Count;
-            for (var at = session + 1; at < last; at += Vector256<int>.Count)
-            {
-                var room = Vector256.GreaterThanOrEqual(Vector256.LoadUnsafe(ref first, (nuint)at), enough);
-                if (room != Vector256<int>.Zero)
-                {
-                    return at + BitOperations.TrailingZeroCount(room.ExtractMostSignificantBits());
-                }
-            }
-
-            return whole.Length;
-        }
-    }
-
-    private int NextSession(int session, int least, int[] also)
-    {
-        unchecked
-        {
-            if (longest[session] >= least && also[session] >= least)
-            {
-                return session;
-            }
-
-            ref var first = ref MemoryMarshal.GetArrayDataReference(longest);
-            ref var second = ref MemoryMarshal.GetArrayDataReference(also);
-            var enough = Vector256.Create(least);
-            var last = longest.Length - Vector256<int>.Count;
-            for (var at = session + 1; at < last; at += Vector256<int>.Count)
-            {
-                var both = Vector256.Min(Vector256.LoadUnsafe(ref first, (nuint)at), Vector256.LoadUnsafe(ref second, (nuint)at));
-                var room = Vector256.GreaterThanOrEqual(both, enough);
-                if (room != Vector256<int>.Zero)
-                {
-                    return at + BitOperations.TrailingZeroCount(room.ExtractMostSignificantBits());
-                }
-            }
-
-            return whole.Length;
-        }
-    }
 
     private int Longest(int session)
     {

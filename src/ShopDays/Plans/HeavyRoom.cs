@@ -1,13 +1,12 @@
-using System.Runtime.Intrinsics;
-
 namespace ShopDays.Plans;
 
 /// <summary>How much heavy work one worker may still do on the day of each session.</summary>
 internal sealed class HeavyRoom
 {
     private readonly CompiledCalendar calendar;
-    private readonly int[] whole;
+    private readonly int perDay;
     private readonly int[] left;
+    private readonly RoomRow room;
     private readonly List<(int Session, int Minutes)> taken = [];
     private int touched;
 
@@ -15,13 +14,16 @@ internal sealed class HeavyRoom
     public HeavyRoom(CompiledCalendar calendar, int perDay)
     {
         this.calendar = calendar;
-        whole = new int[calendar.Count + Vector256<int>.Count];
-        Array.Fill(whole, CompiledCalendar.Never);
-        whole.AsSpan(0, calendar.Count).Fill(perDay);
-        left = [.. whole];
+        this.perDay = perDay;
+        left = new int[calendar.Count];
+        room = new(calendar.Count, perDay);
+        touched = calendar.Count;
     }
 
-    /// <summary>Minutes left at each session, shared by the sessions of a day; behind the last there is no end of them.</summary>
+    /// <summary>The same as <see cref="Left"/>, to look ahead.</summary>
+    public RoomRow Room => room;
+
+    /// <summary>Minutes left at each session, shared by the sessions of a day.</summary>
     public int[] Left => left;
 
     /// <summary>Whether what is taken can be given back.</summary>
@@ -30,7 +32,8 @@ internal sealed class HeavyRoom
     /// <summary>Nothing heavy done yet, but for some minutes on day 0.</summary>
     public void Reset(int onDay0)
     {
-        whole.AsSpan(0, touched).CopyTo(left);
+        left.AsSpan(0, touched).Fill(perDay);
+        room.Reset(touched);
         touched = 0;
         taken.Clear();
         if (onDay0 > 0 && calendar.Count > 0 && calendar.Day[0] == 0)
@@ -67,14 +70,15 @@ internal sealed class HeavyRoom
     {
         var days = calendar.Day;
         var day = days[session];
-        for (var earlier = session - 1; earlier >= 0 && days[earlier] == day; earlier--)
+        while (session > 0 && days[session - 1] == day)
         {
-            left[earlier] -= minutes;
+            session--;
         }
 
         for (; session < days.Length && days[session] == day; session++)
         {
             left[session] -= minutes;
+            room[session] = left[session];
         }
 
         touched = Math.Max(touched, session);

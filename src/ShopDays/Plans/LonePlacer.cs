@@ -185,7 +185,7 @@ internal sealed class LonePlacer
             ref readonly var task = ref terms[item.Task];
             var heavy = (item.Needs & TaskNeeds.Heavy) != 0 ? floor.Heavy(0) : null;
             var isLoud = (item.Needs & TaskNeeds.Quiet) != 0;
-            var also = heavy is not null ? heavy.Left : isLoud ? loud.Most : null;
+            var also = heavy is not null ? heavy.Room : isLoud ? loud.Most : null;
             var (minute, left, isFirst) = (ready, work, true);
             var session = calendar.SessionEndingAfter(ready);
             while (true)

@@ -1,5 +1,3 @@
-using System.Runtime.Intrinsics;
-
 namespace ShopDays.Plans;
 
 /// <summary>
@@ -10,24 +8,23 @@ internal sealed class LoudRoom
 {
     private readonly CompiledCalendar calendar;
     private readonly FreeTime free;
-    private readonly int[] most;
+    private readonly RoomRow most;
     private int touched;
 
     /// <summary>Nothing known of any session.</summary>
     public LoudRoom(CompiledCalendar calendar, FreeTime free)
     {
         (this.calendar, this.free) = (calendar, free);
-        most = new int[calendar.Count + Vector256<int>.Count];
-        Array.Fill(most, CompiledCalendar.Never);
+        most = new(calendar.Count, RoomRow.Most);
     }
 
     /// <summary>Minutes at most, of sessions of which nothing is known and behind the last session without end.</summary>
-    public int[] Most => most;
+    public RoomRow Most => most;
 
     /// <summary>Forgets what is known.</summary>
     public void Reset()
     {
-        most.AsSpan(0, touched).Fill(CompiledCalendar.Never);
+        most.Reset(touched);
         touched = 0;
     }
 

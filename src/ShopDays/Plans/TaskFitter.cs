@@ -116,13 +116,13 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
     {
         var free = floor.Free(worker);
         var days = calendars[worker].Day;
-        var heavy = (task.Needs & TaskNeeds.Heavy) != 0 ? floor.Heavy(worker).Left : null;
+        var heavy = (task.Needs & TaskNeeds.Heavy) != 0 ? floor.Heavy(worker) : null;
         var (heavyDay, heavyDone) = (-1, 0);
         var left = split.Minutes;
         while (left > 0)
         {
             var least = split.LeastOf(left);
-            if (!free.TryNext(session, minute, task.SetupKey, least, heavy, out var found)
+            if (!free.TryNext(session, minute, task.SetupKey, least, heavy?.Room, out var found)
                 || found.From + left >= endBefore)
             {
                 return false;
@@ -144,7 +144,7 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
                     (heavyDay, heavyDone) = (days[session], 0);
                 }
 
-                room = Math.Min(room, heavy[session] - heavyDone);
+                room = Math.Min(room, heavy.Left[session] - heavyDone);
             }
 
             if (room < least)
