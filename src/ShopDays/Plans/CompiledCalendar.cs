@@ -125,9 +125,14 @@ internal sealed class CompiledCalendar
         {
             var cell = Math.Max(0, minute) >> cellShift;
             var session = cell < cells.Length ? cells[cell] : to.Length;
-            while (session < to.Length && to[session] <= minute)
+            if (session < to.Length)
             {
-                session++;
+                // Without a branch that nobody can foretell: a cell seldom sees more than one session end.
+                session += to[session] <= minute ? 1 : 0;
+                while (session < to.Length && to[session] <= minute)
+                {
+                    session++;
+                }
             }
 
             return session;

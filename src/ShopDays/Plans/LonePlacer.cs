@@ -1,9 +1,12 @@
+using System.Runtime.CompilerServices;
+
 namespace ShopDays.Plans;
 
 /// <summary>
 /// Places work in a shop with one worker: what keeps nothing beyond its own minutes goes straight into the schedule and out
 /// of the free time, stretch by stretch, as soon as each is found. Everything else is left to <see cref="TaskPlacer"/>.
 /// </summary>
+/// <remarks>Two methods are kept out of their callers, where the registers would not go round.</remarks>
 internal sealed class LonePlacer
 {
     private const int NoPlace = -1;
@@ -38,17 +41,21 @@ internal sealed class LonePlacer
                 continue;
             }
 
-            foreach (var one in problem.Before(task))
+            // Most have one: it is kept with them, of those that have none one that says nothing.
+            var links = problem.Before(task);
+            var one = links.IsEmpty ? new(task, -CompiledCalendar.Never) : new Link(links[0].Before, links[0].Lag);
+            foreach (var more in links[Math.Min(1, links.Length)..])
             {
-                before.Add(new(one.Before, one.Lag));
+                before.Add(new(more.Before, more.Lag));
             }
 
             var plan = terms[task];
             items[block] = new()
             {
                 Task = task,
-                FirstLink = first,
-                Links = before.Count - first,
+                Link = one,
+                FirstMore = first,
+                More = before.Count - first,
                 NotBefore = plan.NotBefore,
                 WaitAtStart = plan.WaitAtStart,
                 Order = plan.Order,
@@ -79,6 +86,7 @@ internal sealed class LonePlacer
     /// <param name="into">The schedule so far.</param>
     /// <param name="mayRunOver">Whether work may run over its session.</param>
     /// <returns>Whether it found a place before the calendars end.</returns>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public bool Place(int block, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
     {
         unchecked
@@ -91,9 +99,10 @@ internal sealed class LonePlacer
 
             var (starts, ends) = into.Times;
             var ready = Math.Max(item.NotBefore, begin[item.Order] + item.WaitAtStart);
-            foreach (ref readonly var link in links.AsSpan(item.FirstLink, item.Links))
+            ready = Math.Max(ready, ends[item.Link.Before] + item.Link.Lag);
+            for (var link = item.FirstMore; link < item.FirstMore + item.More; link++)
             {
-                ready = Math.Max(ready, ends[link.Before] + link.Lag);
+                ready = Math.Max(ready, ends[links[link].Before] + links[link].Lag);
             }
 
             var work = minutes[item.Task];
@@ -145,6 +154,7 @@ internal sealed class LonePlacer
 
     /// <summary>Places work that nothing but the worker's time bears upon.</summary>
     /// <returns>Its end; below 0 when it finds no place, or its first stretch begins or ends too late.</returns>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private int PlaceWork(in Item item, int ready, int work, int lastEnd, Schedule into)
     {
         unchecked
@@ -261,9 +271,11 @@ internal sealed class LonePlacer
         /// <summary>Whether the worker works on it; otherwise it goes on by itself.</summary>
         public bool IsWork { get; init; }
 
-        public int FirstLink { get; init; }
+        public Link Link { get; init; }
 
-        public int Links { get; init; }
+        public int FirstMore { get; init; }
+
+        public int More { get; init; }
 
         public int NotBefore { get; init; }
 

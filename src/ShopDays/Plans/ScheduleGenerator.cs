@@ -218,13 +218,9 @@ internal sealed class ScheduleGenerator
         var days = 0;
         foreach (var piece in into.Pieces)
         {
-            if (metDays[piece.Day] == run)
-            {
-                continue;
-            }
-
-            metDays[piece.Day] = run;
-            days++;
+            ref var met = ref metDays[piece.Day];
+            days += met == run ? 0 : 1;
+            met = run;
         }
 
         into.Finish = last;

@@ -9,10 +9,11 @@ internal sealed class ShopFloor
     private readonly ScheduleProblem problem;
     private readonly FreeTime[] free;
     private readonly HeavyRoom[] heavy;
-    private readonly Usage[] usage;
+    private readonly ResourceUse[] usage;
     private readonly ClearAir air = new();
     private readonly int[] taken;
     private readonly List<(int Resource, int From, int To, int Number)> uses = [];
+    private readonly int[] workedBefore;
     private (int Dust, int Wet) airBefore;
     private bool remembers;
 
@@ -23,7 +24,8 @@ internal sealed class ShopFloor
         free = [.. problem.Workers.Select(calendar => new FreeTime(calendar, problem.Changeover))];
         heavy = [.. problem.Workers.Select((calendar, worker) => new HeavyRoom(calendar, problem.HeavyPerDay.Of(worker)))];
         var lastEnd = problem.Workers.Select(calendar => calendar.To.IsEmpty ? 0 : calendar.To[^1]).DefaultIfEmpty(UsualMinutes).Max();
-        usage = [.. problem.Capacities.Select(_ => new Usage(lastEnd))];
+        usage = [.. problem.Capacities.Select((_, resource) => new ResourceUse(lastEnd, problem.Workers.Length == 1 && !problem.Shop.IsOneOfARow(resource)))];
+        workedBefore = new int[usage.Length];
         taken = new int[problem.Capacities.Length];
         Reset();
     }
@@ -94,6 +96,11 @@ internal sealed class ShopFloor
             usage[resource].Add(from, to, -number);
         }
 
+        for (var resource = 0; resource < usage.Length; resource++)
+        {
+            usage[resource].Worked = workedBefore[resource];
+        }
+
         uses.Clear();
         air.GoBackTo(airBefore);
     }
@@ -135,7 +142,15 @@ internal sealed class ShopFloor
     {
         if ((task.Needs & TaskNeeds.Place) != 0)
         {
-            Use(task.Place, start, end, 1);
+            var place = usage[task.Place];
+            if (place.HasLoneWorker)
+            {
+                place.Work(start, end);
+            }
+            else
+            {
+                Use(task.Place, start, end, 1);
+            }
         }
 
         if ((task.Needs & TaskNeeds.Dust) != 0)
@@ -204,6 +219,11 @@ internal sealed class ShopFloor
     {
         remembers = yes;
         airBefore = air.Mark;
+        for (var resource = 0; resource < usage.Length; resource++)
+        {
+            workedBefore[resource] = usage[resource].Worked;
+        }
+
         uses.Clear();
         for (var worker = 0; worker < free.Length; worker++)
         {
@@ -263,10 +283,10 @@ internal sealed class ShopFloor
     private bool KeepPlaceFree(int place, ref int start, ref int end)
     {
         var limit = problem.Capacities[place] - 1;
-        var full = usage[place].FirstAbove(limit, start, end);
+        var full = usage[place].FirstKeptAbove(limit, start, end);
         if (full == start)
         {
-            start = usage[place].FirstWithin(limit, start);
+            start = usage[place].FirstKeptWithin(limit, start);
             return false;
         }
 

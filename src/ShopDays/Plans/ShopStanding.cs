@@ -24,7 +24,7 @@ internal sealed record ShopStanding
     /// <param name="capacities">How many there are of each thing.</param>
     /// <param name="usage">The use of each thing.</param>
     /// <param name="air">The air.</param>
-    public void Take(ReadOnlySpan<int> capacities, Usage[] usage, ClearAir air)
+    public void Take(ReadOnlySpan<int> capacities, ResourceUse[] usage, ClearAir air)
     {
         foreach (var (hold, until) in Held)
         {

@@ -105,7 +105,8 @@ internal readonly struct TaskTerms
 /// <param name="HasCoats">Whether a coat is to be laid on, or still wet at the beginning.</param>
 /// <param name="HasDust">Whether any task raises dust.</param>
 /// <param name="Wanted">For each resource, whether work at it can be in another's way: more workers than there are, or something that keeps it.</param>
-internal sealed record ShopAtAll(bool HasQuietHours, bool HasCoats, bool HasDust, bool[] Wanted)
+/// <param name="Rowed">For each resource, whether anything may keep another one instead.</param>
+internal sealed record ShopAtAll(bool HasQuietHours, bool HasCoats, bool HasDust, bool[] Wanted, bool[] Rowed)
 {
     /// <summary>Looks through a problem.</summary>
     public static ShopAtAll Of(ScheduleProblem problem)
@@ -122,8 +123,12 @@ internal sealed record ShopAtAll(bool HasQuietHours, bool HasCoats, bool HasDust
             problem.Workers.Any(worker => worker.Quiet.Any()),
             problem.Standing.WetUntil > problem.Standing.Begin || problem.Tasks.Any(task => task.WetAfter + task.WetBefore > 0),
             problem.Tasks.Any(task => task.IsDusty),
-            wanted);
+            wanted,
+            [.. wanted.Select((_, resource) => problem.Tasks.Any(task => task.Holds.Any(hold => hold.First < hold.Last && hold.First <= resource && resource <= hold.Last)))]);
     }
+
+    /// <summary>Whether anything may keep another resource instead of this.</summary>
+    public bool IsOneOfARow(int resource) => Rowed[resource];
 
     /// <summary>Whether work at a place can be in another's way.</summary>
     public bool IsWanted(int place) => Wanted[place];
