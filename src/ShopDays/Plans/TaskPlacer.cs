@@ -15,6 +15,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     private readonly CompiledCalendar[] calendars = [.. problem.Workers];
     private readonly TaskTerms[] tasks = problem.Terms;
     private TaskFit fit = new();
+    private TaskFit spare = new();
 
     /// <summary>The first minute of each order.</summary>
     public int[] Begin => begin;
@@ -88,6 +89,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     /// </summary>
     private bool TryRunOver(int task, WorkSplit whole, int ready, int wholeEnd, Schedule into)
     {
+        (fit, spare) = (spare, fit);
         var over = whole with { IsSplittable = true, LeastPiece = problem.Minutes[task] };
         if (fitter.TryFit(task, over, ready, CompiledCalendar.Never, ref fit) && fit.End + WeekMinutes < wholeEnd)
         {
@@ -97,7 +99,8 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
 
         if (wholeEnd < CompiledCalendar.Never)
         {
-            return fitter.TryFit(task, whole, ready, CompiledCalendar.Never, ref fit);
+            (fit, spare) = (spare, fit);
+            return true;
         }
 
         into.Overruns++;
