@@ -6,7 +6,7 @@ namespace ShopDays.Plans;
 /// Places work in a shop with one worker: what keeps nothing beyond its own minutes goes straight into the schedule and out
 /// of the free time, stretch by stretch, as soon as each is found. Everything else is left to <see cref="TaskPlacer"/>.
 /// </summary>
-/// <remarks>Two methods are kept out of their callers, where the registers would not go round.</remarks>
+/// <remarks>Two methods are kept out of their callers: in one method of everything the processor runs out of registers (measured).</remarks>
 internal sealed class LonePlacer
 {
     private const int NoPlace = -1;

@@ -5,7 +5,7 @@ namespace ShopDays.Plans;
 /// way, so that only those who would keep it have to look at his work.
 /// </summary>
 /// <param name="minutes">Until when things usually come and go.</param>
-/// <param name="hasLoneWorker">Whether one worker is all there is, and nobody looks at more than one resource for the same purpose.</param>
+/// <param name="hasLoneWorker">Whether one worker is all there is, and nothing may keep another resource instead of this one.</param>
 internal sealed class ResourceUse(int minutes, bool hasLoneWorker)
 {
     private readonly Usage kept = new(minutes);
