@@ -55,7 +55,8 @@ public sealed class ToldTests
     public async Task A_start_in_the_past_is_said()
     {
         using var folder = new FreshFolder().WithShop(ATrayShop.Shop).WithJob("tray", ATrayShop.Job.Replace("2027-03-01", "2021-03-01", StringComparison.Ordinal));
-        Assert.Contains("The start, Mon 1 Mar 2021, is past", (await Ran.In(folder.Path, "plan", "tray")).Out, StringComparison.Ordinal);
+        Assert.Contains("it should have begun on", (await Ran.In(folder.Path, "plan", "tray")).Out, StringComparison.Ordinal);
+        Assert.Contains("The start, Mon 1 Mar 2021, is past", (await Ran.In(folder.Path, "plan", "tray", "--whole")).Out, StringComparison.Ordinal);
     }
 
     [Fact]
