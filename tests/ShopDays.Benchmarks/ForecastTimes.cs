@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using ShopDays.Cli.Files;
 using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Times;
 using ShopDays.Work;
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
-using ShopDays.Plans;
+using ShopDays.Plans.Bounds;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 using ShopDays.Tests.Outside;
 
 namespace ShopDays.Benchmarks;

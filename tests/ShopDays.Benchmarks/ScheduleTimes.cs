@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
-using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 
 namespace ShopDays.Benchmarks;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using ShopDays.Measures;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;

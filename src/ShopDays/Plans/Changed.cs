@@ -1,3 +1,5 @@
+using ShopDays.Plans.Scheduling;
+
 namespace ShopDays.Plans;
 
 /// <summary>A problem like another but for one thing: to find out whether that thing stands in the way.</summary>

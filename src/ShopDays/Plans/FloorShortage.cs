@@ -1,5 +1,6 @@
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans;
 

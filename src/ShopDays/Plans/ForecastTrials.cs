@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans;
 

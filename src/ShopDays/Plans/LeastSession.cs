@@ -1,3 +1,5 @@
+using ShopDays.Plans.Scheduling;
+
 namespace ShopDays.Plans;
 
 /// <summary>How long a session must be for tasks that belong into one.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using ShopDays.Days;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;

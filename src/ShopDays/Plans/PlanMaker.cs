@@ -1,3 +1,6 @@
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
+
 namespace ShopDays.Plans;
 
 /// <summary>Makes a plan of all orders in hand and their forecasts, or says why there is none.</summary>

@@ -1,5 +1,7 @@
 using NodaTime;
 using ShopDays.Measures;
+using ShopDays.Plans.Bounds;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans;
 

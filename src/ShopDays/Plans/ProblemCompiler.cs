@@ -1,6 +1,7 @@
 using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;

@@ -1,3 +1,5 @@
+using ShopDays.Plans.Scheduling;
+
 namespace ShopDays.Plans;
 
 /// <summary>Counts, trial by trial, the sessions of a plan whose work is not done by their end.</summary>

@@ -1,6 +1,7 @@
 using NodaTime;
 using NodaTime.Text;
 using ShopDays.Measures;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;

@@ -1,3 +1,5 @@
+using ShopDays.Plans.Scheduling;
+
 namespace ShopDays.Plans;
 
 /// <summary>

@@ -1,5 +1,5 @@
 using Google.OrTools.Sat;
-using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Tests.Outside;
 

@@ -1,6 +1,7 @@
 using CsCheck;
 using NodaTime;
 using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Tests.Days;
 using ShopDays.Tests.Plans;
 using ShopDays.Work;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Tests.Outside;
 

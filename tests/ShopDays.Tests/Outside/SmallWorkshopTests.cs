@@ -1,4 +1,6 @@
-using ShopDays.Plans;
+using ShopDays.Plans.Bounds;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 using ShopDays.Tests.Plans;
 using Xunit;
 

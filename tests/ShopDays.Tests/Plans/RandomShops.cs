@@ -1,5 +1,6 @@
 using CsCheck;
-using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 
 namespace ShopDays.Tests.Plans;
 

@@ -1,4 +1,5 @@
-using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 using Xunit;
 
 namespace ShopDays.Tests.Plans;

@@ -1,4 +1,4 @@
-using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Tests.Plans;
 

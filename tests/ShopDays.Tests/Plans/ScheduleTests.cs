@@ -1,5 +1,7 @@
 using CsCheck;
-using ShopDays.Plans;
+using ShopDays.Plans.Bounds;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 using Xunit;
 
 namespace ShopDays.Tests.Plans;

@@ -1,3 +1,4 @@
+
 namespace ShopDays.Cli.Paper.Setting;
 
 /// <summary>What a row of a table is for.</summary>

@@ -1,0 +1,231 @@
+namespace ShopDays.Plans.Scheduling;
+
+/// <summary>
+/// Makes a schedule from an order of blocks: each block in turn is placed where its tasks end first, given those
+/// already placed. It makes no choice of its own, draws nothing, and after its first runs allocates nothing.
+/// </summary>
+/// <remarks>The serial scheme of J. E. Kelley (1963, from memory), over a calendar.</remarks>
+internal sealed class ScheduleGenerator
+{
+    /// <summary>How far on a split task is moved when what must follow it in its session does not fit.</summary>
+    private const int StepMinutes = 5;
+
+    private readonly ScheduleProblem problem;
+    private readonly ShopFloor floor;
+    private readonly TaskPlacer placer;
+    private readonly LonePlacer? alone;
+    private readonly ClockPlacer? byTheClock;
+    private readonly int[] metDays;
+    private readonly (int Order, int Wait)[] closings;
+    private int run;
+
+    /// <summary>A generator with buffers of its own; one for each thread.</summary>
+    public ScheduleGenerator(ScheduleProblem problem)
+    {
+        this.problem = problem;
+        byTheClock = ClockPlacer.For(problem);
+        floor = new(problem);
+        placer = new(problem, floor);
+        alone = LonePlacer.For(problem, floor, placer);
+        metDays = new int[problem.Days];
+        closings = [.. problem.Tasks.Select(task => (task.Order, task.WaitAtEnd))];
+    }
+
+    /// <summary>Makes a schedule.</summary>
+    /// <param name="order">Every block once, each after those it depends on.</param>
+    /// <param name="minutes">The minutes of each task.</param>
+    /// <param name="into">Receives the schedule.</param>
+    /// <param name="mayRunOver">
+    /// For drawn times: a task too long for any session of a week begins where its planned time would fit and goes on
+    /// in the next session, and work that cannot share a session within a week does not. Both are counted as overruns.
+    /// </param>
+    /// <param name="begins">The first minute of each order; none to begin all of them with minute 0.</param>
+    /// <returns>Whether everything was placed before the calendars end.</returns>
+    public bool Generate(ReadOnlySpan<int> order, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver = false, ReadOnlySpan<int> begins = default)
+    {
+        into.Reset();
+        if (byTheClock is not null)
+        {
+            var finish = byTheClock.Place(order, minutes, into, mayRunOver, begins.IsEmpty ? 0 : begins[0]);
+            return finish < CompiledCalendar.Never && Finish(into, finish);
+        }
+
+        floor.Reset();
+        placer.BeginAt(begins);
+        alone?.Reset();
+        foreach (var block in order)
+        {
+            if (!Place(block, minutes, into, mayRunOver))
+            {
+                return false;
+            }
+        }
+
+        Finish(into);
+        return true;
+    }
+
+    private bool Place(int block, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
+    {
+        var only = problem.OnlyMember(block);
+        if (only < 0)
+        {
+            return Place(problem.Members(block), minutes, into, mayRunOver);
+        }
+
+        return alone is null
+            ? placer.Place(only, minutes, into, 0, mayRunOver, keepTogether: false)
+            : alone.Place(block, minutes, into, mayRunOver);
+    }
+
+    private bool Place(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
+    {
+        floor.Remember();
+        var placed = PlaceTogether(members, minutes, into, mayRunOver);
+        floor.Forget();
+        return placed;
+    }
+
+    private bool PlaceTogether(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
+    {
+        var pieces = into.Pieces.Length;
+        var overruns = into.Overruns;
+        var notBefore = 0;
+        var giveUpAt = mayRunOver ? CompiledCalendar.Never : FirstStartBy(members);
+        while (notBefore < giveUpAt)
+        {
+            var failed = FirstThatFails(members, minutes, into, notBefore, mayRunOver, keepTogether: true);
+            if (failed < 0)
+            {
+                return true;
+            }
+
+            if (mayRunOver && notBefore == 0)
+            {
+                giveUpAt = into.Start[members[0]] + TaskPlacer.WeekMinutes;
+            }
+
+            notBefore = NextAttempt(members, failed, into);
+            floor.GoBack();
+            into.KeepPieces(pieces);
+            into.Overruns = overruns;
+        }
+
+        if (!mayRunOver)
+        {
+            return false;
+        }
+
+        into.Overruns++;
+        return FirstThatFails(members, minutes, into, 0, mayRunOver, keepTogether: false) < 0;
+    }
+
+    /// <summary>An appointment of one of them is lost when none of them may begin before it.</summary>
+    private int FirstStartBy(ReadOnlySpan<int> members)
+    {
+        var first = CompiledCalendar.Never;
+        foreach (var task in members)
+        {
+            first = Math.Min(first, problem.Terms[task].StartBy);
+        }
+
+        return first;
+    }
+
+    private int FirstThatFails(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, int notBefore, bool mayRunOver, bool keepTogether)
+    {
+        foreach (var task in members)
+        {
+            if (!placer.Place(task, minutes, into, notBefore, mayRunOver, keepTogether))
+            {
+                return task;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>From when to try again: the next session, or a little later where a split task could end later in it.</summary>
+    private int NextAttempt(ReadOnlySpan<int> members, int failed, Schedule into)
+    {
+        var next = CompiledCalendar.Never;
+        foreach (var one in problem.Before(failed))
+        {
+            if (one.SameSession)
+            {
+                next = Math.Min(next, problem.Tasks[one.Before].IsSplittable ? 0 : placer.SessionEnd(one.Before, into));
+            }
+        }
+
+        if (next > 0)
+        {
+            return next;
+        }
+
+        var first = CompiledCalendar.Never;
+        foreach (var task in members)
+        {
+            if (task == failed)
+            {
+                break;
+            }
+
+            first = Math.Min(first, into.Start[task]);
+        }
+
+        return first + StepMinutes;
+    }
+
+    /// <summary>The figures of a schedule of a single order without anybody's work.</summary>
+    private bool Finish(Schedule into, int end)
+    {
+        var order = problem.Orders[0];
+        var finish = Math.Max(order.FinishedFrom, end);
+        into.Finish = into.Finishes[0] = finish;
+        into.Score = new((long)order.Weight * Math.Max(0, finish - order.DueBy), (long)order.Weight * finish, 0, 0);
+        return true;
+    }
+
+    private void Finish(Schedule into)
+    {
+        run++;
+        for (var order = 0; order < problem.Orders.Length; order++)
+        {
+            into.Finishes[order] = problem.Orders[order].FinishedFrom;
+        }
+
+        var ends = into.End;
+        var finishes = into.Finishes;
+        for (var task = 0; task < closings.Length; task++)
+        {
+            unchecked
+            {
+                var closing = closings[task];
+                ref var finish = ref finishes[closing.Order];
+                finish = Math.Max(finish, ends[task] + closing.Wait);
+            }
+        }
+
+        var (last, late, weighted) = (0, 0L, 0L);
+        for (var order = 0; order < problem.Orders.Length; order++)
+        {
+            var (finish, plan) = (into.Finishes[order], problem.Orders[order]);
+            last = Math.Max(last, finish);
+            late += (long)plan.Weight * Math.Max(0, finish - plan.DueBy);
+            weighted += (long)plan.Weight * finish;
+        }
+
+        var days = 0;
+        foreach (var piece in into.Pieces)
+        {
+            ref var met = ref metDays[piece.Day];
+            days += met == run ? 0 : 1;
+            met = run;
+        }
+
+        into.Finish = last;
+        into.ShopDays = days;
+        into.Changeovers = floor.Changeovers;
+        into.Score = new(late, weighted, into.ShopDays, into.Changeovers);
+    }
+}

@@ -1,0 +1,122 @@
+using ShopDays.Plans.Bounds;
+using ShopDays.Plans.Scheduling;
+
+namespace ShopDays.Plans.Searching;
+
+/// <summary>An order of work that was looked for, in hours that hold all of it.</summary>
+/// <param name="Hours">The hours.</param>
+/// <param name="Problem">The problem in these hours.</param>
+/// <param name="Blocks">The problem's blocks in their order of work; null when five years do not hold the work.</param>
+/// <param name="Tried">How many schedules were made.</param>
+internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[]? Blocks, int Tried)
+{
+    /// <summary>
+    /// Looks for the order of all work of a request. What gives way is put behind the rest as that would be done alone, so
+    /// that it cannot move any of it; then the place of each of its blocks among themselves is looked for.
+    /// </summary>
+    public static FoundOrder Of(PlanRequest request)
+    {
+        List<OrderInHand> first = [.. request.Orders.TakeWhile(order => !order.GivesWay)];
+        if (first.Count == 0 || first.Count == request.Orders.Count)
+        {
+            return Searched(request);
+        }
+
+        List<OrderInHand> behind = [.. request.Orders.Skip(first.Count)];
+        var settled = Searched(request with { Orders = first });
+        var alone = Searched(request with { Orders = [.. behind.Select(order => order with { GivesWay = false })], Budget = Part(request.Budget, 2) });
+        var hours = OpenHours.FirstYear(request);
+        while (true)
+        {
+            var problem = ProblemCompiler.Compile(request, hours);
+            if (settled.Blocks is not null && alone.Blocks is not null)
+            {
+                var search = new BlockMoves(problem, settled.BlocksIn(problem, 0), alone.BlocksIn(problem, settled.Problem.Tasks.Length), request.Seed);
+                if (search.Find(Part(request.Budget, 2)) is { } blocks)
+                {
+                    blocks = new RisingOrder(problem, KindsOf(request)).Of(blocks, settled.Problem.Blocks);
+                    return new(hours, problem, blocks, settled.Tried + alone.Tried + search.Tried);
+                }
+            }
+
+            if (hours.Longer(request) is not { } longer)
+            {
+                return new(hours, problem, null, settled.Tried + alone.Tried);
+            }
+
+            hours = longer;
+        }
+    }
+
+    private static FoundOrder Searched(PlanRequest request)
+    {
+        var alone = request.Orders.Count == 1 ? [] : request.Orders.Select(order => Searched(request with { Orders = [order], Budget = Part(request.Budget, 4 * request.Orders.Count), Progress = null })).ToList();
+        var hours = OpenHours.FirstYear(request);
+        while (true)
+        {
+            var problem = ProblemCompiler.Compile(request, hours);
+            var inTurn = new OrdersInTurn(problem, alone);
+            var search = new ScheduleSearch(problem, request.Seed)
+            {
+                Known = alone.Count > 0 && alone.TrueForAll(one => one.Blocks is not null) ? inTurn.Blocks() : [],
+                NoneBefore = NoneBefore(problem),
+                Progress = request.Progress is { } progress ? point => progress.Report(StepOf(point, hours, problem)) : null,
+            };
+            var budget = request.Budget - alone.Sum(one => one.Tried);
+            if (search.Find(Math.Max(1, budget - Part(budget, 5))) is { } bred)
+            {
+                // Breeding cares for the finish; moves one at a time then find like work to put together.
+                var moves = new BlockMoves(problem, [], bred, request.Seed);
+                var left = Math.Max(1, budget - search.Tried);
+                var blocks = moves.Find(search.IsAtBound ? Math.Min(left, search.Tried) : left)!;
+                var tried = search.Tried + inTurn.Tried + moves.Tried + alone.Sum(one => one.Tried);
+                var first = new FoundOrder(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
+                return alone.Count == 0 ? first : first.WithRoomForDates(request);
+            }
+
+            if (hours.Longer(request) is not { } longer)
+            {
+                return new(hours, problem, null, search.Tried);
+            }
+
+            hours = longer;
+        }
+    }
+
+    /// <summary>
+    /// Where a date is not kept in as many courses as is asked for, looks once more, with half as many schedules and dates
+    /// that are nearer by the room it takes; the better of the two by its chances is kept.
+    /// </summary>
+    private FoundOrder WithRoomForDates(PlanRequest request)
+    {
+        var kept = new KeptDates(request, Problem, Blocks!);
+        if (kept.Missing <= 0)
+        {
+            return this;
+        }
+
+        var nearer = kept.WithRoom(Problem);
+        var search = new ScheduleSearch(nearer, request.Seed) { Known = [Blocks!] };
+        var blocks = new RisingOrder(nearer, KindsOf(request)).Of(search.Find(Part(request.Budget, 2))!);
+        var better = new KeptDates(request, Problem, blocks).Missing < kept.Missing;
+        return this with { Blocks = better ? blocks : Blocks, Tried = Tried + search.Tried };
+    }
+
+    /// <summary>Each order's finish has a bound of its own, and so has the sum of them.</summary>
+    private static long NoneBefore(ScheduleProblem problem) => Enumerable.Range(0, problem.Orders.Length).Sum(order => (long)problem.Orders[order].Weight * ScheduleBound.OfOrder(problem, order).Minute);
+
+    private static SearchStep StepOf(SearchPoint point, OpenHours hours, ScheduleProblem problem) =>
+        new(point.Tried, hours.At((int)(point.Best.Finish / problem.Orders.Sum(order => order.Weight))), point.Best.ShopDays);
+
+    private static int Part(int budget, int parts) => Math.Max(1, budget / parts);
+
+    /// <summary>The blocks of a larger problem, in the order found here for some of its orders by themselves.</summary>
+    /// <param name="problem">The larger problem.</param>
+    /// <param name="firstTask">The number in it of the first of their tasks.</param>
+    public IReadOnlyList<int> BlocksIn(ScheduleProblem problem, int firstTask) => [.. Blocks!.Select(block => problem.BlockOf(firstTask + Problem.Members(block)[0]))];
+
+    /// <summary>What each task is like but for its number: the same work on the same parts, in the same board.</summary>
+    private static IReadOnlyList<string> KindsOf(PlanRequest request) => [.. new WorkInHand(request.Orders).Tasks.Select(KindOf)];
+
+    private static string KindOf(TaskInHand one) => $"{one.Order}; {one.Task.SetupKey}; {one.Task.Board}; {string.Join(", ", one.Task.Parts)}";
+}

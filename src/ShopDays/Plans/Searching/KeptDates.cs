@@ -1,0 +1,65 @@
+using ShopDays.Plans.Scheduling;
+
+namespace ShopDays.Plans.Searching;
+
+/// <summary>
+/// How well the orders of a plan keep their dates when it is done again with drawn times. Eight courses of ten are asked
+/// for: a plan that ends just by the date when all goes as expected keeps it in hardly more than every other.
+/// </summary>
+internal sealed class KeptDates
+{
+    private const double Asked = 0.8;
+
+    private readonly int[] room;
+
+    /// <summary>Does a plan again in each drawn course.</summary>
+    /// <param name="request">What was asked for.</param>
+    /// <param name="problem">The problem of all its orders.</param>
+    /// <param name="blocks">An order of work, which can be done.</param>
+    public KeptDates(PlanRequest request, ScheduleProblem problem, int[] blocks)
+    {
+        var trials = request.Orders[0].Draws.Trials;
+        var finishes = request.Orders.Select(_ => new int[trials]).ToArray();
+        TrialRuns.Run(problem, blocks, [.. Enumerable.Range(0, trials)], Write, See);
+        var plan = new Schedule(problem.Tasks.Length, problem.Orders.Length);
+        new ScheduleGenerator(problem).Generate(blocks, problem.Minutes.AsSpan(), plan);
+        room = new int[finishes.Length];
+        for (var order = 0; order < room.Length; order++)
+        {
+            var (due, weight) = (problem.Orders[order].DueBy, problem.Orders[order].Weight);
+            if (due >= CompiledCalendar.Never)
+            {
+                continue;
+            }
+
+            Array.Sort(finishes[order]);
+            var chance = (double)finishes[order].Count(finish => finish <= due) / trials;
+            var asked = finishes[order][(int)Math.Ceiling(Asked * trials) - 1];
+            Missing += weight * Math.Max(0, Asked - chance);
+            room[order] = asked >= CompiledCalendar.Never ? 0 : Math.Max(0, asked - plan.Finishes[order]);
+        }
+
+        void Write(int trial, int[] minutes)
+        {
+            var task = 0;
+            foreach (var drawn in request.Orders.SelectMany(order => order.Draws.Minutes[trial]))
+            {
+                minutes[task++] = ProblemCompiler.MinutesOf(drawn);
+            }
+        }
+
+        void See(int trial, Schedule schedule, bool isPlaced)
+        {
+            for (var order = 0; order < finishes.Length; order++)
+            {
+                finishes[order][trial] = isPlaced ? schedule.Finishes[order] : CompiledCalendar.Never;
+            }
+        }
+    }
+
+    /// <summary>What the chances of the dates lack of what is asked for, each times the order's weight, all together; 0 when nothing.</summary>
+    public double Missing { get; }
+
+    /// <summary>The problem with each date moved up by what lies between the order's planned finish and the one that eight courses of ten keep.</summary>
+    public ScheduleProblem WithRoom(ScheduleProblem problem) => Changed.Orders(problem, (order, place) => order with { DueBy = order.DueBy - room[place] });
+}
