@@ -91,7 +91,7 @@ public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime St
 /// <param name="Reason">What binds, in a maker's words.</param>
 public sealed record PlanBound(ZonedDateTime At, string Reason)
 {
-    /// <summary>What binds, in a word or two: waits, worked hours, heavy work, noisy work, or clamps and bench.</summary>
+    /// <summary>What binds, in a word or two: waits, an appointment, a not-before date, a single task, a row of work, worked hours, heavy work, noisy work, or clamps and bench.</summary>
     public string Kind { get; init; } = "";
 
     /// <summary>The row of tasks that takes so long, or all those that share too few hours or things.</summary>
@@ -103,7 +103,7 @@ public sealed record PlanBound(ZonedDateTime At, string Reason)
     /// <summary>By when they would have to be done for a finish before the bound; null where it is not known.</summary>
     public ZonedDateTime? By { get; init; }
 
-    /// <summary>What they take: worked time, for clamps and bench the time they are in use, all together; for waits the time by the clock.</summary>
+    /// <summary>What they take: worked time, for clamps and bench the time they are in use, all together; for a row of tasks the time by the clock.</summary>
     public WorkTime? Needed { get; init; }
 
     /// <summary>What there is from the one to the other, in the same measure; as much as is needed when what binds lies before or after other work.</summary>

@@ -44,6 +44,42 @@ public sealed class DatedWorkTests
     }
 
     [Fact]
+    public void The_bound_names_the_appointment_or_the_date_that_holds()
+    {
+        Assert.Equal(
+            ("appointment", "an appointment: \"client chooses\" is fixed for Tue 2 Mar, 09:45, and takes until then"),
+            Bound(new AJob().Task("client chooses", 30, task => task with { Appointed = new(new(2027, 3, 2), new(9, 45)) })));
+        Assert.Equal(
+            ("appointment", "an appointment: \"glass is fitted\" is fixed for Wed 3 Mar, and the row of 2 tasks from there to \"wax\" takes until then"),
+            Bound(new AJob().Task("glass is fitted", 30, task => task with { Appointed = new(new(2027, 3, 3)) }).Task("wax", 30).Then("glass is fitted", "wax", Sets)));
+        Assert.Equal(
+            ("not-before date", "a date: \"drill\" does not begin before Thu 4 Mar, and takes until then"),
+            Bound(new AJob().Task("drill", 30, task => task with { NotBefore = new(2027, 3, 4) })));
+    }
+
+    [Fact]
+    public void A_date_before_which_there_are_no_hours_holds_nothing()
+    {
+        // From Saturday on there is no session before Monday.
+        var job = new AJob { Start = new(2027, 3, 6) }.Task("drill", 30, task => task with { NotBefore = new(2027, 3, 8) });
+        Assert.Equal("single task", Bound(job).Kind);
+    }
+
+    [Fact]
+    public void The_bound_of_one_task_speaks_of_that_task()
+    {
+        Assert.Equal(("single task", "a single task: \"plane\" takes until then, even with nothing else to do"), Bound(new AJob().Task("plane", 30)));
+        Assert.Equal(("waits", "waits: \"coat\" with the wait after it takes until then, even with nothing else to do"), Bound(new AJob().Task("coat", 30).Closing("coat", Sets)));
+        Assert.Equal(("waits", "waits: \"buy oak\" with the wait before it takes until then, even with nothing else to do"), Bound(new AJob().Task("buy oak", 30).Opening("the client agrees", Duration.FromDays(3), "buy oak")));
+    }
+
+    [Fact]
+    public void A_row_of_work_without_waits_is_no_wait() =>
+        Assert.Equal(
+            ("row of work", "a row of work: 2 tasks from \"rip\" to \"glue\", one after another, take until then, even with nothing else to do"),
+            Bound(new AJob().Task("rip", 70).Task("glue", 60).Then("rip", "glue")));
+
+    [Fact]
     public void An_appointed_time_is_that_of_the_shops_clock_on_both_sides_of_a_change()
     {
         // New York: 14 March 2027, 02:00 becomes 03:00.
@@ -122,6 +158,12 @@ public sealed class DatedWorkTests
     };
 
     private static Wait Sets => new(Duration.FromHours(12), "it sets", HoldsFloor: true);
+
+    private static (string Kind, string Reason) Bound(AJob job)
+    {
+        var bound = job.Plan().LowerBound;
+        return (bound.Kind, bound.Reason);
+    }
 
     private static PlannedWork Work(Plan plan, string task) => plan.Sessions.SelectMany(session => session.Work).First(work => work.Task.Name == task && work.IsFirstPiece);
 }

@@ -1,19 +1,21 @@
 using System.Diagnostics;
 using System.Globalization;
 using ShopDays.Measures;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans.Bounds;
 
 /// <summary>Says in a maker's words why nothing can finish before the bound.</summary>
-internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHand work)
+internal sealed class BoundWriter(PlanRequest request, OpenHours hours, ScheduleProblem problem, WorkInHand work)
 {
     /// <summary>Writes it.</summary>
     public PlanBound Write(Bound bound)
     {
         var cause = bound.Cause;
-        return new(hours.At(bound.Minute), ReasonOf(cause))
+        var (kind, reason) = Binding(cause);
+        return new(hours.At(bound.Minute), reason)
         {
-            Kind = KindOf(cause.Kind),
+            Kind = kind,
             Tasks = [.. cause.Tasks.Select(task => work.Tasks[task].Task)],
             From = hours.At(cause.From),
             By = hours.At(Math.Max(cause.From, cause.To)),
@@ -22,32 +24,33 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         };
     }
 
-    private static string KindOf(BoundKind kind) => kind switch
+    private (string Kind, string Reason) Binding(BoundCause cause)
     {
-        BoundKind.Waits => "waits",
-        BoundKind.WorkedHours => "worked hours",
-        BoundKind.HeavyWork => "heavy work",
-        BoundKind.NoisyWork => "noisy work",
-        BoundKind.Things => "clamps and bench",
-        _ => throw new UnreachableException(),
-    };
+        switch (cause.Kind)
+        {
+            case BoundKind.Waits:
+                var row = new BoundRow(problem, hours, work, cause.Tasks);
+                return (row.Kind, row.Reason);
 
-    private string ReasonOf(BoundCause cause) => cause.Kind switch
-    {
-        BoundKind.Waits => $"waits: the longest row of work and waits{Row(cause)} takes until then, even with nothing else to do",
-        BoundKind.WorkedHours => $"worked hours: the sessions before then do not hold all the work{Share(cause, "")}",
-        BoundKind.NoisyWork => $"noisy work: the hours that are not quiet do not hold it sooner{Share(cause, "")}",
-        BoundKind.Things => "clamps and bench: what must be kept in use takes all there are until then",
-        BoundKind.HeavyWork => $"heavy work under its cap: at {HeavyPerDay} a day it takes until then{Share(cause, " under the cap")}",
-        _ => throw new UnreachableException(),
-    };
+            case BoundKind.WorkedHours:
+                return ("worked hours", $"worked hours: the sessions before then do not hold all the work{Share(cause, "")}");
+
+            case BoundKind.NoisyWork:
+                return ("noisy work", $"noisy work: the hours that are not quiet do not hold it sooner{Share(cause, "")}");
+
+            case BoundKind.Things:
+                return ("clamps and bench", "clamps and bench: what must be kept in use takes all there are until then");
+
+            case BoundKind.HeavyWork:
+                return ("heavy work", $"heavy work under its cap: at {HeavyPerDay} a day it takes until then{Share(cause, " under the cap")}");
+
+            default:
+                throw new UnreachableException();
+        }
+    }
 
     /// <summary>Each worker's where they differ.</summary>
     private string HeavyPerDay => string.Join(" and ", request.Calendars.Select(calendar => request.Limits.HeavyPerDayOf(calendar.Worker)).Distinct().OrderDescending().Select(WorkTimeText.Write));
-
-    private string Row(BoundCause cause) => cause.Tasks.Length < 2
-        ? ""
-        : string.Create(CultureInfo.InvariantCulture, $", {cause.Tasks.Length} tasks from {NameOf(cause.Tasks[0])} to {NameOf(cause.Tasks[^1])},");
 
     /// <summary>What would have to fit between two dates to finish sooner, where more is needed than there is.</summary>
     private string Share(BoundCause cause, string how)
@@ -67,6 +70,4 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
     }
 
     private string DateOf(int minute) => hours.At(minute).Date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
-
-    private string NameOf(int task) => $"\"{work.Tasks[task].Task.Name}\"";
 }

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using NodaTime.Text;
+using ShopDays.Parts;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Work;
+
+namespace ShopDays.Plans.Bounds;
+
+/// <summary>A row of tasks that binds: whether an appointment, a date, waits or the work itself make it so long, and the same in words.</summary>
+internal sealed class BoundRow
+{
+    private static readonly LocalDatePattern Day = LocalDatePattern.Create("ddd d MMM", CultureInfo.InvariantCulture);
+    private static readonly LocalTimePattern Clock = LocalTimePattern.Create("HH:mm", CultureInfo.InvariantCulture);
+
+    private readonly ScheduleProblem problem;
+    private readonly OpenHours hours;
+    private readonly WorkInHand work;
+    private readonly ImmutableArray<int> tasks;
+
+    /// <summary>Looks at a row.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="hours">Its hours.</param>
+    /// <param name="work">Its tasks by name.</param>
+    /// <param name="tasks">The tasks in their order; none where it is only waits that run already.</param>
+    public BoundRow(ScheduleProblem problem, OpenHours hours, WorkInHand work, ImmutableArray<int> tasks)
+    {
+        (this.problem, this.hours, this.work, this.tasks) = (problem, hours, work, tasks);
+        var (before, between, after) = (!tasks.IsEmpty && WaitsAtFirst, Enumerable.Range(1, Math.Max(0, tasks.Length - 1)).Any(WaitsBefore), !tasks.IsEmpty && problem.Tasks[tasks[^1]].WaitAtEnd > 0);
+        (Kind, Reason) = (HeldBy, tasks.Length) switch
+        {
+            (_, 0) => ("waits", "waits: those that run already are not over sooner"),
+            ({ } held, 1) => (held.Kind, $"{held.Words}{(after ? ", and the wait after it takes until then" : ", and takes until then")}"),
+            ({ } held, _) => (held.Kind, $"{held.Words}, and the row of {tasks.Length} tasks from there to {NameOf(tasks[^1])} takes until then"),
+            (_, 1) when before || after => ("waits", $"waits: {NameOf(tasks[0])} with the {(before && after ? "waits before and after it" : before ? "wait before it" : "wait after it")} takes until then, even with nothing else to do"),
+            (_, 1) => ("single task", $"a single task: {NameOf(tasks[0])} takes until then, even with nothing else to do"),
+            _ when before || between || after => ("waits", $"waits: the longest row of work and waits, {Row}, takes until then, even with nothing else to do"),
+            _ => ("row of work", $"a row of work: {Row}, one after another, take until then, even with nothing else to do"),
+        };
+    }
+
+    /// <summary>What binds, in a word or two: waits, appointment, not-before date, single task or row of work.</summary>
+    public string Kind { get; }
+
+    /// <summary>The same at length.</summary>
+    public string Reason { get; }
+
+    private string Row => string.Create(CultureInfo.InvariantCulture, $"{tasks.Length} tasks from {NameOf(tasks[0])} to {NameOf(tasks[^1])}");
+
+    /// <summary>The first task's own appointment or date, where there are hours before it that it does not let be used.</summary>
+    private (string Kind, string Words)? HeldBy
+    {
+        get
+        {
+            if (tasks.IsEmpty || !WaitsAtFirst || hours.DatesOf(First).NotBefore < problem.Tasks[tasks[0]].NotBefore)
+            {
+                return null;
+            }
+
+            var isAppointed = First.Appointed is { } fixedFor && (First.NotBefore is not { } date || fixedFor.On >= date);
+            return isAppointed
+                ? ("appointment", $"an appointment: {NameOf(tasks[0])} is fixed for {Words(First.Appointed!.Value)}")
+                : ("not-before date", $"a date: {NameOf(tasks[0])} does not begin before {Day.Format(First.NotBefore!.Value)}");
+        }
+    }
+
+    private ShopTask First => work.Tasks[tasks[0]].Task;
+
+    /// <summary>Whether the first task could begin sooner by the hours that there are.</summary>
+    private bool WaitsAtFirst
+    {
+        get
+        {
+            var (from, by) = (hours.BeginOf(work.Orders[work.Tasks[tasks[0]].Order]), problem.Tasks[tasks[0]].NotBefore);
+            return problem.Workers.Any(worker => worker.SessionEndingAfter(from) is var session && session < worker.Count && worker.From[session] < by);
+        }
+    }
+
+    private bool WaitsBefore(int place)
+    {
+        foreach (var one in problem.Before(tasks[place]))
+        {
+            if (one.Before == tasks[place - 1] && one.Lag > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static string Words(AppointedTime appointed) => appointed.At is { } at ? $"{Day.Format(appointed.On)}, {Clock.Format(at)}" : Day.Format(appointed.On);
+
+    private string NameOf(int task) => $"\"{work.Tasks[task].Task.Name}\"";
+}
