@@ -12,6 +12,8 @@ internal sealed class AppointedTasks
 {
     private static readonly LocalDateTimePattern Minute = LocalDateTimePattern.Create("uuuu'-'MM'-'dd HH':'mm", CultureInfo.InvariantCulture);
 
+    private const int MostDaysEarlier = 183;
+
     private readonly PlanRequest request;
     private readonly OpenHours hours;
     private readonly ScheduleProblem problem;
@@ -78,20 +80,53 @@ internal sealed class AppointedTasks
     /// <summary>An appointed task that cannot begin in time when only what must come before it is done, and some others are kept.</summary>
     private Unplannable? Late(int number, IReadOnlyList<int> others)
     {
-        var lifted = With(number, problem.Tasks[number] with { StartBy = CompiledCalendar.Never });
-        var schedule = Generated(lifted, [.. OrderUpTo(lifted, [.. others, number])]);
-        if (schedule is null || schedule.Start[number] < problem.Tasks[number].StartBy)
+        if (Earliest(number, others) is not { } minute || minute < problem.Tasks[number].StartBy)
         {
             return null;
         }
 
         var task = work.Tasks[number].Task;
-        var start = hours.At(schedule.Start[number]);
+        var start = hours.At(minute);
         var could = task.Appointed!.Value.At is null ? LocalDatePattern.Iso.Format(start.Date) : Minute.Format(start.LocalDateTime);
         var why = others.Count > 0
             ? $"what else is fixed ({string.Join(", ", others.Select(other => work.Tasks[other].Task.Name))}) leaves no time for it"
             : "what must come before it is not done by then";
-        return NotKept(task, $"it is fixed for {Words(task)}, and {why}", $"agree on {could}, the earliest that it can be, or on a later time");
+        var sooner = others.Count == 0 && StartThatKeeps(number) is { } begin ? $"; or begin by {LocalDatePattern.Iso.Format(begin)}, if that is still to come" : "";
+        return NotKept(task, $"it is fixed for {Words(task)}, and {why}", $"agree on {could}, the earliest that it can be, or on a later time{sooner}");
+    }
+
+    /// <summary>The first minute in which an appointed task could begin, whatever it is fixed for; null when there is none.</summary>
+    private int? Earliest(int number, IReadOnlyList<int> others)
+    {
+        var lifted = With(number, problem.Tasks[number] with { StartBy = CompiledCalendar.Never });
+        return Generated(lifted, [.. OrderUpTo(lifted, [.. others, number])])?.Start[number];
+    }
+
+    /// <summary>The latest date with which the task's order could begin so that the time is kept; null for an order that is begun, and where half a year earlier is not enough.</summary>
+    private LocalDate? StartThatKeeps(int number)
+    {
+        var place = work.Tasks[number].Order;
+        if (request.Orders[place].UnderWay is not null || !Keeps(MostDaysEarlier))
+        {
+            return null;
+        }
+
+        var (tooFew, enough) = (0, MostDaysEarlier);
+        while (enough - tooFew > 1)
+        {
+            var middle = (tooFew + enough) / 2;
+            (tooFew, enough) = Keeps(middle) ? (tooFew, middle) : (middle, enough);
+        }
+
+        return request.Orders[place].Start.PlusDays(-enough);
+
+        bool Keeps(int days)
+        {
+            var sooner = request with { Orders = [.. request.Orders.Select((order, at) => at == place ? order with { Start = order.Start.PlusDays(-days) } : order)] };
+            var open = OpenHours.FirstYear(sooner);
+            var tried = new AppointedTasks(sooner, open, ProblemCompiler.Compile(sooner, open));
+            return tried.Earliest(number, []) is { } minute && minute < tried.problem.Tasks[number].StartBy;
+        }
     }
 
     /// <summary>The blocks of some tasks with all that must come before them, each task's in turn.</summary>

@@ -181,6 +181,19 @@ public sealed class CureTests
     }
 
     [Fact]
+    public void An_appointment_is_kept_when_work_begins_by_the_date_that_is_said()
+    {
+        // Five hours in sessions of two: by Friday morning they are done when they begin on Tuesday.
+        static AJob Job(LocalDate start) => new AJob { Start = start }
+            .Task("plane", 300, task => task with { IsSplittable = true })
+            .Task("client chooses", 30, task => task with { Appointed = new(new(2027, 3, 5), new(9, 5)) })
+            .Then("plane", "client chooses");
+        Assert.EndsWith("; or begin by 2027-03-02, if that is still to come", Cure(Job(new(2027, 3, 4)), UnplannableKind.AppointmentNotKept), StringComparison.Ordinal);
+        Assert.Equal(UnplannableKind.AppointmentNotKept, Assert.Single(Job(new(2027, 3, 3)).Reasons()).Kind);
+        Job(new(2027, 3, 2)).Plan();
+    }
+
+    [Fact]
     public void Two_appointments_at_one_time_are_told_apart()
     {
         static AJob Job(LocalTime at) => new AJob()
