@@ -22,7 +22,13 @@ internal static class UnplacedWords
         var all = part.Count + part.Spare;
         var spares = numbers.Count(number => number > part.Count);
         var named = $"{part.Name}{(all == 1 ? "" : " " + CountWords.Runs(numbers))}";
-        var ofAll = numbers.Count == 1 ? "" : $"{(numbers.Count == all ? "all " : "")}{CountWords.Number(numbers.Count)}{(numbers.Count == all ? "" : $" of {CountWords.Number(all)}")}";
+        var ofAll = numbers.Count switch
+        {
+            1 => "",
+            2 when all == 2 => "both",
+            _ when numbers.Count == all => $"all {CountWords.Number(all)}",
+            _ => $"{CountWords.Number(numbers.Count)} of {CountWords.Number(all)}",
+        };
         var spare = spares == 0 ? "" : spares == numbers.Count ? "spare" : CountWords.Number(spares) + " spare";
         string[] notes = [.. ((string[])[ofAll, spare]).Where(note => note.Length > 0)];
         return notes.Length == 0 ? named : $"{named} ({string.Join(", ", notes)})";

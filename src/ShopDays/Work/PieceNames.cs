@@ -15,7 +15,7 @@ internal static class PieceNames
         if (run[0].Strip > 0)
         {
             return run.Count == all
-                ? string.Create(CultureInfo.InvariantCulture, $"{name}, all {all} strips")
+                ? string.Create(CultureInfo.InvariantCulture, $"{name}, {(all == 2 ? "both" : $"all {all}")} strips")
                 : string.Create(CultureInfo.InvariantCulture, $"{name}, {run.Count} of {all} strips, from {run[0].Number}.{run[0].Strip}");
         }
 

@@ -32,5 +32,10 @@ public sealed class LeftOverTests
         ["rail 1 to 26 (all 26, 1 spare): the other parts take the room", "top: the other parts take the room"],
         Lines([.. Enumerable.Range(1, 26).Select(number => new Unplaced(Rail, number, NoRoom)), new Unplaced(Top, 1, NoRoom)]));
 
+    [Fact]
+    public void Two_of_two_are_both() => Assert.Equal(
+        ["rail 1, 2 (both): the other parts take the room"],
+        Lines(((int[])[1, 2]).Select(number => new Unplaced(Rail with { Count = 2, Spare = 0 }, number, NoRoom))));
+
     private static IEnumerable<string> Lines(IEnumerable<Unplaced> unplaced) => UnplacedWords.Lines(unplaced, LengthFormat.Inches(16));
 }
