@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Terminal;
@@ -16,6 +17,12 @@ internal static class CommandLine
     /// <returns>The exit code.</returns>
     public static int Run(RootCommand root, string[] args, Screen screen)
     {
+        foreach (var help in root.Options.OfType<HelpOption>())
+        {
+            // Where it goes into a pipe, the parser itself would not break its lines.
+            help.Action = new HelpAction { MaxWidth = screen.Width };
+        }
+
         var parsed = root.Parse(args, new() { ResponseFileTokenReplacer = null });
         var strange = OptionsTakenForNames(parsed);
         if (parsed.Errors.Count > 0 || strange.Count > 0)

@@ -23,6 +23,18 @@ public sealed class OutputTests
         }
     }
 
+    [Fact]
+    public void Help_in_a_pipe_is_no_wider_either()
+    {
+        foreach (var command in (string[][])[[], ["new"], ["check"], ["layout"], ["estimate"], ["plan"], ["progress"], ["orders"], ["trial"]])
+        {
+            var help = Typed.Run([.. command, "--help"]);
+            Assert.Equal(0, help.ExitCode);
+            Assert.Contains("--help", help.Out, StringComparison.Ordinal);
+            Assert.All(help.Out.Split('\n'), line => Assert.InRange(line.Length, 0, Screen.UsualWidth));
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Shops))]
     public async Task The_plan_names_every_day_and_every_task(string shop)
