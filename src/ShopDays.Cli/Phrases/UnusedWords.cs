@@ -12,10 +12,10 @@ internal static class UnusedWords
 {
     /// <summary>The hours that cannot be used while a plan runs.</summary>
     public static IReadOnlyList<UnusedSpan> Of(ShopAndJob read, Plan plan) =>
-        plan.Sessions.Count == 0 ? [] : Of(read, plan.Sessions[^1].Session.Date);
+        plan.Sessions.Count == 0 ? [] : Of(read, plan.Begin.Date, plan.Sessions[^1].Session.Date);
 
     /// <summary>The hours that cannot be used in the year from the job's start.</summary>
-    public static IReadOnlyList<UnusedSpan> OfYear(ShopAndJob read) => Of(read, read.Job.Start.PlusYears(1).PlusDays(-1));
+    public static IReadOnlyList<UnusedSpan> OfYear(ShopAndJob read) => Of(read, read.Job.Start, read.Job.Start.PlusYears(1).PlusDays(-1));
 
     /// <summary>For example <c>Tuesday 19:00-21:15, 2 Nov 2027 to 8 Feb 2028: no daylight left</c>.</summary>
     public static string Of(UnusedSpan span, Shop shop)
@@ -36,8 +36,8 @@ internal static class UnusedWords
         _ => throw new UnreachableException(),
     };
 
-    private static List<UnusedSpan> Of(ShopAndJob read, LocalDate last) =>
-        [.. read.Shop.Workers.SelectMany(worker => UnusedSpan.Of(read.Shop.CalendarOf(worker), read.Job.Start, last))];
+    private static List<UnusedSpan> Of(ShopAndJob read, LocalDate first, LocalDate last) =>
+        [.. read.Shop.Workers.SelectMany(worker => UnusedSpan.Of(read.Shop.CalendarOf(worker), first, last))];
 
     private static string Date(LocalDate date) => DateWords.Plain(date);
 }

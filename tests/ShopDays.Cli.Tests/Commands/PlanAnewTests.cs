@@ -11,6 +11,16 @@ namespace ShopDays.Cli.Tests.Commands;
 public sealed class PlanAnewTests
 {
     [Fact]
+    public void Work_that_is_begun_before_its_jobs_start_is_planned_from_now_on()
+    {
+        using var tray = new ATrayUnderWay();
+        var task = tray.InOrder[0].Task;
+        tray.Log(task, ShopDays.Measures.WorkTime.FromMinutes(20), NodaTime.Instant.FromUtc(2026, 12, 1, 12, 0), finished: true);
+        var plan = tray.Type("plan", "--json").ReadJson();
+        Assert.True(plan.Field("finish").Instant("planned") < NodaTime.Instant.FromUtc(2027, 3, 1, 0, 0));
+    }
+
+    [Fact]
     public void A_job_that_is_begun_is_planned_from_now_on_and_what_is_done_is_gone()
     {
         using var tray = new ATrayUnderWay();
