@@ -16,9 +16,9 @@ internal static class SummaryPage
     /// <param name="plan">The plan.</param>
     /// <param name="room">The space of a page.</param>
     public static IReadOnlyList<Block> Of(PlanPaper plan, Room room) =>
-        Densities.First(Ways, way => [.. Set(plan, TypeScale.Body with { Size = way.Size }, way.Bars, way.Named)], room) ?? [.. Set(plan, TypeScale.Body, Ways[0].Bars, Ways[0].Named)];
+        Densities.First(Ways, way => [.. Set(plan, room, TypeScale.Body with { Size = way.Size }, way.Bars, way.Named)], room) ?? [.. Set(plan, room, TypeScale.Body, Ways[0].Bars, Ways[0].Named)];
 
-    private static IEnumerable<Block> Set(PlanPaper plan, TextStyle body, double bars, int named)
+    private static IEnumerable<Block> Set(PlanPaper plan, Room room, TextStyle body, double bars, int named)
     {
         var wording = new Wording(plan);
         yield return new Heading(plan.Job.Name, TypeScale.Title) { BookmarkLevel = 0 };
@@ -35,7 +35,7 @@ internal static class SummaryPage
 
         if (plan.Forecast.Finishes.Count > 0)
         {
-            yield return FinishPicture.Of(plan, bars);
+            yield return FinishPicture.Of(plan, bars, room.Width);
         }
 
         if (plan.Rest is { Moved: { } moved } rest)
