@@ -17,7 +17,7 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
     private readonly Option<string?> like = new("--like") { Description = "Say when a new piece like this job could be promised: a job's file, or its name.", HelpName = "JOB" };
     private readonly Option<LocalDate?> start = LogOptions.Read("--start", "With --like: the date on which it would begin; today unless given.", "DATE", DateText.Read);
     private readonly Option<bool> all = new("--all") { Description = "Print every session, not only those of the next two weeks." };
-    private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the orders and the next two weeks to this PDF file.");
+    private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the orders and the next two weeks to this PDF file; with --like also when the new piece could be promised.");
     private readonly Option<string?> folder = new("--shop") { Description = "The shop's folder itself; when left out, where you stand or a shop's folder above it.", HelpName = "FOLDER" };
     private readonly Option<bool> priorOnly = new("--prior-only") { Description = "Leave the log aside: times by the built-in rates alone." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs; it has all sessions." };
@@ -83,7 +83,7 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
 
         if (parsed.GetValue(pdf) is { } paper)
         {
-            WholeFile.Save(paper, OrdersBook.Set(told, clock.GetCurrentInstant()));
+            WholeFile.Save(paper, OrdersBook.Set(told, another, clock.GetCurrentInstant()));
         }
 
         Print(parsed, answers, told, another);

@@ -18,6 +18,7 @@ internal static class OrdersJson
         NewOrder = another is null ? null : NewOrderOf(told, another),
         Plan = told.Plan is { } plan ? PlanOf(plan) : null,
         NotPlanned = told.LeftOut.Select(job => new { job.Job, Name = job.Title, job.Why }),
+        RoomForDates = told.Room,
         told.Notes,
         told.Behind.Entries,
         told.Behind.PriorOnly,
@@ -38,6 +39,7 @@ internal static class OrdersJson
         order.DaysLate,
         order.ShopDays,
         Deciding = order.Forecast.Deciding.Select(one => new { one.Order, Task = one.Task.Name, one.Share }),
+        SessionsAtRisk = SessionAtRiskJson.Of(order.Forecast),
     };
 
     private static object NewOrderOf(ToldOrders told, ToldNewOrder another) => new

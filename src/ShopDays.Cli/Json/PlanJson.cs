@@ -45,15 +45,7 @@ internal static class PlanJson
             wait.Reason,
         }),
         Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share }),
-        SessionsAtRisk = answer.Forecast.SessionsAtRisk.Select(risk => new
-        {
-            Start = JsonAnswer.Time(risk.Session.Start),
-            End = JsonAnswer.Time(risk.Session.End),
-            risk.Session.Worker,
-            Tasks = risk.Ends.Select(task => task.Name),
-            Slips = Share(risk.Slips),
-            NotDone = Share(risk.NotDone),
-        }),
+        SessionsAtRisk = SessionAtRiskJson.Of(answer.Forecast),
         Finishes = answer.Forecast.Finishes.GroupBy(finish => finish.InZone(answer.Plan.Finish.Zone).Date).Select(day => new { Date = JsonAnswer.Date(day.Key), Trials = day.Count() }),
         Cautions = told.Cautions.Select(caution => new { caution.Kind, caution.Text, caution.SaidBy }),
         Remarks = told.Remarks.Select(RemarkJson.Of),
@@ -77,8 +69,6 @@ internal static class PlanJson
     {
         CannotBePlanned = answer.Reasons.Select(one => new { one.Order, Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
     };
-
-    private static double Share(double share) => Math.Round(share, 4, MidpointRounding.AwayFromZero);
 
     private static object BoundOf(PlanBound bound, TaskMarks marks) => new
     {

@@ -51,13 +51,11 @@ internal static class OrderWords
     /// <summary>The Monday of a date's week.</summary>
     public static LocalDate WeekOf(LocalDate date) => date.PlusDays(1).Previous(IsoDayOfWeek.Monday);
 
-    /// <summary>A chance in whole percents, never 0 or 100 where it is not.</summary>
-    public static string Chance(double chance) => chance switch
-    {
-        > 0 and < 0.01 => "under 1 %",
-        > 0.99 and < 1 => "over 99 %",
-        _ => FormattableString.Invariant($"{chance:P0}"),
-    };
+    /// <summary>A date of a forecast in a table.</summary>
+    public static string DateOf(ZonedDateTime? time) => time is { } known ? DateWords.Plain(known.Date) : "not in years";
+
+    /// <summary>The chance of an order's date; nothing for one without.</summary>
+    public static string ChanceOf(FinishForecast forecast) => forecast.ChanceOfDue is { } chance ? ChanceWords.Of(chance) : "";
 
     private static string HoursOf(IEnumerable<PlannedWork> work) => HourWords.Of(work.Aggregate(Measures.WorkTime.Zero, (sum, one) => sum + one.HandsOn));
 

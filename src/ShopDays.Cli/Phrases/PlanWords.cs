@@ -73,10 +73,17 @@ internal static class PlanWords
         return $"Plans are compared by promises kept, then by their finish, then by shop days, then by turns from one kind of work to another. This one: {promise}finish {DateWords.When(plan.Finish)}; {CountWords.Of(plan.ShopDays, "shop day")}; {CountWords.Of(plan.Changeovers, "turn")}. {CountWords.Of(plan.Schedules, "schedule")} {(plan.Schedules == 1 ? "was" : "were")} looked at{stopped}.";
     }
 
+    /// <summary>What stands above the sessions in which a plan slips easily.</summary>
+    public const string AtRisk = "Where the plan slips most easily, all being on time before";
+
+    /// <summary>The same in few words, on paper.</summary>
+    public const string AtRiskInShort = "Where it slips most easily, and by what";
+
     /// <summary>A session in which the plan slips easily: <c>Sat 3 Apr, 09:00: glue up: frame, or one of 3 others; in 4 of 10 courses not done by the end of it</c>.</summary>
     /// <param name="risk">The session.</param>
     /// <param name="nameWorker">Whether it is said whose session it is.</param>
-    public static string OfRisk(SessionAtRisk risk, bool nameWorker)
+    /// <param name="order">The order that slips; null where there is one only.</param>
+    public static string OfRisk(SessionAtRisk risk, bool nameWorker, string? order = null)
     {
         var others = risk.Ends.Count switch
         {
@@ -84,20 +91,17 @@ internal static class PlanWords
             2 => $", or {risk.Ends[1].Name}",
             _ => $", or one of {CountWords.Number(risk.Ends.Count - 1)} others",
         };
-        return $"{WhenAndWho(risk, nameWorker)}: {risk.Ends[0].Name}{others}; in {Of(risk.Slips)} courses not done by the end of it";
+        return $"{WhenAndWho(risk, nameWorker, order)}: {risk.Ends[0].Name}{others}; in {ChanceWords.OutOf(risk.Slips)} courses not done by the end of it";
     }
 
     /// <summary>The same in few words, below a heading: <c>Sat 3 Apr, 09:00, in 4 of 10 trials: glue up: frame</c>.</summary>
     /// <param name="risk">The session.</param>
     /// <param name="nameWorker">Whether it is said whose session it is.</param>
-    public static string OfRiskInShort(SessionAtRisk risk, bool nameWorker) => $"{WhenAndWho(risk, nameWorker)}, in {Of(risk.Slips)} trials: {risk.Ends[0].Name}";
+    /// <param name="order">The order that slips; null where there is one only.</param>
+    public static string OfRiskInShort(SessionAtRisk risk, bool nameWorker, string? order = null) => $"{WhenAndWho(risk, nameWorker, order)}, in {ChanceWords.OutOf(risk.Slips)} trials: {risk.Ends[0].Name}";
 
-    private static string WhenAndWho(SessionAtRisk risk, bool nameWorker) => $"{DateWords.When(risk.Session.Start)}{(nameWorker ? ", " + risk.Session.Worker : "")}";
-
-    /// <summary>A share in whole numbers: of ten where that is near enough, else of a hundred, 1 at least.</summary>
-    private static string Of(double share) => share >= 0.095
-        ? $"{CountWords.Number((int)Math.Round(10 * share, MidpointRounding.AwayFromZero))} of 10"
-        : $"{CountWords.Number(Math.Max(1, (int)Math.Round(100 * share, MidpointRounding.AwayFromZero)))} of 100";
+    private static string WhenAndWho(SessionAtRisk risk, bool nameWorker, string? order) =>
+        string.Join(", ", ((string?[])[DateWords.When(risk.Session.Start), nameWorker ? risk.Session.Worker : null, order]).OfType<string>());
 
     /// <summary>Whether a due date is over before any plan could end.</summary>
     public static bool CannotKeep(Plan plan, LocalDate? due) => due is { } date && plan.LowerBound.At.ToInstant() > plan.LowerBound.At.Zone.AtStartOfDay(date.PlusDays(1)).ToInstant();

@@ -50,7 +50,7 @@ internal sealed record ToldNewOrder
             .MaxBy(one => one.Before - one.After);
         return most.Before - most.After < 0.005
             ? "that costs none of them any of the chance of its date"
-            : $"that costs {most.Order} the most, whose chance of its date goes from {OrderWords.Chance(most.Before)} to {OrderWords.Chance(most.After)}";
+            : $"that costs {most.Order} the most, whose chance of its date goes from {ChanceWords.Of(most.Before)} to {ChanceWords.Of(most.After)}";
     }
 
     /// <summary>A date, or that there is none.</summary>

@@ -10,6 +10,8 @@ internal sealed record ToldOrders
     /// <summary>Days that are told session by session.</summary>
     public const int DaysAhead = 14;
 
+    private const int MostAtRisk = 5;
+
     /// <summary>The shop.</summary>
     public required Shop Shop { get; init; }
 
@@ -36,6 +38,19 @@ internal sealed record ToldOrders
 
     /// <summary>The sessions after them.</summary>
     public IReadOnlyList<PlannedSession> Later => [.. (Plan?.Sessions ?? []).Skip(Near.Count)];
+
+    /// <summary>The sessions in which some order slips most often, the first most often of all; five at the most.</summary>
+    public IReadOnlyList<(ToldOrder Order, SessionAtRisk Risk)> AtRisk =>
+    [
+        .. Orders
+            .SelectMany(order => order.Forecast.SessionsAtRisk, (order, risk) => (order, risk))
+            .OrderByDescending(one => one.risk.Slips)
+            .ThenBy(one => one.risk.Session.Start.ToInstant())
+            .Take(MostAtRisk),
+    ];
+
+    /// <summary>How their dates are weighed against each other; null where there is nothing to weigh.</summary>
+    public string? Room => Orders.Count > 1 && Orders.Any(order => order.Date is not null) ? OrderWords.OfRoom : null;
 
     /// <summary>What else should be known, each a sentence.</summary>
     public IReadOnlyList<string> Notes => [.. OrderWords.OfDates(Orders, Today), .. OrderWords.OfBoards(Orders), .. OrderWords.OfTrials(Orders), .. OrderWords.OfLeftOut(LeftOut)];

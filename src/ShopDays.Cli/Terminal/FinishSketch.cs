@@ -12,7 +12,7 @@ internal static class FinishSketch
     private const int Longest = 36;
 
     // The date, the share and the white between.
-    private const int Beside = 27;
+    private const int Beside = 31;
     private const char Full = '█';
     private const char Half = '▌';
 
@@ -29,11 +29,11 @@ internal static class FinishSketch
             // One trial is something, however many there are elsewhere.
             halves = bar.Trials > 0 ? Math.Max(1, halves) : 0;
             var drawn = new string(Full, halves / 2) + (halves % 2 == 0 ? "" : Half.ToString());
-            yield return FormattableString.Invariant($"  {DateWords.Of(bar.First),-15}  {drawn.PadRight(longest)} {ShareOf(bar),5}  {string.Join(", ", bar.Marks)}").TrimEnd();
+            yield return FormattableString.Invariant($"  {DateWords.Of(bar.First),-15}  {drawn.PadRight(longest)} {ShareOf(bar),9}  {string.Join(", ", bar.Marks)}").TrimEnd();
         }
     }
 
-    private static string ShareOf(FinishBar bar) => bar is { Trials: > 0, Share: < 0.005 } ? "<1 %" : FormattableString.Invariant($"{bar.Share:P0}");
+    private static string ShareOf(FinishBar bar) => bar.Trials == 0 ? "" : ChanceWords.Of(bar.Share);
 
     /// <summary>What stands above them.</summary>
     public static string Title(IReadOnlyList<FinishBar> bars, int trials)

@@ -1,4 +1,3 @@
-using NodaTime;
 using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 
@@ -28,7 +27,7 @@ internal static class OrdersPrint
         foreach (var order in told.Orders)
         {
             var forecast = order.Forecast;
-            table.AddTexts(order.Title, order.Date is { } date ? DateWords.Plain(date) : "none", Date(forecast.P50), Date(forecast.P80), Date(forecast.P90), Chance(forecast));
+            table.AddTexts(order.Title, order.Date is { } date ? DateWords.Plain(date) : "none", OrderWords.DateOf(forecast.P50), OrderWords.DateOf(forecast.P80), OrderWords.DateOf(forecast.P90), OrderWords.ChanceOf(forecast));
         }
 
         screen.Console.Write(table);
@@ -39,10 +38,12 @@ internal static class OrdersPrint
 
         screen.Out.WriteLine();
         screen.Wrapped($"All of it takes {CountWords.Of(plan.ShopDays, "shop day")} in {CountWords.Of(plan.Sessions.Count, "session")}. Nothing can end before {DateWords.Of(plan.LowerBound.At)} because of {plan.LowerBound.Reason}.");
-        if (told.Orders.Count > 1 && told.Orders.Any(order => order.Date is not null))
+        if (told.Room is { } room)
         {
-            screen.Wrapped(OrderWords.OfRoom);
+            screen.Wrapped(room);
         }
+
+        PlanPrint.PrintAtRisk(screen, [.. told.AtRisk.Select(one => PlanWords.OfRisk(one.Risk, told.Shop.Workers.Count > 1, told.Orders.Count > 1 ? one.Order.Title : null))]);
 
         PrintNotes(screen, told);
         PrintSessions(screen, all ? plan.Sessions : told.Near);
@@ -60,14 +61,9 @@ internal static class OrdersPrint
         if (another.Among is { } among)
         {
             var table = Grid.WithHeads("chance of its date", "date", ">now", ">with it behind", ">with it among");
-            foreach (var (place, order) in told.Orders.Index().Where(one => one.Item.Date is not null))
+            foreach (var row in OtherOrderRow.Of(told, another, among))
             {
-                table.AddTexts(order.Title, DateWords.Plain(order.Date!.Value), Chance(order.Forecast), Chance(another.Behind.Forecasts[place]), Chance(among.Forecasts[place]));
-            }
-
-            foreach (var (place, order) in told.Orders.Index().Where(one => one.Item.Date is null))
-            {
-                table.AddTexts($"{order.Title} (80 %)", "none", Date(order.Forecast.P80), Date(another.Behind.Forecasts[place].P80), Date(among.Forecasts[place].P80));
+                table.AddTexts(row.Order, row.Date, row.Now, row.Behind, row.Among);
             }
 
             screen.Console.Write(table);
@@ -133,8 +129,4 @@ internal static class OrdersPrint
 
         screen.Wrapped($"{CountWords.Of(later.Count, "session")} up to {DateWords.Of(later[^1].Session.Date)}; --all prints each.");
     }
-
-    private static string Date(ZonedDateTime? time) => time is { } known ? DateWords.Plain(known.Date) : "not in years";
-
-    private static string Chance(FinishForecast forecast) => forecast.ChanceOfDue is { } chance ? OrderWords.Chance(chance) : "";
 }

@@ -76,7 +76,7 @@ internal static class PlanPrint
         table.AddTexts("no plan could end before", DateWords.Of(plan.LowerBound.At));
         if (due is { } date && forecast.ChanceOfDue is { } chance)
         {
-            table.AddTexts("due", FormattableString.Invariant($"{DateWords.Of(date)}: a chance of {chance:P0}"));
+            table.AddTexts("due", $"{DateWords.Of(date)}: a chance of {ChanceWords.Of(chance)}");
         }
 
         screen.Console.Write(table);
@@ -85,8 +85,7 @@ internal static class PlanPrint
         // Fewer than one in two hundred would be told as none in a hundred.
         if (200 * forecast.Overruns >= forecast.Trials)
         {
-            screen.Wrapped(FormattableString.Invariant(
-                $"In {(double)forecast.Overruns / forecast.Trials:P0} of the {forecast.Trials} drawn courses some work runs over its session and goes on in the next."));
+            screen.Wrapped($"In {ChanceWords.Of((double)forecast.Overruns / forecast.Trials)} of the {CountWords.Of(forecast.Trials, "drawn course")} some work runs over its session and goes on in the next.");
         }
 
         if (forecast.Unfinished > 0)
@@ -115,17 +114,25 @@ internal static class PlanPrint
             }
         }
 
-        if (forecast.SessionsAtRisk.Count > 0)
-        {
-            screen.Out.WriteLine();
-            screen.Out.WriteLine("Where the plan slips most easily, all being on time before");
-            foreach (var risk in forecast.SessionsAtRisk)
-            {
-                screen.Wrapped("- " + PlanWords.OfRisk(risk, told.Read.Shop.Workers.Count > 1), indent: 2);
-            }
+        PrintAtRisk(screen, [.. forecast.SessionsAtRisk.Select(risk => PlanWords.OfRisk(risk, told.Read.Shop.Workers.Count > 1))]);
+    }
 
-            screen.Out.WriteLine();
+    /// <summary>Prints the sessions in which a plan slips most easily, and a line of white; that alone where there are none.</summary>
+    public static void PrintAtRisk(Screen screen, IReadOnlyList<string> sessions)
+    {
+        screen.Out.WriteLine();
+        if (sessions.Count == 0)
+        {
+            return;
         }
+
+        screen.Out.WriteLine(PlanWords.AtRisk);
+        foreach (var session in sessions)
+        {
+            screen.Wrapped("- " + session, indent: 2);
+        }
+
+        screen.Out.WriteLine();
     }
 
     private static void PrintMoved(Screen screen, ToldRest? rest)

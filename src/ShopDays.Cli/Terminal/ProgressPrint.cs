@@ -98,5 +98,5 @@ internal static class ProgressPrint
         void Line(WorkTime difference, string what, string why) => screen.Hanging(FormattableString.Invariant($"  {HourWords.Signed(difference),6}  "), $"{what}: {why}");
     }
 
-    private static string Chance(double chance) => FormattableString.Invariant($"a chance of {chance:P0}");
+    private static string Chance(double chance) => $"a chance of {ChanceWords.Of(chance)}";
 }

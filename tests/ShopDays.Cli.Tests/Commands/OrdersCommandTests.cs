@@ -184,12 +184,61 @@ public sealed class OrdersCommandTests
     {
         using var folder = Two();
         Assert.Equal(0, Orders(folder, null, false, "--pdf", folder.File("orders.pdf")).ExitCode);
+        var text = TextOf(folder.File("orders.pdf"));
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(folder.File("orders.pdf"));
-        var text = string.Join(' ', pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
         Assert.InRange(pdf.NumberOfPages, 1, 2);
         Assert.Contains("Orders in hand", text, StringComparison.Ordinal);
         Assert.Contains("Monday 8 March 2027", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Monday 15 March 2027", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_sessions_in_which_orders_slip_most_are_told_with_the_order_as_a_plan_tells_them()
+    {
+        using var folder = Two();
+        var risks = Orders(folder).ReadJson().List("orders").SelectMany(order => order.List("sessionsAtRisk"), (order, risk) => (Order: order.Text("name"), Risk: risk)).OrderByDescending(one => one.Risk.Number("slips")).ToList();
+        Assert.NotEmpty(risks);
+        Assert.All(risks, one => Assert.InRange(one.Risk.Number("slips"), double.Epsilon, one.Risk.Number("notDone")));
+        var printed = Orders(folder, null, false, "--pdf", folder.File("orders.pdf")).Out.ReplaceLineEndings(" ");
+        Assert.Contains($"Where the plan slips most easily, all being on time before - {DateOf(risks[0].Risk)}, {risks[0].Order}: {risks[0].Risk.List("tasks")[0].GetString()}", printed, StringComparison.Ordinal);
+        Assert.Contains(ReadPaper.Squeezed($"Where it slips most easily, and by what • {DateOf(risks[0].Risk)}, {risks[0].Order}, in "), ReadPaper.Squeezed(TextOf(folder.File("orders.pdf"))), StringComparison.Ordinal);
+
+        static string DateOf(JsonElement risk) => risk.Time("start").ToString("ddd d MMM, HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void How_dates_are_weighed_is_said_everywhere_and_only_where_there_is_something_to_weigh()
+    {
+        using var folder = Two();
+        var said = Orders(folder).ReadJson().Text("roomForDates");
+        Assert.StartsWith("Dates are to be kept with room", said, StringComparison.Ordinal);
+        Assert.Contains(said, Orders(folder, null, false, "--pdf", folder.File("orders.pdf")).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains(ReadPaper.Squeezed(said), ReadPaper.Squeezed(TextOf(folder.File("orders.pdf"))), StringComparison.Ordinal);
+        using var alone = new FreshFolder().WithATray();
+        Assert.Equal(JsonValueKind.Null, Orders(alone).ReadJson().Field("roomForDates").ValueKind);
+    }
+
+    [Fact]
+    public void The_sheet_says_when_another_piece_could_be_promised_where_that_was_asked()
+    {
+        using var folder = Two();
+        var printed = Orders(folder, null, false, "--like", "tray", "--pdf", folder.File("orders.pdf"));
+        var text = ReadPaper.Squeezed(TextOf(folder.File("orders.pdf")));
+        var answer = printed.Out[..printed.Out.IndexOf("\n ", StringComparison.Ordinal)];
+        Assert.StartsWith("A new tray, begun on", answer, StringComparison.Ordinal);
+        Assert.Contains(ReadPaper.Squeezed(answer), text, StringComparison.Ordinal);
+        Assert.Contains("Withitamong", text, StringComparison.Ordinal);
+        Assert.Contains("Monday8March2027", text, StringComparison.Ordinal);
+
+        using var none = new FreshFolder().WithJob("tray", ATrayShop.Job.Replace("due:", "status: asked\ndue:", StringComparison.Ordinal)).WithShop(ATrayShop.Shop);
+        Assert.Equal(0, Orders(none, null, false, "--like", "tray", "--pdf", none.File("orders.pdf")).ExitCode);
+        Assert.Contains("couldbepromisedfor", ReadPaper.Squeezed(TextOf(none.File("orders.pdf"))), StringComparison.Ordinal);
+    }
+
+    private static string TextOf(string file)
+    {
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(file);
+        return string.Join(' ', pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
     }
 
     private static Instant Start => Instant.FromUtc(2027, 3, 1, 0, 0);

@@ -60,6 +60,14 @@ public sealed class FinishBarTests
         Assert.StartsWith("  Thu 1 Apr 2027 ", lines[0], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_date_without_a_trial_has_no_share_and_one_with_all_of_them_not_the_whole()
+    {
+        var lines = FinishSketch.Lines(FinishBar.Of(Forecast([.. Enumerable.Repeat(0, 100)]), Thursday.PlusDays(2), Zone, 14), 80).ToList();
+        Assert.Contains(" over 99 %  as likely as not", lines[0], StringComparison.Ordinal);
+        Assert.DoesNotContain('%', lines[1]);
+    }
+
     private static FinishForecast Forecast(int[] days)
     {
         ZonedDateTime? At(double share) => days.Length == 0 ? null : EveningOf(days[(int)Math.Ceiling(share * days.Length) - 1]);

@@ -13,13 +13,14 @@ internal static class OrdersBook
 
     /// <summary>Sets it. The same values give the same bytes.</summary>
     /// <param name="told">The orders.</param>
+    /// <param name="another">When a new one could be promised; null when that was not asked.</param>
     /// <param name="made">When.</param>
     /// <returns>A PDF file.</returns>
-    public static byte[] Set(ToldOrders told, Instant made)
+    public static byte[] Set(ToldOrders told, ToldNewOrder? another, Instant made)
     {
         using var book = new Book(new Imprint("Orders in hand", $"Orders in hand, {told.Shop.Name}", "en", made));
         var sheet = new Sheet(book, told.Shop.Paper, Margins.Usual, new($"Orders in hand, {told.Shop.Name}", $"Two weeks from {DateWords.Of(told.From)}", $"Made {DateWords.Long(told.Today)}"));
-        var blocks = Densities.First(Ways, way => [.. Blocks(told, way)], new(sheet.Area.Width, sheet.Area.Height)) ?? [.. Blocks(told, Ways[0])];
+        var blocks = Densities.First(Ways, way => [.. Blocks(told, another, way)], new(sheet.Area.Width, sheet.Area.Height)) ?? [.. Blocks(told, another, Ways[0])];
         foreach (var block in blocks)
         {
             sheet.Add(block);
@@ -29,12 +30,17 @@ internal static class OrdersBook
         return book.ToBytes();
     }
 
-    private static IEnumerable<Block> Blocks(ToldOrders told, Way way)
+    private static IEnumerable<Block> Blocks(ToldOrders told, ToldNewOrder? another, Way way)
     {
         yield return new Heading("Orders in hand", TypeScale.Title) { BookmarkLevel = 0, Above = 0 };
         if (told.Plan is not { } plan)
         {
             yield return new Paragraph($"{told.Shop.Name}, {DateWords.Long(told.Today)}. None is in hand.", TypeScale.Body);
+            foreach (var block in NewOrder(told, another, way))
+            {
+                yield return block;
+            }
+
             yield break;
         }
 
@@ -49,10 +55,27 @@ internal static class OrdersBook
             ],
             [.. told.Orders.Select(order => RowOf(order, way))],
             TypeScale.Bench with { Size = way.Size + 0.5 });
+        foreach (var block in NewOrder(told, another, way))
+        {
+            yield return block;
+        }
+
+        if (told.Room is { } room)
+        {
+            yield return new Paragraph(room, TypeScale.Body with { Size = way.Size });
+        }
+
         string[] notes = [.. told.Orders.Where(order => order.DaysLate > 0).Select(order => $"{order.Title} is {CountWords.Of(order.DaysLate, "day")} late in this plan."), .. OrderWords.OfDates(told.Orders, told.Today), .. OrderWords.OfBoards(told.Orders)];
         if (notes.Length > 0)
         {
             yield return new NoteBox("To settle", notes, TypeScale.Body with { Size = way.Size }) { Caution = true };
+        }
+
+        if (told.AtRisk.Count > 0)
+        {
+            yield return new Together(
+                new Heading(PlanWords.AtRiskInShort, TypeScale.Subheading with { Size = way.Size + 1.5 }) { Above = way.Above },
+                new Bullets([.. told.AtRisk.Select(one => PlanWords.OfRiskInShort(one.Risk, told.Shop.Workers.Count > 1, told.Orders.Count > 1 ? one.Order.Title : null))], TypeScale.Body with { Size = way.Size }));
         }
 
         yield return new Heading($"Two weeks from {DateWords.Long(told.From)}", TypeScale.Heading) { BookmarkLevel = 0 };
@@ -67,12 +90,33 @@ internal static class OrdersBook
         }
     }
 
+    /// <summary>When a new piece could be promised, and what it would do to the others.</summary>
+    private static IEnumerable<Block> NewOrder(ToldOrders told, ToldNewOrder? another, Way way)
+    {
+        if (another is null)
+        {
+            yield break;
+        }
+
+        var body = TypeScale.Body with { Size = way.Size };
+        yield return new Heading($"{another.Title}: when it could be promised", TypeScale.Heading) { BookmarkLevel = 0 };
+        yield return new Paragraph(another.Answer, body.In(Weight.SemiBold));
+        yield return new Paragraph(another.Policy, body);
+        if (another.Among is { } among)
+        {
+            yield return new Table(
+                [Column.Shared("Chance of its date"), Column.Fixed("Its date", 78), Column.Fixed("Now", 78, Align.Right), Column.Fixed("With it behind", 78, Align.Right), Column.Fixed("With it among", 78, Align.Right)],
+                [.. OtherOrderRow.Of(told, another, among).Select(row => Row.Of(row.Order, row.Date, row.Now, row.Behind, row.Among))],
+                body);
+        }
+    }
+
     private static Row RowOf(ToldOrder order, Way way) => Row.Of(
         new TextCell(order.Title) { Style = new(way.Size + 0.5, Weight.SemiBold), Note = $"{HourWords.Of(order.Left)} at the bench{(order.IsBegun ? " left" : "")}, planned {DateWords.Plain(order.Planned.Date)}" },
         order.Date is { } date ? DateWords.Plain(date) : "none",
-        DateOf(order.Forecast.P50),
-        DateOf(order.Forecast.P80),
-        order.Forecast.ChanceOfDue is { } chance ? OrderWords.Chance(chance) : "");
+        OrderWords.DateOf(order.Forecast.P50),
+        OrderWords.DateOf(order.Forecast.P80),
+        OrderWords.ChanceOf(order.Forecast));
 
     private static Together DayOf(ToldOrders told, LocalDate date, IReadOnlyList<PlannedSession> sessions, Way way) => new(
         new Heading(DateWords.Long(date), TypeScale.Subheading with { Size = way.Size + 1.5 }) { Above = way.Above },
@@ -89,8 +133,6 @@ internal static class OrdersBook
             yield return Row.Of(place == 0 ? hours : "", new TickCell(), new TextCell(order) { Style = new(way.Size, Weight.SemiBold), Note = words, NoteStyle = TypeScale.Small with { Size = way.Aside }, NoteRunsOn = true });
         }
     }
-
-    private static string DateOf(ZonedDateTime? time) => time is { } known ? DateWords.Plain(known.Date) : "not in years";
 
     /// <summary>How closely the sheet is set.</summary>
     /// <param name="Size">Of its text.</param>

@@ -80,7 +80,7 @@ internal static class SummaryPage
         if (plan.Forecast.SessionsAtRisk.Count > 0)
         {
             yield return new Together(
-                new Heading("Where it slips most easily, and by what", TypeScale.Subheading),
+                new Heading(PlanWords.AtRiskInShort, TypeScale.Subheading),
                 new Bullets([.. plan.Forecast.SessionsAtRisk.Take(named).Select(risk => PlanWords.OfRiskInShort(risk, plan.Shop.Workers.Count > 1))], body));
         }
     }
@@ -126,15 +126,8 @@ internal static class SummaryPage
     });
 
     private static string DueOf(LocalDate due, double? chance) => chance is { } share
-        ? $"Due {DateWords.Long(due)}: {Likely(share)}."
+        ? $"Due {DateWords.Long(due)}: done by then in {ChanceWords.Of(share)} of the trials."
         : $"Due {DateWords.Long(due)}.";
-
-    private static string Likely(double share) => share switch
-    {
-        >= 0.995 => "done by then in practically every trial",
-        < 0.005 => "done by then in practically no trial",
-        _ => $"done by then in {Wording.Share(share)} of the trials",
-    };
 
     private static Table Facts(string title, IReadOnlyList<(string Name, string Figure)> facts, TextStyle body) => new(
         [Column.Shared(title), Column.Fixed("", 76, Align.Right)],
@@ -145,7 +138,7 @@ internal static class SummaryPage
     {
         var made = plan.Made.InZone(plan.Plan.Finish.Zone);
         var unfinished = plan.Forecast.Unfinished == 0 ? "" : $" {CountWords.Of(plan.Forecast.Unfinished, "trial")} came to no end within the years looked at.";
-        var overruns = plan.Forecast.Overruns == 0 ? "" : $" In {Wording.Share((double)plan.Forecast.Overruns / plan.Forecast.Trials)} of them some work ran over its session and went on in the next.";
+        var overruns = plan.Forecast.Overruns == 0 ? "" : $" In {ChanceWords.Of((double)plan.Forecast.Overruns / plan.Forecast.Trials)} of them some work ran over its session and went on in the next.";
         return $"Made {DateWords.Of(made.Date)}, {DateWords.At(made)}. Times from {CountWords.Of(plan.Estimate.Draws, "draw")}, seed {CountWords.Number(plan.Estimate.Seed)}; "
             + $"dates from {CountWords.Of(plan.Forecast.Trials, "trial")} of the whole plan, seed {CountWords.Number(plan.Forecast.Seed)}.{unfinished}{overruns} "
             + $"The same files and seed give the same plan. {WaitText.Write(plan.Estimate.Waits)} of waits added up, many of them side by side.";
