@@ -4,7 +4,10 @@ using ShopDays.Plans.Searching;
 
 namespace ShopDays.Tests.Plans;
 
-/// <summary>Small jobs in small shops, of every kind that the scheduler knows. All can be done but a pair now and then that shares a session.</summary>
+/// <summary>
+/// Small jobs in small shops, of every kind that the scheduler knows. All can be done but a pair now and then that shares a
+/// session, and what is placed too late for its appointment.
+/// </summary>
 internal static class RandomShops
 {
     /// <summary>No session is shorter, so that any task of at most half of it fits with another beside it.</summary>
@@ -21,8 +24,10 @@ internal static class RandomShops
         from work in Gen.Select(Gen.Int[1, 30], Gen.Int[0, 2], Gen.Bool, Gen.Int[1, 15])
         from kind in Gen.Select(Gen.Bool, Gen.Bool, Gen.Int[-1, 2], Gen.Int[0, 3])
         from waits in Gen.Select(Gen.Int[0, 300], Gen.Int[0, 500], Gen.Int[0, 2])
-        from holds in Gen.Select(Gen.Int[0, 2], Gen.Int[1, 2], Gen.Int[0, 400], Gen.Int[-400, 200]).Array[0, 2]
-        from place in Gen.Int[0, 3]
+        from clamps in Gen.Select(Gen.Int[0, 2], Gen.Int[1, 2]).Array[0, 2]
+        from kept in Gen.Select(Gen.Int[0, 400], Gen.Int[-400, 200])
+        from bench in Gen.Select(Gen.Int[0, 5], Gen.Int[0, 400], Gen.Int[-400, 200])
+        from appointment in Gen.Select(Gen.Int[0, 5], Gen.Int[1, 12_000])
         from air in Gen.Select(Gen.Int[0, 3], Gen.Int[1, 300], Gen.Int[-300, 150])
         select new CompiledTask
         {
@@ -36,12 +41,22 @@ internal static class RandomShops
             NotBefore = waits.Item3 == 0 ? waits.Item1 : 0,
             WaitAtStart = waits.Item3 == 2 && kind.Item4 == 1 ? waits.Item1 : 0,
             WaitAtEnd = waits.Item3 == 1 ? waits.Item2 : 0,
-            Place = place == 0 ? 0 : -1,
+            StartBy = appointment.Item1 == 0 ? (waits.Item3 == 0 ? waits.Item1 : 0) + appointment.Item2 : CompiledCalendar.Never,
+            Place = bench.Item1 is 0 or 1 ? 0 : -1,
             IsDusty = air.Item1 is 0 or 1,
             WetAfter = air.Item1 is 1 or 2 ? air.Item2 : 0,
             WetBefore = air.Item1 is 1 or 2 ? Math.Max(0, air.Item3) : 0,
-            Holds = [.. holds.DistinctBy(hold => hold.Item1).OrderByDescending(hold => hold.Item1).Select((hold, next) => new Hold(1 + hold.Item1, 3, next == 0 ? hold.Item2 : 1, hold.Item3, Math.Max(0, hold.Item4)))],
+            Holds =
+            [
+                .. bench.Item1 == 2 ? [new Hold(0, 0, 1, bench.Item2, Math.Max(0, bench.Item3))] : (Hold[])[],
+                .. clamps.DistinctBy(hold => hold.Item1).OrderByDescending(hold => hold.Item1).Select((hold, next) => new Hold(1 + hold.Item1, 3, next == 0 ? hold.Item2 : 1, kept.Item1, Math.Max(0, kept.Item2))),
+            ],
         };
+
+    /// <summary>What is left of work that is done: something kept, a wet coat, a heavy morning.</summary>
+    private static readonly Gen<ShopStanding> Standing =
+        from held in Gen.Select(Gen.Int[0, 3], Gen.Int[1, 500], Gen.Int[0, 400], Gen.Int[0, 60])
+        select new ShopStanding { Held = [(new Hold(held.Item1, held.Item1 == 0 ? 0 : 3, 1), held.Item2)], WetUntil = held.Item3, HeavyDone = [held.Item4, held.Item4] };
 
     /// <summary>One worker or two, a bench, three kinds of clamps, up to 12 tasks.</summary>
     public static Gen<ScheduleProblem> Problem { get; } =
@@ -49,8 +64,24 @@ internal static class RandomShops
         from links in Gen.Select(Gen.Int[0, 11], Gen.Int[0, 11], Gen.Int[0, 400], Gen.Int[0, 7]).Array[0, 14]
         from workers in Calendar.Array[1, 2]
         from shop in Gen.Select(Gen.Int[30, 60], Gen.Int[0, 8], Gen.Int[30, 60])
+        from standing in Gen.OneOf(Gen.Const(ShopStanding.Empty), Gen.Const(ShopStanding.Empty), Standing)
         let crews = tasks.Select(task => task with { Crew = Math.Min(task.Crew, workers.Length) }).ToArray()
-        select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: new HeavyCaps(workers.Length == 1 ? [shop.Item1] : [shop.Item1, shop.Item3]), changeover: shop.Item2);
+        select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: new HeavyCaps(workers.Length == 1 ? [shop.Item1] : [shop.Item1, shop.Item3]), changeover: shop.Item2, standing: standing);
+
+    /// <summary>The same work in one order to three, of different weights, with a date or without.</summary>
+    public static Gen<ScheduleProblem> WithOrders { get; } =
+        from problem in Problem
+        from orders in Gen.Select(Gen.Int[1, 3], Gen.Int[0, 9000], Gen.Int[-3000, 3000]).Array[1, 3]
+        from of in Gen.Int[0, 2].Array[12]
+        select new ScheduleProblem(
+            [.. problem.Tasks.Select((task, number) => task with { Order = of[number] % orders.Length })],
+            problem.Precedences,
+            problem.Workers,
+            problem.Capacities,
+            problem.HeavyPerDay,
+            problem.Changeover,
+            problem.Standing,
+            [.. orders.Select(order => new CompiledOrder(order.Item2 > 4000 ? order.Item2 : CompiledCalendar.Never, order.Item1, Math.Max(0, order.Item3)))]);
 
     /// <summary>A random order of a problem's blocks, and a seed for more.</summary>
     public static int[] Order(ScheduleProblem problem, int seed)
@@ -106,7 +137,8 @@ internal static class RandomShops
             // Work that shares a session: one task and the next, neither of them in another such pair.
             var together = kind == 0 && tasks[before].Crew > 0 && tasks[after].Crew > 0
                 && !found.Exists(link => link.SameSession && (link.Before == before || link.After == before || link.Before == after || link.After == after));
-            found.Add(new(before, after, together ? 0 : lag * (kind % 2), together));
+            found.Add(kind == 6 ? Days(1 + (lag / 150)) : new(before, after, together ? 0 : lag * (kind % 2), together));
+            CompiledPrecedence Days(int days) => new(before, after, days * 24 * 60, Days: days);
         }
 
         return found;

@@ -51,7 +51,10 @@ internal sealed record CompiledTask
     /// <summary>Clock time before its beginning in which dust would spoil it: the time after its end of a shop whose clock runs backwards.</summary>
     public int WetBefore { get; init; }
 
-    /// <summary>What it keeps from its beginning to its end and beyond.</summary>
+    /// <summary>
+    /// What it keeps from its beginning to its end and beyond, the place that it is worked at not among it. Of a row all is
+    /// kept for the same time, and what only a part of the row will do for comes first.
+    /// </summary>
     public IReadOnlyList<Hold> Holds { get; init; } = [];
 }
 
@@ -64,7 +67,12 @@ internal sealed record CompiledTask
 /// <param name="Count">How many.</param>
 /// <param name="MinutesAfter">Clock time for which they are kept after the end.</param>
 /// <param name="MinutesBefore">Clock time for which they are kept before the beginning.</param>
-internal readonly record struct Hold(int First, int Last, int Count, int MinutesAfter = 0, int MinutesBefore = 0);
+internal readonly record struct Hold(int First, int Last, int Count, int MinutesAfter = 0, int MinutesBefore = 0)
+{
+    /// <summary>Whether it may come after another hold of the same row and task: it can take all that the other can, for the same time.</summary>
+    public bool MayFollow(Hold other) =>
+        First <= other.First && other.Last <= Last && (MinutesAfter, MinutesBefore) == (other.MinutesAfter, other.MinutesBefore);
+}
 
 /// <summary>One task comes before another.</summary>
 /// <param name="Before">The earlier.</param>

@@ -19,7 +19,10 @@ internal sealed class ScheduleProblem
     private readonly int[][][] teams;
 
     /// <summary>Checks and prepares a problem.</summary>
-    /// <exception cref="ArgumentException">A task cannot be done at all: no time, more workers or resources than there are; or the order goes round.</exception>
+    /// <exception cref="ArgumentException">
+    /// A task cannot be done at all: no time, more workers or resources than there are, the place that it is worked at kept
+    /// by itself; what it holds of one row is not told as <see cref="CompiledTask.Holds"/> says; or the order goes round.
+    /// </exception>
     public ScheduleProblem(
         IReadOnlyList<CompiledTask> tasks,
         IReadOnlyList<CompiledPrecedence> precedences,
@@ -166,8 +169,9 @@ internal sealed class ScheduleProblem
             throw new ArgumentException("a task needs a place that is not there");
         }
 
-        foreach (var hold in task.Holds)
+        for (var next = 0; next < task.Holds.Count; next++)
         {
+            var hold = task.Holds[next];
             if (hold.First < 0 || hold.Last < hold.First || hold.Last >= Capacities.Length)
             {
                 throw new ArgumentException("a task holds a resource that is not there");
@@ -176,6 +180,16 @@ internal sealed class ScheduleProblem
             if (Enumerable.Range(hold.First, hold.Last - hold.First + 1).Sum(resource => Capacities[resource]) < hold.Count)
             {
                 throw new ArgumentException("a task holds more than there are");
+            }
+
+            if (hold.First <= task.Place && task.Place <= hold.Last)
+            {
+                throw new ArgumentException("a task holds the place that it is worked at: to be worked at it must be free");
+            }
+
+            if (task.Holds.Take(next).Any(other => other.Last >= hold.First && other.First <= hold.Last && !hold.MayFollow(other)))
+            {
+                throw new ArgumentException("a task holds some of a row for other times than the rest of it, or of a wider row first");
             }
         }
     }
