@@ -36,6 +36,48 @@ public sealed class ScheduleTests
         }, iter: 400);
 
     [Fact]
+    public void No_order_finishes_before_its_own_bound() =>
+        Gen.Select(RandomShops.WithOrders, Gen.Int[0, 999]).Sample((problem, seed) =>
+        {
+            var search = new ScheduleSearch(problem, seed);
+            int[]?[] orders = [RandomShops.Order(problem, seed), search.Find(60)];
+            var bounds = Enumerable.Range(0, problem.Orders.Length).Select(order => ScheduleBound.OfOrder(problem, order).Minute).ToList();
+            var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
+            foreach (var order in orders.OfType<int[]>().Where(order => new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule)))
+            {
+                Assert.All(bounds.Index(), bound => Assert.True(bound.Item <= schedule.Finishes[bound.Index]));
+            }
+        }, iter: 150);
+
+    [Fact]
+    public void An_order_that_nothing_else_bears_upon_finishes_at_its_own_bound()
+    {
+        // Two workers; the second order waits for a day before 50 minutes' work, the first has the time until then.
+        var always = new CompiledCalendar([new(0, 10_000, 0)], []);
+        var problem = new ScheduleProblem(
+            [new() { Minutes = 200, WaitAtEnd = 30 }, new() { Minutes = 50, NotBefore = 1440, Order = 1 }],
+            [],
+            [always, always],
+            [],
+            orders: [new(), new()]);
+        Assert.Equal((230, 1490), (ScheduleBound.OfOrder(problem, 0).Minute, ScheduleBound.OfOrder(problem, 1).Minute));
+    }
+
+    [Fact]
+    public void A_wait_that_runs_already_ends_an_order_with_work_before_it_or_none_though_nobody_is_there()
+    {
+        // Work ends in the first session, the wait between that and the next.
+        var problem = new ScheduleProblem(
+            [new() { Minutes = 50 }],
+            [],
+            [new([new(0, 100, 0), new(1440, 1540, 1)], [])],
+            [],
+            orders: [new(FinishedFrom: 700), new(FinishedFrom: 800)]);
+        Assert.Equal((700, 800), (ScheduleBound.OfOrder(problem, 0).Minute, ScheduleBound.OfOrder(problem, 1).Minute));
+        Assert.Equal(800, ScheduleBound.Of(problem).Minute);
+    }
+
+    [Fact]
     public void One_seed_gives_one_plan_and_no_worse_than_the_rules() =>
         Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample((problem, seed) =>
         {

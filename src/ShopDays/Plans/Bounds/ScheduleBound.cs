@@ -54,7 +54,9 @@ internal static class ScheduleBound
             }
         }
 
-        return new(NextFinish(problem, order, refuted + 1), cause);
+        // A wait that runs already may end it at any minute.
+        var minute = refuted + 1;
+        return new(minute == finishedFrom ? minute : NextFinish(problem, order, minute), cause);
     }
 
     /// <summary>A minute by which everything that can be done at all is done: all sessions over, then whatever goes on by itself, and all waits.</summary>
@@ -75,7 +77,7 @@ internal static class ScheduleBound
         for (var task = 0; task < problem.Tasks.Length && minute < first; task++)
         {
             var plan = problem.Tasks[task];
-            var isLast = (order < 0 || plan.Order == order) && (plan.WaitAtEnd > 0 || problem.After(task).IsEmpty);
+            var isLast = (order < 0 || plan.Order == order) && (plan.WaitAtEnd > 0 || !IsFollowed(problem, task, order));
             if (!isLast)
             {
                 continue;
@@ -86,6 +88,20 @@ internal static class ScheduleBound
         }
 
         return Math.Min(CompiledCalendar.Never, problem.Tasks.IsEmpty ? minute : Math.Max(minute, first));
+    }
+
+    /// <summary>Whether a task comes before another of an order, or of any where all are meant.</summary>
+    private static bool IsFollowed(ScheduleProblem problem, int task, int order)
+    {
+        foreach (var one in problem.After(task))
+        {
+            if (order < 0 || problem.Tasks[one.After].Order == order)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static int EndOfWork(ScheduleProblem problem, int minute, int piece)
