@@ -4,7 +4,10 @@ namespace ShopDays.Plans.Scheduling;
 /// Makes a schedule from an order of blocks: each block in turn is placed where its tasks end first, given those
 /// already placed. It makes no choice of its own, draws nothing, and after its first runs allocates nothing.
 /// </summary>
-/// <remarks>The serial scheme of J. E. Kelley (1963, from memory), over a calendar.</remarks>
+/// <remarks>
+/// The serial scheme of J. E. Kelley (1963, from memory), over a calendar. Work begins as soon as it can and goes on for as
+/// long as it can; under a cap on heavy work it might now and then end sooner if it began later, and that is not looked for.
+/// </remarks>
 internal sealed class ScheduleGenerator
 {
     /// <summary>How far on a split task is moved when what must follow it in its session does not fit.</summary>
@@ -61,6 +64,8 @@ internal sealed class ScheduleGenerator
             }
         }
 
+        // What shares a session may have failed first and found a later one.
+        into.Unplaced = -1;
         Finish(into);
         return true;
     }
