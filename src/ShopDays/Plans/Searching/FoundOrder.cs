@@ -87,7 +87,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
     /// Where a date is not kept in as many courses as is asked for, looks once more, with half as many schedules and dates
     /// that are nearer by the room it takes; the better of the two by its chances is kept.
     /// </summary>
-    private FoundOrder WithRoomForDates(PlanRequest request)
+    public FoundOrder WithRoomForDates(PlanRequest request)
     {
         var kept = new KeptDates(request, Problem, Blocks!);
         if (kept.Missing <= 0)
