@@ -18,13 +18,16 @@ internal static class BenchShop
     private const int LongClamps = 3;
 
     /// <summary>One worker, no limits but precedence, waits and sessions.</summary>
-    public static ScheduleProblem Plain(int seed) => Make(seed, workers: 1, limits: false);
+    public static ScheduleProblem Plain(int seed) => Make(seed, workers: 1, Limits.None);
 
-    /// <summary>One worker with clamps, a bench that glue-ups keep, a cap on heavy work, quiet hours, set-ups, dust and coats.</summary>
-    public static ScheduleProblem WithLimits(int seed) => Make(seed, workers: 1, limits: true);
+    /// <summary>One worker with clamps, a cap on heavy work, quiet hours and set-ups.</summary>
+    public static ScheduleProblem WithLimits(int seed) => Make(seed, workers: 1, Limits.Usual);
+
+    /// <summary>The same, with a bench that glue-ups keep, and dust that must not fall on coats.</summary>
+    public static ScheduleProblem WithAllLimits(int seed) => Make(seed, workers: 1, Limits.All);
 
     /// <summary>Two workers, a third of the glue-ups for both.</summary>
-    public static ScheduleProblem ForTwo(int seed) => Make(seed, workers: 2, limits: false);
+    public static ScheduleProblem ForTwo(int seed) => Make(seed, workers: 2, Limits.None);
 
     /// <summary>A year of evenings of the working week and of two sessions on Saturdays, some of them left out.</summary>
     private static CompiledCalendar Year(Random chance, bool quiet)
@@ -52,7 +55,7 @@ internal static class BenchShop
         return new(open, still);
     }
 
-    private static ScheduleProblem Make(int seed, int workers, bool limits)
+    private static ScheduleProblem Make(int seed, int workers, Limits limits)
     {
         var chance = new Random(seed);
         var tasks = new List<CompiledTask>();
@@ -66,14 +69,14 @@ internal static class BenchShop
         return new(
             tasks.Take(Tasks).ToList(),
             links,
-            [.. Enumerable.Range(0, workers).Select(_ => Year(chance, limits))],
-            limits ? [1, 6, 6, 4, 2] : [],
-            limits ? 120 : CompiledCalendar.Never,
-            limits ? 5 : 0);
+            [.. Enumerable.Range(0, workers).Select(_ => Year(chance, limits != Limits.None))],
+            limits != Limits.None ? [1, 6, 6, 4, 2] : [],
+            limits != Limits.None ? 120 : CompiledCalendar.Never,
+            limits != Limits.None ? 5 : 0);
     }
 
     /// <summary>A piece of furniture: some 30 tasks.</summary>
-    private static void AddPiece(Random chance, List<CompiledTask> tasks, List<CompiledPrecedence> links, int workers, bool limits)
+    private static void AddPiece(Random chance, List<CompiledTask> tasks, List<CompiledPrecedence> links, int workers, Limits limits)
     {
         var sawn = Enumerable.Range(0, 3).Select(_ => Add(Work(20, 70, 1) with { IsHeavy = true, IsNoisy = true, Place = -1 })).ToList();
         var ready = new List<int>();
@@ -88,13 +91,19 @@ internal static class BenchShop
             ready.Add(joint);
         }
 
+        Hold[] clamps = [new(LongClamps, LongClamps + 1, 2, Day), new(ShortClamps, LongClamps + 1, 4, Day)];
         var dry = Add(Whole(15, 30, 5));
         ready.ForEach(joint => After(joint, dry, 0));
         var glue = Add(Whole(25, 60, 6) with
         {
             Crew = workers > 1 && chance.Next(3) == 0 ? 2 : 1,
             Place = -1,
-            Holds = limits ? [new(LongClamps, LongClamps + 1, 2, Day), new(ShortClamps, LongClamps + 1, 4, Day), new(Bench, Bench, 1, chance.Next(2) * 4 * 60)] : [],
+            Holds = limits switch
+            {
+                Limits.None => [],
+                Limits.Usual => clamps,
+                _ => [.. clamps, new(Bench, Bench, 1, chance.Next(2) * 4 * 60)],
+            },
         });
         After(dry, glue, 0);
         var clean = Add(Work(20, 60, 7));
@@ -111,14 +120,26 @@ internal static class BenchShop
 
         CompiledTask Work(int least, int most, int key) => Whole(least, most, key) with { IsSplittable = true, LeastPiece = 15 };
 
-        CompiledTask Whole(int least, int most, int key) => new() { Minutes = chance.Next(least, most + 1), SetupKey = limits ? key : -1, Place = limits ? Bench : -1 };
+        CompiledTask Whole(int least, int most, int key) => new() { Minutes = chance.Next(least, most + 1), SetupKey = limits != Limits.None ? key : -1, Place = limits == Limits.All ? Bench : -1 };
 
         int Add(CompiledTask task)
         {
-            tasks.Add(limits ? task : task with { IsHeavy = false, IsNoisy = false, IsDusty = false, WetAfter = 0 });
+            tasks.Add(limits switch
+            {
+                Limits.None => task with { IsHeavy = false, IsNoisy = false, IsDusty = false, WetAfter = 0 },
+                Limits.Usual => task with { IsDusty = false, WetAfter = 0 },
+                _ => task,
+            });
             return tasks.Count - 1;
         }
 
         void After(int before, int after, int lag) => links.Add(new(before, after, lag));
+    }
+
+    private enum Limits
+    {
+        None,
+        Usual,
+        All,
     }
 }

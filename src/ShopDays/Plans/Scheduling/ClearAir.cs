@@ -34,8 +34,9 @@ internal sealed class ClearAir
             return true;
         }
 
-        foreach (ref readonly var coat in wet.All)
+        for (var index = 0; index < wet.Count; index++)
         {
+            var coat = wet[index];
             if (coat.From <= start && start < coat.To)
             {
                 start = coat.To;
@@ -52,19 +53,7 @@ internal sealed class ClearAir
     }
 
     /// <summary>The beginning of a coat that needs clear air from one minute to another: the first when there is no dust in that time, otherwise one before which there is no such time.</summary>
-    public int CoatFrom(int start, int end)
-    {
-        var clear = start;
-        foreach (ref readonly var flies in dust.All)
-        {
-            if (flies.From < end && start < flies.To)
-            {
-                clear = Math.Max(clear, flies.To);
-            }
-        }
-
-        return clear;
-    }
+    public int CoatFrom(int start, int end) => dust.LastEnd(start, end);
 
     /// <summary>Dust flies from one minute to another.</summary>
     public void Dust(int start, int end) => dust.Add(start, end);
@@ -77,25 +66,6 @@ internal sealed class ClearAir
             wet.Add(start, end);
             firstWet = Math.Min(firstWet, start);
             lastWet = Math.Max(lastWet, end);
-        }
-    }
-
-    private sealed class Stretches
-    {
-        private (int From, int To)[] all = new (int, int)[64];
-
-        public int Count { get; set; }
-
-        public ReadOnlySpan<(int From, int To)> All => all.AsSpan(0, Count);
-
-        public void Add(int from, int to)
-        {
-            if (Count == all.Length)
-            {
-                Array.Resize(ref all, 2 * Count);
-            }
-
-            all[Count++] = (from, to);
         }
     }
 }

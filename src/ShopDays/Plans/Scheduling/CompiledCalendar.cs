@@ -26,6 +26,9 @@ internal sealed class CompiledCalendar
     private readonly int[] cells;
     private readonly int cellShift;
 
+    /// <summary>The ends of the sessions, and behind the last a minute that never comes.</summary>
+    private readonly int[] ends;
+
     /// <exception cref="ArgumentException">Stretches are empty, out of order or overlap, or days go back.</exception>
     public CompiledCalendar(IReadOnlyList<OpenStretch> open, IReadOnlyList<QuietStretch> quiet)
         : this(open, quiet, [.. Enumerable.Range(0, open.Count)])
@@ -52,11 +55,13 @@ internal sealed class CompiledCalendar
 
         quietOf = [.. from.Select(minute => FirstAfter(quietTo, minute))];
         cellShift = Math.Max(0, 32 - BitOperations.LeadingZeroCount((uint)Math.Max(0, to.LastOrDefault())) - CellBits);
-        cells = new int[1 << CellBits];
+        cells = new int[(1 << CellBits) + 1];
         for (var cell = 0; cell < cells.Length; cell++)
         {
             cells[cell] = FirstAfter(to, cell << cellShift);
         }
+
+        ends = [.. to, int.MaxValue];
     }
 
     /// <summary>How many sessions there are.</summary>
@@ -118,25 +123,43 @@ internal sealed class CompiledCalendar
         return new(open, quiet, [.. source]);
     }
 
+    /// <summary>The first session that ends after a minute, or one a little before it: a cell of time seldom sees more than one session end.</summary>
+    public int SessionAbout(int minute)
+    {
+        unchecked
+        {
+            return cells[Math.Min(Math.Max(0, minute) >> cellShift, cells.Length - 1)];
+        }
+    }
+
     /// <summary>The first session that ends after a minute; <see cref="Count"/> when there is none.</summary>
     public int SessionEndingAfter(int minute)
     {
         unchecked
         {
-            var cell = Math.Max(0, minute) >> cellShift;
-            var session = cell < cells.Length ? cells[cell] : to.Length;
-            if (session < to.Length)
+            var session = SessionAbout(minute);
+
+            // Without a branch that nobody can foretell.
+            session += ends[session] <= minute ? 1 : 0;
+            while (ends[session] <= minute)
             {
-                // Without a branch that nobody can foretell: a cell seldom sees more than one session end.
-                session += to[session] <= minute ? 1 : 0;
-                while (session < to.Length && to[session] <= minute)
-                {
-                    session++;
-                }
+                session++;
             }
 
             return session;
         }
+    }
+
+    /// <summary>When noise must stop in a session that is quiet from then to its end, and not before; <see cref="Never"/> in one that is not quiet at all; below 0 where it is not so simple.</summary>
+    public int NoiseStopsAt(int session)
+    {
+        var first = QuietAfter(session, from[session]);
+        if (first == quietTo.Length || quietFrom[first] >= to[session])
+        {
+            return Never;
+        }
+
+        return quietFrom[first] > from[session] && quietTo[first] >= to[session] ? quietFrom[first] : -1;
     }
 
     /// <summary>Where a stretch of noise that begins at a minute must stop: the minute itself in quiet hours.</summary>

@@ -8,12 +8,11 @@ namespace ShopDays.Plans.Scheduling;
 /// <remarks>Buffers grow when they must and are then kept, so that a second run allocates nothing.</remarks>
 internal sealed class FreeTime
 {
-    private const int NoWork = -1;
     private readonly CompiledCalendar calendar;
     private readonly int changeover;
-    private readonly Gap[] whole;
+    private readonly FreeGap[] whole;
     private readonly RoomRow longest;
-    private Gap[] gaps;
+    private FreeGap[] gaps;
     private int used;
     private int touched;
     private Change[] changes = new Change[16];
@@ -24,12 +23,12 @@ internal sealed class FreeTime
     {
         this.calendar = calendar;
         this.changeover = changeover;
-        whole = new Gap[calendar.Count];
-        gaps = new Gap[calendar.Count + 64];
+        whole = new FreeGap[calendar.Count];
+        gaps = new FreeGap[calendar.Count + 64];
 
         for (var session = 0; session < whole.Length; session++)
         {
-            whole[session] = new(calendar.From[session], calendar.To[session], NoWork, NoWork, -1);
+            whole[session] = new(calendar.From[session], calendar.To[session], FreeGap.NoWork, FreeGap.NoWork, -1);
         }
 
         longest = new(whole.Select(one => one.To - one.From));
@@ -38,10 +37,16 @@ internal sealed class FreeTime
     }
 
     /// <summary>How often the worker turns from one set-up to another within a session.</summary>
-    public int Changeovers { get; private set; }
+    public int Changeovers { get; set; }
 
     /// <summary>Whether what is taken can be given back with <see cref="GoBack"/>.</summary>
     public bool Remembers { get; set; }
+
+    /// <summary>How it looks until more is taken.</summary>
+    public FreeView View => new(gaps, longest, whole.Length, changeover);
+
+    /// <summary>Says that nothing was taken after a minute, so that less is to be freed again.</summary>
+    public void NothingAfter(int minute) => touched = Math.Min(whole.Length, calendar.SessionEndingAfter(minute) + 1);
 
     /// <summary>All sessions free again.</summary>
     public void Reset()
@@ -49,7 +54,7 @@ internal sealed class FreeTime
         whole.AsSpan(0, touched).CopyTo(gaps);
         longest.Reset(touched);
         used = whole.Length;
-        (Changeovers, touched, changed) = (0, 0, 0);
+        (Changeovers, touched, changed) = (0, whole.Length, 0);
     }
 
     /// <summary>Gives back all that was taken since the worker began to remember, and goes on remembering.</summary>
@@ -67,49 +72,16 @@ internal sealed class FreeTime
     /// <summary>Forgets what could be given back.</summary>
     public void Forget() => changed = 0;
 
-    /// <summary>
-    /// The first stretch at or after a minute in which work with a key can be done for some time, changeovers left free on
-    /// either side.
-    /// </summary>
-    /// <param name="session">The first session that ends after the minute, or a later one to begin with.</param>
+    /// <summary>The same as <see cref="FreeView.TryNext(int, int, int, int, out FreeStretch)"/>.</summary>
+    /// <param name="session">The first session that ends after the minute, or one before it; or a later one to begin with.</param>
     /// <param name="minute">The minute.</param>
     /// <param name="key">The set-up.</param>
     /// <param name="least">For how long, 1 or more.</param>
     /// <param name="also">Minutes that each session must allow as well; null when nothing else matters.</param>
     /// <param name="found">Receives the stretch.</param>
     /// <returns>Whether there is one.</returns>
-    public bool TryNext(int session, int minute, int key, int least, RoomRow? also, out FreeStretch found)
-    {
-        unchecked
-        {
-            while (true)
-            {
-                session = also is null ? longest.Next(session, least) : longest.Next(also, session, least);
-                if (session >= whole.Length)
-                {
-                    found = default;
-                    return false;
-                }
-
-                var previous = -1;
-                for (var gap = session; gap >= 0;)
-                {
-                    ref readonly var one = ref gaps[gap];
-                    var start = Math.Max(minute, one.From + Cost(one.KeyBefore, key));
-                    var end = one.To - Cost(one.KeyAfter, key);
-                    if (end - start >= least)
-                    {
-                        found = new(start, end, session, gap, previous);
-                        return true;
-                    }
-
-                    (previous, gap) = (gap, one.Next);
-                }
-
-                session++;
-            }
-        }
-    }
+    public bool TryNext(int session, int minute, int key, int least, RoomRow? also, out FreeStretch found) =>
+        also is null ? View.TryNext(session, minute, key, least, out found) : View.TryNext(also, session, minute, key, least, out found);
 
     /// <summary>Takes a stretch that lies inside one gap, when nothing but where it was found is known of it.</summary>
     public void Take(int start, int end, int key)
@@ -133,9 +105,8 @@ internal sealed class FreeTime
             Remember(session, gap);
         }
 
-        touched = Math.Max(touched, session + 1);
         var (length, before, after) = (one.To - one.From, one.KeyBefore, one.KeyAfter);
-        Changeovers += Turns(before, key) + Turns(key, after) - Turns(before, after);
+        Changeovers += FreeGap.Turns(before, key) + FreeGap.Turns(key, after) - FreeGap.Turns(before, after);
         if (start == one.From && gap == session && one.Next < 0)
         {
             // The usual case: the beginning of all that is left of a session.
@@ -174,10 +145,6 @@ internal sealed class FreeTime
         }
     }
 
-    private static int Turns(int before, int after) => before < 0 || after < 0 || before == after ? 0 : 1;
-
-    private int Cost(int neighbour, int key) => neighbour < 0 || key < 0 || neighbour == key ? 0 : changeover;
-
     private int Longest(int session)
     {
         var most = 0;
@@ -189,7 +156,7 @@ internal sealed class FreeTime
         return most;
     }
 
-    private int Added(Gap gap)
+    private int Added(FreeGap gap)
     {
         if (used == gaps.Length)
         {
@@ -232,7 +199,5 @@ internal sealed class FreeTime
         changes[changed++] = new(gap, session, gaps[gap], longest[session], used, Changeovers);
     }
 
-    private record struct Gap(int From, int To, int KeyBefore, int KeyAfter, int Next);
-
-    private readonly record struct Change(int Gap, int Session, Gap Was, int Longest, int Used, int Changeovers);
+    private readonly record struct Change(int Gap, int Session, FreeGap Was, int Longest, int Used, int Changeovers);
 }

@@ -4,6 +4,7 @@ namespace ShopDays.Plans.Scheduling;
 internal sealed class HeavyRoom
 {
     private readonly CompiledCalendar calendar;
+    private readonly (int First, int Last)[] sameDay;
     private readonly int perDay;
     private readonly int[] left;
     private readonly RoomRow room;
@@ -15,6 +16,14 @@ internal sealed class HeavyRoom
     {
         this.calendar = calendar;
         this.perDay = perDay;
+        var days = calendar.Day;
+        sameDay = new (int, int)[calendar.Count];
+        for (var session = 0; session < sameDay.Length; session++)
+        {
+            var day = days[session];
+            sameDay[session] = (days.IndexOf(day), days.LastIndexOf(day));
+        }
+
         left = new int[calendar.Count];
         room = new(calendar.Count, perDay);
         touched = calendar.Count;
@@ -68,19 +77,16 @@ internal sealed class HeavyRoom
 
     private void Add(int session, int minutes)
     {
-        var days = calendar.Day;
-        var day = days[session];
-        while (session > 0 && days[session - 1] == day)
+        unchecked
         {
-            session--;
-        }
+            var (first, last) = sameDay[session];
+            for (var one = first; one <= last; one++)
+            {
+                left[one] -= minutes;
+                room[one] = left[one];
+            }
 
-        for (; session < days.Length && days[session] == day; session++)
-        {
-            left[session] -= minutes;
-            room[session] = left[session];
+            touched = Math.Max(touched, last + 1);
         }
-
-        touched = Math.Max(touched, session);
     }
 }

@@ -9,7 +9,7 @@ namespace ShopDays.Plans.Scheduling;
 internal sealed class ResourceUse(int minutes, bool hasLoneWorker)
 {
     private readonly Usage kept = new(minutes);
-    private readonly WorkStretches? work = hasLoneWorker ? new() : null;
+    private readonly Stretches? work = hasLoneWorker ? new() : null;
 
     /// <summary>How many stretches of a lone worker's work there are; those added last can be taken back.</summary>
     public int Worked

@@ -31,6 +31,9 @@ internal sealed class RoomRow
         minutes = [.. whole];
     }
 
+    /// <summary>The room of the first session; that of the others follows.</summary>
+    public ref byte First => ref MemoryMarshal.GetArrayDataReference(minutes);
+
     /// <summary>The room of a session; of one that has none it may be set below 0.</summary>
     public int this[int session]
     {
@@ -42,15 +45,18 @@ internal sealed class RoomRow
     public void Reset(int sessions) => whole.AsSpan(0, sessions).CopyTo(minutes);
 
     /// <summary>The first session from one on with room for some minutes, 1 or more; the one behind the last when there is none.</summary>
+    /// <param name="first">The <see cref="First"/> of a row.</param>
+    /// <param name="session">The session.</param>
+    /// <param name="least">The minutes.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public int Next(int session, int least)
+    public static int Next(ref byte first, int session, int least)
     {
         unchecked
         {
             var enough = Vector512.Create(Clipped(least));
             while (true)
             {
-                var found = Vector512.GreaterThanOrEqual(At(session), enough).ExtractMostSignificantBits();
+                var found = Vector512.GreaterThanOrEqual(At(ref first, session), enough).ExtractMostSignificantBits();
                 if (found != 0)
                 {
                     return session + BitOperations.TrailingZeroCount(found);
@@ -62,15 +68,16 @@ internal sealed class RoomRow
     }
 
     /// <summary>The same, of sessions that have room in another row too.</summary>
+    /// <inheritdoc cref="Next(ref byte, int, int)"/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public int Next(RoomRow other, int session, int least)
+    public static int Next(ref byte first, ref byte other, int session, int least)
     {
         unchecked
         {
             var enough = Vector512.Create(Clipped(least));
             while (true)
             {
-                var found = Vector512.GreaterThanOrEqual(Vector512.Min(At(session), other.At(session)), enough).ExtractMostSignificantBits();
+                var found = Vector512.GreaterThanOrEqual(Vector512.Min(At(ref first, session), At(ref other, session)), enough).ExtractMostSignificantBits();
                 if (found != 0)
                 {
                     return session + BitOperations.TrailingZeroCount(found);
@@ -81,7 +88,8 @@ internal sealed class RoomRow
         }
     }
 
-    private static byte Clipped(int minutes) => unchecked((byte)Math.Max(0, Math.Min(minutes, Most)));
+    /// <summary>A length as a row keeps it.</summary>
+    public static byte Clipped(int minutes) => unchecked((byte)Math.Max(0, Math.Min(minutes, Most)));
 
-    private Vector512<byte> At(int session) => Vector512.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(minutes), unchecked((nuint)session));
+    private static Vector512<byte> At(ref byte first, int session) => Vector512.LoadUnsafe(ref first, unchecked((nuint)session));
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ShopDays.Plans.Scheduling;
 
 /// <summary>A stretch of work of one worker on one task, the end not included.</summary>
@@ -72,14 +74,28 @@ internal sealed class Schedule(int tasks, int orders = 1)
     /// <summary>Adds a stretch of work.</summary>
     public void Add(WorkPiece piece)
     {
-        if (count == pieces.Length)
+        unchecked
         {
-            Array.Resize(ref pieces, 2 * count);
+            var (all, next) = (pieces, count);
+            if ((uint)next < (uint)all.Length)
+            {
+                all[next] = piece;
+                count = next + 1;
+            }
+            else
+            {
+                Grow(piece);
+            }
         }
-
-        pieces[count++] = piece;
     }
 
     /// <summary>Takes the last stretches back.</summary>
     public void KeepPieces(int number) => count = number;
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void Grow(WorkPiece piece)
+    {
+        Array.Resize(ref pieces, 2 * count);
+        Add(piece);
+    }
 }

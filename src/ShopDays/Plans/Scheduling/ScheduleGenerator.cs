@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace ShopDays.Plans.Scheduling;
 
 /// <summary>
@@ -19,7 +22,7 @@ internal sealed class ScheduleGenerator
     private readonly LonePlacer? alone;
     private readonly ClockPlacer? byTheClock;
     private readonly int[] metDays;
-    private readonly (int Order, int Wait)[] closings;
+    private readonly int[][] closings;
     private int run;
 
     /// <summary>A generator with buffers of its own; one for each thread.</summary>
@@ -29,9 +32,9 @@ internal sealed class ScheduleGenerator
         byTheClock = ClockPlacer.For(problem);
         floor = new(problem);
         placer = new(problem, floor);
-        alone = LonePlacer.For(problem, floor, placer);
+        alone = LonePlacer.For(problem, floor, placer.Begin);
         metDays = new int[problem.Days];
-        closings = [.. problem.Tasks.Select(task => (task.Order, task.WaitAtEnd))];
+        closings = [.. problem.Orders.Select((_, order) => problem.Tasks.Select(task => task.Order == order ? task.WaitAtEnd : -CompiledCalendar.Never).ToArray())];
     }
 
     /// <summary>Makes a schedule.</summary>
@@ -56,9 +59,10 @@ internal sealed class ScheduleGenerator
         floor.Reset();
         placer.BeginAt(begins);
         alone?.Reset();
-        foreach (var block in order)
+        for (var next = 0; next < order.Length; next++)
         {
-            if (!Place(block, minutes, into, mayRunOver))
+            next = alone is null ? next : alone.Place(order, next, minutes, into, mayRunOver);
+            if (into.Unplaced >= 0 || (next < order.Length && !Place(order[next], minutes, into, mayRunOver)))
             {
                 return false;
             }
@@ -73,14 +77,9 @@ internal sealed class ScheduleGenerator
     private bool Place(int block, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
     {
         var only = problem.OnlyMember(block);
-        if (only < 0)
-        {
-            return Place(problem.Members(block), minutes, into, mayRunOver);
-        }
-
-        return alone is null
-            ? placer.Place(only, minutes, into, 0, mayRunOver, keepTogether: false)
-            : alone.Place(block, minutes, into, mayRunOver);
+        return only < 0
+            ? Place(problem.Members(block), minutes, into, mayRunOver)
+            : placer.Place(only, minutes, into, 0, mayRunOver, keepTogether: false);
     }
 
     private bool Place(ReadOnlySpan<int> members, ReadOnlySpan<int> minutes, Schedule into, bool mayRunOver)
@@ -194,27 +193,11 @@ internal sealed class ScheduleGenerator
     private void Finish(Schedule into)
     {
         run++;
-        for (var order = 0; order < problem.Orders.Length; order++)
-        {
-            into.Finishes[order] = problem.Orders[order].FinishedFrom;
-        }
-
-        var ends = into.End;
-        var finishes = into.Finishes;
-        for (var task = 0; task < closings.Length; task++)
-        {
-            unchecked
-            {
-                var closing = closings[task];
-                ref var finish = ref finishes[closing.Order];
-                finish = Math.Max(finish, ends[task] + closing.Wait);
-            }
-        }
-
         var (last, late, weighted) = (0, 0L, 0L);
         for (var order = 0; order < problem.Orders.Length; order++)
         {
-            var (finish, plan) = (into.Finishes[order], problem.Orders[order]);
+            var plan = problem.Orders[order];
+            var finish = into.Finishes[order] = Latest(into.End, closings[order], plan.FinishedFrom);
             last = Math.Max(last, finish);
             late += (long)plan.Weight * Math.Max(0, finish - plan.DueBy);
             weighted += (long)plan.Weight * finish;
@@ -228,9 +211,38 @@ internal sealed class ScheduleGenerator
             met = run;
         }
 
+        floor.NobodyAfter(last);
         into.Finish = last;
         into.ShopDays = days;
         into.Changeovers = floor.Changeovers;
         into.Score = new(late, weighted, into.ShopDays, into.Changeovers);
+    }
+
+    /// <summary>The latest of some minutes, each with a wait behind it, and of another.</summary>
+    private static int Latest(ReadOnlySpan<int> minutes, ReadOnlySpan<int> waits, int latest)
+    {
+        unchecked
+        {
+            ref var first = ref MemoryMarshal.GetReference(minutes);
+            ref var wait = ref MemoryMarshal.GetReference(waits);
+            var most = Vector512.Create(latest);
+            var at = 0;
+            for (; at <= minutes.Length - Vector512<int>.Count; at += Vector512<int>.Count)
+            {
+                most = Vector512.Max(most, Vector512.LoadUnsafe(ref first, (nuint)at) + Vector512.LoadUnsafe(ref wait, (nuint)at));
+            }
+
+            for (var lane = 0; lane < Vector512<int>.Count; lane++)
+            {
+                latest = Math.Max(latest, most[lane]);
+            }
+
+            for (; at < minutes.Length; at++)
+            {
+                latest = Math.Max(latest, minutes[at] + waits[at]);
+            }
+
+            return latest;
+        }
     }
 }

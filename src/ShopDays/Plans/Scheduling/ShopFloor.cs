@@ -3,17 +3,12 @@ namespace ShopDays.Plans.Scheduling;
 /// <summary>The shop while a schedule is made: whose time is free, what is in use, how much heavy work each day has had.</summary>
 internal sealed class ShopFloor
 {
-    /// <summary>About how long work goes on where nobody has hours.</summary>
-    private const int UsualMinutes = 1 << 16;
-
     private readonly ScheduleProblem problem;
     private readonly FreeTime[] free;
     private readonly HeavyRoom[] heavy;
-    private readonly ResourceUse[] usage;
     private readonly ClearAir air = new();
-    private readonly int[] taken;
-    private readonly List<(int Resource, int From, int To, int Number)> uses = [];
-    private readonly int[] workedBefore;
+    private readonly ThingsInUse things;
+    private readonly SessionBars? bars;
     private (int Dust, int Wet) airBefore;
     private bool remembers;
 
@@ -23,10 +18,8 @@ internal sealed class ShopFloor
         this.problem = problem;
         free = [.. problem.Workers.Select(calendar => new FreeTime(calendar, problem.Changeover))];
         heavy = [.. problem.Workers.Select((calendar, worker) => new HeavyRoom(calendar, problem.HeavyPerDay.Of(worker)))];
-        var lastEnd = problem.Workers.Select(calendar => calendar.To.IsEmpty ? 0 : calendar.To[^1]).DefaultIfEmpty(UsualMinutes).Max();
-        usage = [.. problem.Capacities.Select((_, resource) => new ResourceUse(lastEnd, problem.Workers.Length == 1 && !problem.Shop.IsOneOfARow(resource)))];
-        workedBefore = new int[usage.Length];
-        taken = new int[problem.Capacities.Length];
+        bars = problem.Workers.Length == 1 ? new(problem.Workers[0]) : null;
+        things = new(problem, bars);
         Reset();
     }
 
@@ -51,6 +44,9 @@ internal sealed class ShopFloor
     /// <summary>The heavy work that a worker may still do.</summary>
     public HeavyRoom Heavy(int worker) => heavy[worker];
 
+    /// <summary>What may be barred in each session of a lone worker.</summary>
+    public TaskNeeds[] Bars => bars?.Sessions ?? [];
+
     /// <summary>Empties the shop.</summary>
     public void Reset()
     {
@@ -61,13 +57,20 @@ internal sealed class ShopFloor
             heavy[worker].Reset(worker < problem.Standing.HeavyDone.Length ? problem.Standing.HeavyDone[worker] : 0);
         }
 
-        foreach (var resource in usage)
-        {
-            resource.Reset();
-        }
-
         air.Reset();
-        problem.Standing.Take(problem.Capacities.AsSpan(), usage, air);
+        bars?.Reset();
+        things.Reset();
+        air.Coat(problem.Standing.Begin, problem.Standing.WetUntil);
+        bars?.Bar(TaskNeeds.Dust, problem.Standing.Begin, problem.Standing.WetUntil);
+    }
+
+    /// <summary>Says that nobody works after a minute, so that the shop is emptied sooner.</summary>
+    public void NobodyAfter(int minute)
+    {
+        foreach (var worker in free)
+        {
+            worker.NothingAfter(minute);
+        }
     }
 
     /// <summary>From now on remembers what is taken.</summary>
@@ -91,17 +94,7 @@ internal sealed class ShopFloor
             heavy[worker].GoBack();
         }
 
-        foreach (var (resource, from, to, number) in uses)
-        {
-            usage[resource].Add(from, to, -number);
-        }
-
-        for (var resource = 0; resource < usage.Length; resource++)
-        {
-            usage[resource].Worked = workedBefore[resource];
-        }
-
-        uses.Clear();
+        things.GoBack();
         air.GoBackTo(airBefore);
     }
 
@@ -115,7 +108,7 @@ internal sealed class ShopFloor
     public bool Cut(int worker, in TaskTerms task, int session, ref int start, ref int end) =>
         ((task.Needs & TaskNeeds.Quiet) == 0 || KeepNoiseAllowed(worker, session, ref start, ref end))
         && ((task.Needs & TaskNeeds.Dust) == 0 || air.KeepOffWetCoats(ref start, ref end))
-        && ((task.Needs & TaskNeeds.Place) == 0 || KeepPlaceFree(task.Place, ref start, ref end));
+        && ((task.Needs & TaskNeeds.Place) == 0 || things.KeepPlaceFree(task.Place, ref start, ref end));
 
     /// <summary>Takes a worker's time, where it was found.</summary>
     public void Take(int worker, in TaskTerms task, in FitPiece piece)
@@ -138,22 +131,14 @@ internal sealed class ShopFloor
     }
 
     /// <summary>Takes what a task needs only while it is worked on: a place, and air that may be dusty.</summary>
-    public void TakeWhileWorked(in TaskTerms task, int start, int end)
+    public void TakeWhileWorked(TaskNeeds needs, int at, int start, int end)
     {
-        if ((task.Needs & TaskNeeds.Place) != 0)
+        if ((needs & TaskNeeds.Place) != 0)
         {
-            var place = usage[task.Place];
-            if (place.HasLoneWorker)
-            {
-                place.Work(start, end);
-            }
-            else
-            {
-                Use(task.Place, start, end, 1);
-            }
+            things.WorkAt(at, start, end);
         }
 
-        if ((task.Needs & TaskNeeds.Dust) != 0)
+        if ((needs & TaskNeeds.Dust) != 0)
         {
             air.Dust(start, end);
         }
@@ -170,28 +155,7 @@ internal sealed class ShopFloor
             return clear;
         }
 
-        var later = start;
-        foreach (ref readonly var hold in problem.Holds(task))
-        {
-            // What is kept for no time at all is not needed.
-            var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
-            var missing = from < to ? hold.Count : 0;
-            for (var resource = hold.First; resource <= hold.Last && missing > 0; resource++)
-            {
-                var number = Math.Clamp(Spare(resource, from, to), 0, missing);
-                taken[resource] += number;
-                missing -= number;
-            }
-
-            if (missing > 0)
-            {
-                later = Math.Min(CompiledCalendar.Never, Later(hold, from, to, missing) + hold.MinutesBefore);
-                break;
-            }
-        }
-
-        Array.Clear(taken);
-        return later;
+        return (terms.Needs & TaskNeeds.Holds) == 0 ? start : things.CanKeepFrom(problem.Holds(task), start, end);
     }
 
     /// <summary>Takes what a task holds; <see cref="CanHoldFrom"/> must have found it free.</summary>
@@ -200,69 +164,23 @@ internal sealed class ShopFloor
         if ((terms.Needs & TaskNeeds.ClearAir) != 0)
         {
             air.Coat(start - terms.WetBefore, end + terms.WetAfter);
+            bars?.Bar(TaskNeeds.Dust, start - terms.WetBefore, end + terms.WetAfter);
         }
 
-        foreach (ref readonly var hold in problem.Holds(task))
-        {
-            var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
-            var missing = from < to ? hold.Count : 0;
-            for (var resource = hold.First; missing > 0; resource++)
-            {
-                var number = Math.Clamp(Spare(resource, from, to), 0, missing);
-                Use(resource, from, to, number);
-                missing -= number;
-            }
-        }
+        things.Keep(problem.Holds(task), start, end);
     }
 
     private void Remember(bool yes)
     {
         remembers = yes;
         airBefore = air.Mark;
-        for (var resource = 0; resource < usage.Length; resource++)
-        {
-            workedBefore[resource] = usage[resource].Worked;
-        }
-
-        uses.Clear();
+        things.Remember(yes);
         for (var worker = 0; worker < free.Length; worker++)
         {
             free[worker].Remembers = heavy[worker].Remembers = yes;
             free[worker].Forget();
             heavy[worker].Forget();
         }
-    }
-
-    private void Use(int resource, int from, int to, int number)
-    {
-        usage[resource].Add(from, to, number);
-        if (remembers)
-        {
-            uses.Add((resource, from, to, number));
-        }
-    }
-
-    private int Spare(int resource, int from, int to) =>
-        problem.Capacities[resource] - usage[resource].Most(from, to) - taken[resource];
-
-    /// <summary>The next minute from which more of what is missing could be free.</summary>
-    private int Later(in Hold hold, int from, int to, int missing)
-    {
-        if (hold.First == hold.Last)
-        {
-            var use = usage[hold.First];
-            var limit = problem.Capacities[hold.First] - taken[hold.First] - missing;
-            return use.FirstWithin(limit, use.FirstAbove(limit, from, to));
-        }
-
-        // Of a row nothing is gained before something that is kept in it comes free.
-        var free = CompiledCalendar.Never;
-        for (var resource = hold.First; resource <= hold.Last; resource++)
-        {
-            free = Math.Min(free, usage[resource].NextFall(from));
-        }
-
-        return free;
     }
 
     private bool KeepNoiseAllowed(int worker, int session, ref int start, ref int end)
@@ -277,20 +195,6 @@ internal sealed class ShopFloor
         }
 
         end = Math.Min(end, quiet);
-        return true;
-    }
-
-    private bool KeepPlaceFree(int place, ref int start, ref int end)
-    {
-        var limit = problem.Capacities[place] - 1;
-        var full = usage[place].FirstKeptAbove(limit, start, end);
-        if (full == start)
-        {
-            start = usage[place].FirstKeptWithin(limit, start);
-            return false;
-        }
-
-        end = Math.Min(end, full);
         return true;
     }
 }

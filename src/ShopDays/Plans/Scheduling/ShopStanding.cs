@@ -20,11 +20,11 @@ internal sealed record ShopStanding
     /// <summary>Minutes of heavy work that each worker has done on day 0; empty when nobody has.</summary>
     public ImmutableArray<int> HeavyDone { get; init; } = [];
 
-    /// <summary>Takes things and air in an empty shop; of things that the shop has fewer of by now, those that there are.</summary>
+    /// <summary>Takes things in an empty shop; of things that the shop has fewer of by now, those that there are.</summary>
     /// <param name="capacities">How many there are of each thing.</param>
     /// <param name="usage">The use of each thing.</param>
-    /// <param name="air">The air.</param>
-    public void Take(ReadOnlySpan<int> capacities, ResourceUse[] usage, ClearAir air)
+    /// <param name="bars">Of a lone worker, what may be barred in each session.</param>
+    public void Take(ReadOnlySpan<int> capacities, ResourceUse[] usage, SessionBars? bars)
     {
         foreach (var (hold, until) in Held)
         {
@@ -33,10 +33,9 @@ internal sealed record ShopStanding
             {
                 var number = Math.Clamp(capacities[resource] - usage[resource].Most(Begin, until), 0, missing);
                 usage[resource].Add(Begin, until, number);
+                bars?.Bar(TaskNeeds.Place, Begin, until);
                 missing -= number;
             }
         }
-
-        air.Coat(Begin, WetUntil);
     }
 }

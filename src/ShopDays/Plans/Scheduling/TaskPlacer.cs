@@ -89,6 +89,11 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     /// </summary>
     private bool TryRunOver(int task, WorkSplit whole, int ready, int wholeEnd, Schedule into)
     {
+        if (wholeEnd < CompiledCalendar.Never && problem.Minutes[task] >= whole.Minutes)
+        {
+            return true;
+        }
+
         (fit, spare) = (spare, fit);
         var over = whole with { IsSplittable = true, LeastPiece = problem.Minutes[task] };
         if (fitter.TryFit(task, over, ready, CompiledCalendar.Never, ref fit) && fit.End + WeekMinutes < wholeEnd)
@@ -135,7 +140,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
             into.Add(new(task, worker, piece.Session, days[piece.Session], piece.From, piece.To));
             if ((terms.Needs & (TaskNeeds.Place | TaskNeeds.Dust)) != 0)
             {
-                floor.TakeWhileWorked(terms, piece.From, piece.To);
+                floor.TakeWhileWorked(terms.Needs, terms.Place, piece.From, piece.To);
             }
         }
 
@@ -150,7 +155,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
     {
         foreach (ref readonly var piece in pieces)
         {
-            floor.TakeWhileWorked(terms, piece.From, piece.To);
+            floor.TakeWhileWorked(terms.Needs, terms.Place, piece.From, piece.To);
             foreach (var worker in fit.Team)
             {
                 var calendar = calendars[worker];

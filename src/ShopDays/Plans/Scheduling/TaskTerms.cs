@@ -2,7 +2,7 @@ namespace ShopDays.Plans.Scheduling;
 
 /// <summary>What of the shop matters to a task, beside the workers' time.</summary>
 [Flags]
-internal enum TaskNeeds
+internal enum TaskNeeds : byte
 {
     /// <summary>Nothing.</summary>
     None = 0,
@@ -21,6 +21,12 @@ internal enum TaskNeeds
 
     /// <summary>What may cut its stretches of work short.</summary>
     Cuts = Heavy | Quiet | Dust | Place,
+
+    /// <summary>What cuts its work short on most days.</summary>
+    OftenCut = Heavy | Quiet,
+
+    /// <summary>What it takes only while it is worked on.</summary>
+    WhileWorked = Dust | Place,
 
     /// <summary>It is a coat, and there is dust.</summary>
     ClearAir = 16,

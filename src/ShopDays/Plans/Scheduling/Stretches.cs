@@ -5,10 +5,10 @@ using System.Runtime.Intrinsics;
 namespace ShopDays.Plans.Scheduling;
 
 /// <summary>
-/// Stretches of one worker's work at one place, as they come. Adding one costs next to nothing; the few who ask look through
-/// all of them, several at a time.
+/// Stretches of time, as they come: of a worker's work at one place, of dust in the air. Adding one costs next to nothing;
+/// the few who ask look through all of them, several at a time.
 /// </summary>
-internal sealed class WorkStretches
+internal sealed class Stretches
 {
     private int[] from = new int[64];
     private int[] to = new int[64];
@@ -16,7 +16,10 @@ internal sealed class WorkStretches
     /// <summary>How many there are; those added last can be taken back.</summary>
     public int Count { get; set; }
 
-    /// <summary>Adds a stretch that overlaps none of the others.</summary>
+    /// <summary>One of them.</summary>
+    public (int From, int To) this[int index] => (from[index], to[index]);
+
+    /// <summary>Adds a stretch.</summary>
     public void Add(int start, int end)
     {
         if (Count + Vector256<int>.Count > from.Length)
@@ -30,7 +33,7 @@ internal sealed class WorkStretches
         Count++;
     }
 
-    /// <summary>The first stretch with a minute in some time.</summary>
+    /// <summary>The first stretch with a minute in some time, of stretches that do not overlap.</summary>
     /// <param name="start">The first minute of the time.</param>
     /// <param name="end">Its end.</param>
     /// <param name="first">Receives what of the stretch lies in the time.</param>
@@ -58,6 +61,32 @@ internal sealed class WorkStretches
             }
 
             return first.From < end;
+        }
+    }
+
+    /// <summary>The last end of all stretches with a minute in some time; the first minute of the time when there is none.</summary>
+    public int LastEnd(int start, int end)
+    {
+        unchecked
+        {
+            ref var starts = ref MemoryMarshal.GetArrayDataReference(from);
+            ref var ends = ref MemoryMarshal.GetArrayDataReference(to);
+            var (earliest, latest) = (Vector256.Create(start), Vector256.Create(end));
+            var (last, lanes) = (earliest, Vector256<int>.Indices);
+            for (var at = 0; at < Count; at += Vector256<int>.Count)
+            {
+                // Behind the last stretch lie others that were taken back.
+                var meet = Vector256.LessThan(Vector256.LoadUnsafe(ref starts, (nuint)at), latest) & Vector256.LessThan(lanes, Vector256.Create(Count - at));
+                last = Vector256.ConditionalSelect(meet, Vector256.Max(last, Vector256.LoadUnsafe(ref ends, (nuint)at)), last);
+            }
+
+            var most = start;
+            for (var lane = 0; lane < Vector256<int>.Count; lane++)
+            {
+                most = Math.Max(most, last[lane]);
+            }
+
+            return most;
         }
     }
 }
