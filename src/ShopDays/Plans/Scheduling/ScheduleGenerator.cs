@@ -68,8 +68,6 @@ internal sealed class ScheduleGenerator
             }
         }
 
-        // What shares a session may have failed first and found a later one.
-        into.Unplaced = -1;
         Finish(into);
         return true;
     }
@@ -87,6 +85,12 @@ internal sealed class ScheduleGenerator
         floor.Remember();
         var placed = PlaceTogether(members, minutes, into, mayRunOver);
         floor.Forget();
+        if (placed)
+        {
+            // One of them may have failed first and found a place in a later session.
+            into.Unplaced = -1;
+        }
+
         return placed;
     }
 
