@@ -34,7 +34,7 @@ public sealed class BoardFillTests
                 }
             }
         },
-        iter: 300);
+        iter: 3000);
 
     [Fact]
     public void What_is_found_within_a_limit_is_no_better_than_what_is_proven() => Boards.Sample(
@@ -93,6 +93,89 @@ public sealed class BoardFillTests
         Candidate[] candidates = [new(5, 4, 10, 1)];
         Assert.Null(new BoardFill(10, 4, candidates, new CostOfCuts(11, 0, 1, 0)).Find(100).Filling);
         Assert.Equal(1, new BoardFill(10, 4, candidates, new CostOfCuts(9, 0, 1, 0)).Find(100).Value);
+    }
+
+    [Fact]
+    public void A_filling_as_long_as_the_board_is_kept_beside_a_shorter_one_of_the_same_blanks()
+    {
+        // Worked out by hand; a crosscut is 1 and 0.5 a width, a rip 2 and 0.25 a length. Two of 3 x 3 and the one of
+        // 7 x 2 make 7 x 5, worth 95 - 2.5 (3 from 3) - 2.5 (6 to length) - 3.75 (rip) = 86.25, or 10 x 5, worth
+        // 95 - 2.5 (3 to length) - 3.75 (rip) - 2.75 (3 to width) - 3.5 (crosscut) = 82.5. Trimmed by a crosscut of 3.5
+        // the first is still worth more, but with one of 9 x 2 beside it (18, rip 4.25) all is 9 x 7 and has to be cut
+        // off the board as well (4.5): 86.25 - 3.5 + 18 - 4.25 - 4.5 = 92. The second needs no cut but the blank's
+        // trim (2) and a rip (4.5): 82.5 + 18 - 6.5 = 94. The other way to 9 x 7, the two of 3 x 3 (63.5) beside the
+        // other two (29 + 18 - 2 - 4.25 = 40.75), is 63.5 + 40.75 - 2.5 - 4.25 - 4.5 = 93.
+        // Cut with its waste there is one more to be had: two rips of the whole board (4.5 each) and four crosscuts
+        // (2.5 twice, 2 twice) free the same four blanks: 113 - 18 = 95.
+        Candidate[] candidates = [new(3, 3, 33, 2), new(7, 2, 29, 1), new(9, 2, 18, 2)];
+        var cuts = new CostOfCuts(1, 0.5, 2, 0.25);
+        Assert.Equal(95, AnyCuts(10, 7, candidates, cuts));
+        foreach (var (hope, detail) in ((double, int)[])[(1, 128), (0.9, 3)])
+        {
+            var filled = new BoardFill(10, 7, candidates, cuts, detail).Find(int.MaxValue, hope: hope);
+            Assert.True(filled.IsProven);
+            Assert.Equal(94, filled.Value);
+            Assert.Equal((10, 7), (filled.Filling!.Length, filled.Filling.Width));
+        }
+    }
+
+    [Fact]
+    public void Cutting_right_across_in_any_way_yields_no_more_when_cuts_are_free_and_no_less_when_they_cost() => Boards.Sample(
+        board =>
+        {
+            var cuts = new CostOfCuts(1, 0.5, 2, 0.25);
+            var free = new BoardFill(board.Length, board.Width, board.Candidates).Find(int.MaxValue);
+            var costly = new BoardFill(board.Length, board.Width, board.Candidates, cuts).Find(int.MaxValue);
+            Assert.Equal(AnyCuts(board.Length, board.Width, board.Candidates, default), free.Value);
+            Assert.True(AnyCuts(board.Length, board.Width, board.Candidates, cuts) >= costly.Value);
+        },
+        iter: 100);
+
+    /// <summary>
+    /// The most of a board by any cuts right across, waste and all: the best of every piece with at most so many of each
+    /// kind, from every cut of it and every way to share them out.
+    /// </summary>
+    private static double AnyCuts(int length, int width, Candidate[] candidates, CostOfCuts cuts)
+    {
+        int[][] shares = [[]];
+        foreach (var one in candidates)
+        {
+            shares = [.. shares.SelectMany(share => Enumerable.Range(0, one.Most + 1).Select(count => (int[])[.. share, count]))];
+        }
+
+        // For every share the pairs of shares that make it up.
+        var pairs = shares.Select(all => (
+            from first in Enumerable.Range(0, shares.Length)
+            where shares[first].Zip(all).All(pair => pair.First <= pair.Second)
+            let rest = Array.FindIndex(shares, share => share.Zip(shares[first], (one, other) => one + other).SequenceEqual(all))
+            select (Near: first, Far: rest)).ToArray()).ToArray();
+        var best = new double[length + 1, width + 1, shares.Length];
+        for (var along = 1; along <= length; along++)
+        {
+            for (var across = 1; across <= width; across++)
+            {
+                for (var all = 0; all < shares.Length; all++)
+                {
+                    var most = candidates.Where((one, kind) => one.Length == along && one.Width == across && shares[all][kind] > 0).Select(one => one.Value).Append(0).Max();
+                    foreach (var (near, far) in pairs[all])
+                    {
+                        for (var at = 1; at < along; at++)
+                        {
+                            most = Math.Max(most, best[at, across, near] + best[along - at, across, far] - cuts.CrosscutOf(across));
+                        }
+
+                        for (var at = 1; at < across; at++)
+                        {
+                            most = Math.Max(most, best[along, at, near] + best[along, across - at, far] - cuts.RipOf(along));
+                        }
+                    }
+
+                    best[along, across, all] = most;
+                }
+            }
+        }
+
+        return best[length, width, shares.Length - 1];
     }
 
     /// <summary>Builds all that can be built, end to end and side by side, until nothing new comes, and takes the best.</summary>

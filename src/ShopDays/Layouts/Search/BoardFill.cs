@@ -17,7 +17,7 @@ internal readonly record struct CostOfCuts(double Crosscut, double CrosscutPerUn
 /// <summary>A board filled.</summary>
 /// <param name="Value">What its candidates are worth less its cuts; 0 when nothing is worth its cuts.</param>
 /// <param name="Filling">How it is cut; null when it is left whole.</param>
-/// <param name="IsProven">Whether nothing is better.</param>
+/// <param name="IsProven">Whether nothing is better that is cut as <see cref="BoardFill"/> cuts.</param>
 internal readonly record struct FilledBoard(double Value, Filling? Filling, bool IsProven);
 
 /// <summary>
@@ -25,6 +25,11 @@ internal readonly record struct FilledBoard(double Value, Filling? Filling, bool
 /// and side by side into larger ones, as long as what is in them and what could at most lie around them is more than the
 /// best that is known (after P. Y. Wang, 1983, and K. V. Viswanathan and A. Bagchi, 1993, from memory).
 /// </summary>
+/// <remarks>
+/// Every piece is trimmed to the least that holds its filling before it is cut on. Where cuts cost nothing, no other way
+/// of cutting right across yields more. Where they cost, one that parts a piece with its waste and trims the parts may
+/// save a little more, and is not looked for.
+/// </remarks>
 internal sealed class BoardFill
 {
     private readonly int length;

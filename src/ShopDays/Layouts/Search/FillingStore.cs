@@ -6,14 +6,15 @@ namespace ShopDays.Layouts.Search;
 /// <summary>
 /// All fillings that a search has made, packed close: their sizes, values, what they are put together from and how many
 /// of each candidate are in them. One that holds the same as another is not taken in when the other does as well in its
-/// place, trimming included.
+/// place.
 /// </summary>
 internal sealed class FillingStore
 {
     /// <summary>Counts are bytes, and two of them are added: more of a kind in one board are not told apart.</summary>
     private const int MostOfKind = 127;
 
-    private readonly CostOfCuts cuts;
+    private readonly bool crosscutsAreFree;
+    private readonly bool ripsAreFree;
     private readonly int block;
     private readonly byte[] most;
     private readonly List<Made> all = [];
@@ -23,7 +24,8 @@ internal sealed class FillingStore
 
     public FillingStore(int kinds, CostOfCuts cuts)
     {
-        this.cuts = cuts;
+        crosscutsAreFree = cuts is { Crosscut: 0, CrosscutPerUnit: 0 };
+        ripsAreFree = cuts is { Rip: 0, RipPerUnit: 0 };
         block = (kinds + Vector<byte>.Count - 1) / Vector<byte>.Count * Vector<byte>.Count;
         most = new byte[block];
         sum = new byte[block];
@@ -105,8 +107,15 @@ internal sealed class FillingStore
         return made.SideBySide ? new Filling.SideBySide(near, far) : new Filling.EndToEnd(near, far);
     }
 
-    private bool DoesAsWell(Made made, int length, int width, double value) => made.Length <= length && made.Width <= width
-        && made.Value - (made.Length < length ? cuts.CrosscutOf(width) : 0) - (made.Width < width ? cuts.RipOf(made.Length) : 0) >= value;
+    /// <summary>Whether what is there can stand wherever the new one can, and nothing is lost by it.</summary>
+    /// <remarks>
+    /// A shorter one may need a crosscut that a longer one is spared, and not only once and here: after every filling that
+    /// is put beside it there may be one more, across all of them. So it does as well only where crosscuts cost nothing.
+    /// The same is true of a narrower one and rips.
+    /// </remarks>
+    private bool DoesAsWell(Made made, int length, int width, double value) => made.Value >= value
+        && (made.Length == length || (made.Length < length && crosscutsAreFree))
+        && (made.Width == width || (made.Width < width && ripsAreFree));
 
     private int Add(Made made)
     {
