@@ -40,8 +40,9 @@ internal sealed class BlockMoves
 
     /// <summary>Searches.</summary>
     /// <param name="budget">Schedules to make, 1 or more.</param>
+    /// <param name="patience">After how many moves that gain nothing it is enough.</param>
     /// <returns>The best order; null when the calendars end before the work.</returns>
-    public int[]? Find(int budget)
+    public int[]? Find(int budget, int patience = int.MaxValue)
     {
         Best = Score();
         if (Best == ScheduleScore.None)
@@ -54,11 +55,13 @@ internal sealed class BlockMoves
             return order;
         }
 
-        while (Tried < budget)
+        var inVain = 0;
+        while (Tried < budget && inVain < patience)
         {
             var (from, to) = DrawMove();
             Move(from, to);
             var moved = Score();
+            inVain = moved < Best ? 0 : inVain + 1;
             if (moved <= Best)
             {
                 Best = moved;

@@ -10,6 +10,9 @@ namespace ShopDays.Plans.Searching;
 /// <param name="Tried">How many schedules were made.</param>
 internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[]? Blocks, int Tried)
 {
+    /// <summary>When none can finish sooner, after how many moves that save no day and no turn the plan is good enough.</summary>
+    private const int MovesInVain = 1000;
+
     /// <summary>
     /// Looks for the order of all work of a request. What gives way is put behind the rest as that would be done alone, so
     /// that it cannot move any of it; then the place of each of its blocks among themselves is looked for.
@@ -68,7 +71,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
                 // Breeding cares for the finish; moves one at a time then find like work to put together.
                 var moves = new BlockMoves(problem, [], bred, request.Seed);
                 var left = Math.Max(1, budget - search.Tried);
-                var blocks = moves.Find(search.IsAtBound ? Math.Min(left, search.Tried) : left)!;
+                var blocks = moves.Find(left, search.IsAtBound ? MovesInVain : int.MaxValue)!;
                 var tried = search.Tried + inTurn.Tried + moves.Tried + alone.Sum(one => one.Tried);
                 var first = new FoundOrder(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
                 return alone.Count == 0 ? first : first.WithRoomForDates(request);
@@ -85,7 +88,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
 
     /// <summary>
     /// Where a date is not kept in as many courses as is asked for, looks once more, with half as many schedules and dates
-    /// that are nearer by the room it takes; the better of the two by its chances is kept.
+    /// that are nearer by the room it takes; the better of the two by its chances is kept, unless it gives up a date that the first would keep.
     /// </summary>
     public FoundOrder WithRoomForDates(PlanRequest request)
     {
@@ -98,7 +101,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
         var nearer = kept.WithRoom(Problem);
         var search = new ScheduleSearch(nearer, request.Seed) { Known = [Blocks!] };
         var blocks = new RisingOrder(nearer, KindsOf(request)).Of(search.Find(Part(request.Budget, 2))!);
-        var better = new KeptDates(request, Problem, blocks).Missing < kept.Missing;
+        var better = new KeptDates(request, Problem, blocks).IsBetterThan(kept);
         return this with { Blocks = better ? blocks : Blocks, Tried = Tried + search.Tried };
     }
 
