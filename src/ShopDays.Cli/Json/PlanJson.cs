@@ -74,6 +74,7 @@ internal static class PlanJson
     {
         At = JsonAnswer.Time(bound.At),
         bound.Kind,
+        Binds = bound.Binds.Select(one => new { one.Kind, Task = one.Task?.Name, Without = JsonAnswer.Time(one.Without) }),
         From = bound.From is { } from ? JsonAnswer.Time(from) : null,
         By = bound.By is { } by ? JsonAnswer.Time(by) : null,
         NeededMinutes = bound.Needed is { } needed ? JsonAnswer.Minutes(needed) : (double?)null,

@@ -91,8 +91,11 @@ public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime St
 /// <param name="Reason">What binds, in a maker's words.</param>
 public sealed record PlanBound(ZonedDateTime At, string Reason)
 {
-    /// <summary>What binds, in a word or two: waits, an appointment, a not-before date, a single task, a row of work, worked hours, heavy work, noisy work, or clamps and bench.</summary>
+    /// <summary>What binds, in a word or two: waits, an appointment, a not-before date, a single task, a row of work, people together, worked hours, heavy work, noisy work, or clamps and bench.</summary>
     public string Kind { get; init; } = "";
+
+    /// <summary>All that the bound rests on, what weighs most first: it would be sooner without any of these. None where there is only the work itself, or where two things bind alike.</summary>
+    public IReadOnlyList<BindingLimit> Binds { get; init; } = [];
 
     /// <summary>The row of tasks that takes so long, or all those that share too few hours or things.</summary>
     public IReadOnlyList<ShopTask> Tasks { get; init; } = [];
@@ -109,3 +112,9 @@ public sealed record PlanBound(ZonedDateTime At, string Reason)
     /// <summary>What there is from the one to the other, in the same measure; as much as is needed when what binds lies before or after other work.</summary>
     public WorkTime? There { get; init; }
 }
+
+/// <summary>One of the things that a bound rests on.</summary>
+/// <param name="Kind">What it is, in the words of <see cref="PlanBound.Kind"/>.</param>
+/// <param name="Task">The task whose date it is; null for all else.</param>
+/// <param name="Without">The bound if it were not for this.</param>
+public sealed record BindingLimit(string Kind, ShopTask? Task, ZonedDateTime Without);

@@ -13,7 +13,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
     /// <summary>Writes the plan.</summary>
     public Plan Write(Schedule schedule, int tried)
     {
-        var bound = ScheduleBound.Of(problem);
+        var bound = BoundProof.Of(request, hours, problem, work);
         return new()
         {
             Sessions = [.. Sessions(schedule)],
@@ -21,7 +21,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
             Finishes = [.. schedule.Finishes.ToArray().Select(hours.At)],
-            LowerBound = new BoundWriter(request, hours, problem, work).Write(bound),
+            LowerBound = new BoundWriter(request, hours, work).Write(bound),
             ShopDays = schedule.ShopDays,
             Changeovers = schedule.Changeovers,
             Schedules = tried,

@@ -25,7 +25,7 @@ internal static class ProblemCompiler
             .ToList();
         var after = waits.ToLookup(one => one.Task, one => one.Wait);
         var closing = work.ClosingWaits.ToLookup(one => one.After, one => MinutesOf(one.Wait.Duration));
-        var opening = work.Each((order, place) => OpeningsOf(order, hours).Select(one => (Task: work.NumberOf(place, one.Task), one.Minute))).ToLookup(one => one.Task, one => one.Minute);
+        var opening = OpeningOf(request, hours, work);
         var benchMatters = request.Limits.Benches < request.Calendars.Count
             || waits.Exists(one => one.Wait.HoldsBench)
             || request.Orders.Any(order => order.UnderWay?.Held.Any(one => one.BenchUntil is not null) == true);
@@ -54,12 +54,19 @@ internal static class ProblemCompiler
             IsDusty = one.Task.IsDusty,
             WetAfter = MinutesOf(one.Task.DustFreeAfter),
             SetupKey = keys[one.Task.SetupKey],
-            NotBefore = opening[number].Append(hours.BeginOf(request.Orders[one.Order])).Append(hours.DatesOf(one.Task).NotBefore).Max(),
+            NotBefore = Math.Max(opening[number], hours.DatesOf(one.Task).NotBefore),
             StartBy = Math.Max(0, hours.DatesOf(one.Task).StartBy),
             WaitAtEnd = closing[number].DefaultIfEmpty().Max(),
             Place = benchMatters && IsAtBench(one.Task) && !after[number].Any(wait => wait.HoldsBench) ? Bench : -1,
             Holds = [.. HoldsOf(one.Task, [.. after[number]], clamps, floor.Length > 0)],
         };
+    }
+
+    /// <summary>The first minute in which each task may begin but for its own date: that of its order, or the end of what holds it back.</summary>
+    public static int[] OpeningOf(PlanRequest request, OpenHours hours, WorkInHand work)
+    {
+        var waits = work.Each((order, place) => OpeningsOf(order, hours).Select(one => (Task: work.NumberOf(place, one.Task), one.Minute))).ToLookup(one => one.Task, one => one.Minute);
+        return [.. work.Tasks.Select((one, number) => waits[number].Append(hours.BeginOf(request.Orders[one.Order])).Max())];
     }
 
     /// <summary>Tasks of an order, by their ids, that something from before holds back, and until when: what is waited for from its beginning, and waits after work that is done.</summary>

@@ -50,7 +50,7 @@ public sealed class DatedWorkTests
             ("appointment", "an appointment: \"client chooses\" is fixed for Tue 2 Mar, 09:45, and takes until then"),
             Bound(new AJob().Task("client chooses", 30, task => task with { Appointed = new(new(2027, 3, 2), new(9, 45)) })));
         Assert.Equal(
-            ("appointment", "an appointment: \"glass is fitted\" is fixed for Wed 3 Mar, and the row of 2 tasks from there to \"wax\" takes until then"),
+            ("appointment", "an appointment: \"glass is fitted\" is fixed for Wed 3 Mar, and the row of 2 tasks from there to \"wax\" takes until then; it would be Tue 2 Mar but for the date of \"glass is fitted\", or Wed 3 Mar with no waits"),
             Bound(new AJob().Task("glass is fitted", 30, task => task with { Appointed = new(new(2027, 3, 3)) }).Task("wax", 30).Then("glass is fitted", "wax", Sets)));
         Assert.Equal(
             ("not-before date", "a date: \"drill\" does not begin before Thu 4 Mar, and takes until then"),

@@ -95,9 +95,10 @@ internal sealed class BoundHeads
                 continue;
             }
 
-            ready[task] = Math.Min(CompiledCalendar.Never, load.Capacity.Filled(from, work) + leastLag);
+            var filled = load.Capacity.Filled(from, work);
+            ready[task] = Math.Min(CompiledCalendar.Never, filled + leastLag);
             heldBy[task] = -1;
-            cause[task] = new(load.Kind, [.. those[..(one + 1)]], from, ready[task], work, work);
+            cause[task] = new(load.Kind, [.. those[..(one + 1)]], from, filled, work, work);
         }
     }
 }

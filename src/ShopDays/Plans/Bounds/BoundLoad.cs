@@ -20,6 +20,12 @@ internal enum BoundKind
 
     /// <summary>The longest way of work and waits.</summary>
     Waits,
+
+    /// <summary>An appointment, or a date before which a task does not begin.</summary>
+    Date,
+
+    /// <summary>Those whom a task takes at the same time, and who are seldom there together.</summary>
+    Together,
 }
 
 /// <summary>What all tasks together ask of something of which there is only so much.</summary>

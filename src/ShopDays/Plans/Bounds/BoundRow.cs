@@ -45,6 +45,14 @@ internal sealed class BoundRow
     /// <summary>The same at length.</summary>
     public string Reason { get; }
 
+    /// <summary>Whether what holds a task with a date is its appointment.</summary>
+    public static bool IsAppointed(ShopTask task) => task.Appointed is { } fixedFor && (task.NotBefore is not { } date || fixedFor.On >= date);
+
+    /// <summary>The appointment or the date of a task that has one, in words.</summary>
+    public static string DateOf(ShopTask task) => IsAppointed(task)
+        ? $"an appointment: \"{task.Name}\" is fixed for {Words(task.Appointed!.Value)}"
+        : $"a date: \"{task.Name}\" does not begin before {Day.Format(task.NotBefore!.Value)}";
+
     private string Row => string.Create(CultureInfo.InvariantCulture, $"{tasks.Length} tasks from {NameOf(tasks[0])} to {NameOf(tasks[^1])}");
 
     /// <summary>The first task's own appointment or date, where there are hours before it that it does not let be used.</summary>
@@ -57,10 +65,7 @@ internal sealed class BoundRow
                 return null;
             }
 
-            var isAppointed = First.Appointed is { } fixedFor && (First.NotBefore is not { } date || fixedFor.On >= date);
-            return isAppointed
-                ? ("appointment", $"an appointment: {NameOf(tasks[0])} is fixed for {Words(First.Appointed!.Value)}")
-                : ("not-before date", $"a date: {NameOf(tasks[0])} does not begin before {Day.Format(First.NotBefore!.Value)}");
+            return (IsAppointed(First) ? "appointment" : "not-before date", DateOf(First));
         }
     }
 

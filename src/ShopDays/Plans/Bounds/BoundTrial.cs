@@ -97,7 +97,7 @@ internal sealed class BoundTrial
 
             lateEnd[task] = load.Capacity.Emptied(by, work) - leastLag;
             heldBy[task] = -1;
-            cause[task] = new(load.Kind, [.. those[..(one + 1)]], lateEnd[task] + leastLag, by, work, work);
+            cause[task] = new(load.Kind, [.. those[..(one + 1)]], lateEnd[task] + leastLag, by, work, work, IsBehind: true);
         }
     }
 

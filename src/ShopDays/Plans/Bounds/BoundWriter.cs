@@ -1,21 +1,26 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
+using NodaTime;
 using ShopDays.Measures;
-using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans.Bounds;
 
 /// <summary>Says in a maker's words why nothing can finish before the bound.</summary>
-internal sealed class BoundWriter(PlanRequest request, OpenHours hours, ScheduleProblem problem, WorkInHand work)
+internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHand work)
 {
+    /// <summary>More than these are not said, though all are counted.</summary>
+    private const int MostSaid = 4;
+
     /// <summary>Writes it.</summary>
-    public PlanBound Write(Bound bound)
+    public PlanBound Write(BoundProof proof)
     {
-        var cause = bound.Cause;
-        var (kind, reason) = Binding(cause);
-        return new(hours.At(bound.Minute), reason)
+        var (bound, cause) = (proof.Bound, proof.Bound.Cause);
+        var (kind, reason) = Binding(proof);
+        return new(hours.At(bound.Minute), reason + Together(proof))
         {
             Kind = kind,
+            Binds = [.. proof.Ties.Select(tie => new BindingLimit(KindOf(tie), tie.Task < 0 ? null : work.Tasks[tie.Task].Task, hours.At(tie.Without)))],
             Tasks = [.. cause.Tasks.Select(task => work.Tasks[task].Task)],
             From = hours.At(cause.From),
             By = hours.At(Math.Max(cause.From, cause.To)),
@@ -24,12 +29,26 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, Schedule
         };
     }
 
-    private (string Kind, string Reason) Binding(BoundCause cause)
+    /// <summary>What the cause says of itself, unless something else weighs more.</summary>
+    private (string Kind, string Reason) Binding(BoundProof proof)
+    {
+        var cause = proof.Bound.Cause;
+        var told = Told(cause, proof);
+        var own = proof.Ties.Where(tie => IsTold(tie, cause)).Select(tie => tie.Without).DefaultIfEmpty(proof.Bound.Minute).Min();
+        return proof.Ties.IsEmpty || proof.Ties[0].Without >= own ? told : Weighing(proof.Ties[0], proof);
+    }
+
+    /// <summary>Whether what the cause says of itself tells of a limit.</summary>
+    private static bool IsTold(BoundTie tie, BoundCause cause) => cause.Kind == BoundKind.Waits
+        ? tie.Kind == BoundKind.Waits || tie.Task == cause.Tasks[0]
+        : tie.Kind == cause.Kind;
+
+    private (string Kind, string Reason) Told(BoundCause cause, BoundProof proof)
     {
         switch (cause.Kind)
         {
             case BoundKind.Waits:
-                var row = new BoundRow(problem, hours, work, cause.Tasks);
+                var row = new BoundRow(proof.Problem, hours, work, cause.Tasks);
                 return (row.Kind, row.Reason);
 
             case BoundKind.WorkedHours:
@@ -49,6 +68,63 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, Schedule
         }
     }
 
+    /// <summary>A limit that weighs more than what the cause speaks of.</summary>
+    private (string Kind, string Reason) Weighing(BoundTie tie, BoundProof proof) => (KindOf(tie), tie.Kind switch
+    {
+        BoundKind.Date => $"{BoundRow.DateOf(work.Tasks[tie.Task].Task)}, and what comes with it and after it takes until then",
+        BoundKind.Together => $"people together: {ForSeveral(proof)} not there together soon enough to finish sooner",
+        BoundKind.Waits => "waits: with those between the tasks it takes until then",
+        BoundKind.HeavyWork => $"heavy work under its cap: at {HeavyPerDay} a day it takes until then",
+        BoundKind.NoisyWork => "noisy work: it has to keep to the hours that are not quiet, and takes until then",
+        BoundKind.Things => "clamps and bench: what must be kept in use takes until then",
+        BoundKind.WorkedHours => "worked hours: the sessions do not hold all the work sooner",
+        _ => throw new UnreachableException(),
+    });
+
+    private string ForSeveral(BoundProof proof)
+    {
+        var those = Enumerable.Range(0, proof.Problem.Tasks.Length).Where(task => proof.Problem.Tasks[task].Crew > 1).ToList();
+        return those.Count == 1
+            ? $"\"{work.Tasks[those[0]].Task.Name}\" takes {proof.Problem.Tasks[those[0]].Crew}, who are"
+            : $"{those.Count} tasks take several at the same time, who are";
+    }
+
+    /// <summary>Where several things bind, what each of them costs.</summary>
+    private string Together(BoundProof proof)
+    {
+        if (proof.Ties.Length < 2)
+        {
+            return "";
+        }
+
+        var said = proof.Ties.Take(MostSaid).Select((tie, place) => $"{(place == 0 ? "it would be " : "")}{WhenOf(tie.Without, proof.Bound.Minute)} {WithoutIt(tie)}").ToImmutableArray();
+        return $"; {string.Join(", ", said[..^1])}, or {said[^1]}";
+    }
+
+    private string WithoutIt(BoundTie tie) => tie.Kind switch
+    {
+        BoundKind.Date => $"but for the date of \"{work.Tasks[tie.Task].Task.Name}\"",
+        BoundKind.Together => "with a helper always at hand",
+        BoundKind.Waits => "with no waits",
+        BoundKind.HeavyWork => "with no cap on heavy work",
+        BoundKind.NoisyWork => "with no quiet hours",
+        BoundKind.Things => "with clamps and bench enough",
+        BoundKind.WorkedHours => "with hours enough for all the work",
+        _ => throw new UnreachableException(),
+    };
+
+    private string KindOf(BoundTie tie) => tie.Kind switch
+    {
+        BoundKind.Date => BoundRow.IsAppointed(work.Tasks[tie.Task].Task) ? "appointment" : "not-before date",
+        BoundKind.Together => "people together",
+        BoundKind.Waits => "waits",
+        BoundKind.HeavyWork => "heavy work",
+        BoundKind.NoisyWork => "noisy work",
+        BoundKind.Things => "clamps and bench",
+        BoundKind.WorkedHours => "worked hours",
+        _ => throw new UnreachableException(),
+    };
+
     /// <summary>Each worker's where they differ.</summary>
     private string HeavyPerDay => string.Join(" and ", request.Calendars.Select(calendar => request.Limits.HeavyPerDayOf(calendar.Worker)).Distinct().OrderDescending().Select(WorkTimeText.Write));
 
@@ -61,13 +137,26 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, Schedule
         }
 
         var (needed, there) = (WorkTimeText.Write(WorkTime.FromMinutes(cause.Needed)), WorkTimeText.Write(WorkTime.FromMinutes(cause.There)));
-        var (from, by) = (DateOf(cause.From), DateOf(Math.Max(cause.From, cause.To)));
-        return cause.Needed > cause.There
-            ? $" ({needed} of it cannot begin before {from}, and to finish sooner would have to be done by {by}, where the sessions between hold {there}{how})"
-            : string.Equals(from, by, StringComparison.Ordinal)
-                ? $" ({needed} of it fills what there is on {from} at the earliest; all else comes before or after that)"
-                : $" ({needed} of it fills what there is from {from} to {by} at the earliest; all else comes before or after that)";
+        if (cause.Needed > cause.There)
+        {
+            return $" ({needed} of it cannot begin before {DateOf(cause.From)}, and to finish sooner would have to be done by {DateOf(Math.Max(cause.From, cause.To))}, where the sessions between hold {there}{how})";
+        }
+
+        var (from, by) = (hours.At(cause.From), hours.At(cause.To));
+        var between = $"{Moment(from)} to {(from.Date == by.Date ? ClockOf(by) : Moment(by))}";
+        return cause.IsBehind
+            ? $" ({needed} of it comes after the rest, and to finish sooner would have all there is from {between}, which is too late for what comes before)"
+            : $" ({needed} of it that comes before the rest takes all there is from {between} at the earliest)";
     }
+
+    /// <summary>The day, or on the day of another minute the time.</summary>
+    private string WhenOf(int minute, int other) => hours.At(minute) is var at && at.Date == hours.At(other).Date
+        ? $"{ClockOf(at)} that day"
+        : DateOf(minute);
+
+    private static string Moment(ZonedDateTime at) => $"{at.Date.ToString("ddd d MMM", CultureInfo.InvariantCulture)}, {ClockOf(at)}";
+
+    private static string ClockOf(ZonedDateTime at) => at.TimeOfDay.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     private string DateOf(int minute) => hours.At(minute).Date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans.Bounds;
@@ -8,15 +9,20 @@ namespace ShopDays.Plans.Bounds;
 /// </summary>
 internal static class ScheduleBound
 {
+    private static readonly ImmutableHashSet<BoundKind> None = [];
+
     /// <summary>The bound on the finish of all work.</summary>
-    public static Bound Of(ScheduleProblem problem) => Of(problem, -1, problem.Orders.Max(order => order.FinishedFrom));
+    public static Bound Of(ScheduleProblem problem) => Of(problem, None);
+
+    /// <summary>The same where there is no end of some things: what all tasks together ask of them is left out.</summary>
+    public static Bound Of(ScheduleProblem problem, IReadOnlySet<BoundKind> leftOut) => Of(problem, -1, problem.Orders.Max(order => order.FinishedFrom), leftOut);
 
     /// <summary>The bound on the finish of one order, whatever becomes of the others.</summary>
-    public static Bound OfOrder(ScheduleProblem problem, int order) => Of(problem, order, problem.Orders[order].FinishedFrom);
+    public static Bound OfOrder(ScheduleProblem problem, int order) => Of(problem, order, problem.Orders[order].FinishedFrom, None);
 
-    private static Bound Of(ScheduleProblem problem, int order, int finishedFrom)
+    private static Bound Of(ScheduleProblem problem, int order, int finishedFrom, IReadOnlySet<BoundKind> leftOut)
     {
-        IReadOnlyList<BoundLoad> loads = [.. BoundLoad.Of(problem)];
+        IReadOnlyList<BoundLoad> loads = [.. BoundLoad.Of(problem).Where(load => !leftOut.Contains(load.Kind))];
         var heads = new BoundHeads(problem, loads);
         var cause = new BoundCause(BoundKind.Waits, [], finishedFrom, finishedFrom, 0, 0);
         var refuted = finishedFrom - 1;
