@@ -10,7 +10,10 @@ internal static class Changed
         Of(problem, [.. problem.Tasks.Select(change)], problem.Precedences, problem.HeavyPerDay);
 
     /// <summary>With caps on heavy work that are some minutes at least.</summary>
-    public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, int minutes) => Of(problem, problem.Tasks, problem.Precedences, problem.HeavyPerDay.AtLeast(minutes));
+    public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, int minutes) => HeavyPerDay(problem, problem.HeavyPerDay.AtLeast(minutes));
+
+    /// <summary>With other caps on heavy work.</summary>
+    public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, HeavyCaps caps) => Of(problem, problem.Tasks, problem.Precedences, caps);
 
     /// <summary>With other waits.</summary>
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>

@@ -28,7 +28,7 @@ public sealed class SmallShopTests
             var best = BestOfAllOrders(problem, []);
             Assert.Equal(best, search.BestScore.Finish);
             Assert.True(ScheduleBound.Of(problem).Minute <= best);
-        }, iter: 60);
+        }, iter: 200);
 
     private static CompiledCalendar Calendar((int Gap, int Length)[] sessions)
     {

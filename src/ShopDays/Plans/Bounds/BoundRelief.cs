@@ -33,7 +33,7 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
     public BoundRelief Without((BoundKind Kind, int Task) limit) => limit.Kind switch
     {
         BoundKind.Things or BoundKind.WorkedHours => this with { LeftOut = LeftOut.Add(limit.Kind) },
-        BoundKind.HeavyWork => With(Problem.Tasks, Problem.Precedences, HeavyCaps.None) with { LeftOut = LeftOut.Add(limit.Kind) },
+        BoundKind.HeavyWork => this with { Problem = Changed.HeavyPerDay(Problem, HeavyCaps.None), LeftOut = LeftOut.Add(limit.Kind) },
         BoundKind.NoisyWork => Each((task, _) => task with { IsNoisy = false }),
 
         // One who is always at hand helps with it.
@@ -44,20 +44,16 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
 
     private BoundRelief WithoutWaits()
     {
-        var tasks = Problem.Tasks.Select((task, number) => task with
+        var unlinked = Changed.Waits(Problem, static _ => 0);
+        var problem = Changed.Tasks(unlinked, (task, number) => task with
         {
             // A date of its own is not a wait; what is waited for from the beginning is.
             NotBefore = task.NotBefore > Openings[number] ? task.NotBefore : Begins[number],
             WaitAtEnd = 0,
             Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = 0, MinutesBefore = 0 })],
         });
-        return With([.. tasks], [.. Problem.Precedences.Select(one => one with { Lag = 0, Days = 0 })], Problem.HeavyPerDay) with { Openings = Begins };
+        return this with { Problem = problem, Openings = Begins };
     }
 
-    private BoundRelief Each(Func<CompiledTask, int, CompiledTask> change) => With([.. Problem.Tasks.Select(change)], Problem.Precedences, Problem.HeavyPerDay);
-
-    private BoundRelief With(IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, HeavyCaps heavyPerDay) => this with
-    {
-        Problem = new(tasks, precedences, Problem.Workers, Problem.Capacities, heavyPerDay, Problem.Changeover, Problem.Standing, Problem.Orders, Problem.Clock),
-    };
+    private BoundRelief Each(Func<CompiledTask, int, CompiledTask> change) => this with { Problem = Changed.Tasks(Problem, change) };
 }

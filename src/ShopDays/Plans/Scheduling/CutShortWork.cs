@@ -62,7 +62,7 @@ internal sealed class CutShortWork
 
                 session = found.Session;
                 var (start, end) = (found.From, found.To);
-                var cuts = bars[session] & item.Needs & ~TaskNeeds.Heavy;
+                var cuts = bars[session] & item.Needs;
                 if ((cuts & TaskNeeds.Quiet) != 0)
                 {
                     if (loud.Most[session] < least)

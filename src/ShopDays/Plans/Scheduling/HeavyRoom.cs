@@ -18,10 +18,10 @@ internal sealed class HeavyRoom
         this.perDay = perDay;
         var days = calendar.Day;
         sameDay = new (int, int)[calendar.Count];
-        for (var session = 0; session < sameDay.Length; session++)
+        for (var (first, session) = (0, 0); session < sameDay.Length; session++)
         {
-            var day = days[session];
-            sameDay[session] = (days.IndexOf(day), days.LastIndexOf(day));
+            first = days[session] == days[first] ? first : session;
+            sameDay.AsSpan(first..(session + 1)).Fill((first, session));
         }
 
         left = new int[calendar.Count];

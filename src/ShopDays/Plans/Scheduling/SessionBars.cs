@@ -1,7 +1,7 @@
 namespace ShopDays.Plans.Scheduling;
 
 /// <summary>
-/// What may cut work short in each session of a worker: a cap, quiet hours, a wet coat, a place that is kept. Where nothing is
+/// What may cut work short in each session of a worker, beside the cap on heavy work: quiet hours, a wet coat, a place that is kept. Where nothing is
 /// barred nobody has to look closer. What is given back stays barred, so that somebody looks in vain.
 /// </summary>
 internal sealed class SessionBars
@@ -9,7 +9,7 @@ internal sealed class SessionBars
     private readonly CompiledCalendar calendar;
     private readonly TaskNeeds[] always;
 
-    /// <summary>Nothing barred but heavy work, and noise in quiet hours.</summary>
+    /// <summary>Nothing barred but noise in quiet hours.</summary>
     public SessionBars(CompiledCalendar calendar)
     {
         this.calendar = calendar;
@@ -19,19 +19,13 @@ internal sealed class SessionBars
             Bar(TaskNeeds.Quiet, quiet.From, quiet.To);
         }
 
-        // A cap on heavy work is there on every day.
-        for (var session = 0; session < Sessions.Length; session++)
-        {
-            Sessions[session] |= TaskNeeds.Heavy;
-        }
-
         always = [.. Sessions];
     }
 
     /// <summary>What may be barred in each session.</summary>
     public TaskNeeds[] Sessions { get; }
 
-    /// <summary>Nothing barred but heavy work, and noise in quiet hours.</summary>
+    /// <summary>Nothing barred but noise in quiet hours.</summary>
     public void Reset() => always.CopyTo(Sessions, 0);
 
     /// <summary>Bars something from a minute to another, which is not included.</summary>

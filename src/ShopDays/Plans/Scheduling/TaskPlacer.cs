@@ -138,7 +138,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         foreach (ref readonly var piece in pieces)
         {
             into.Add(new(task, worker, piece.Session, days[piece.Session], piece.From, piece.To));
-            if ((terms.Needs & (TaskNeeds.Place | TaskNeeds.Dust)) != 0)
+            if ((terms.Needs & TaskNeeds.WhileWorked) != 0)
             {
                 floor.TakeWhileWorked(terms.Needs, terms.Place, piece.From, piece.To);
             }

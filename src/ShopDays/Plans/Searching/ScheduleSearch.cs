@@ -9,7 +9,8 @@ internal readonly record struct SearchPoint(int Tried, ScheduleScore Best);
 
 /// <summary>
 /// Looks for a good order of work: first by rules and by chance in their favour, then by breeding from what was found,
-/// forwards and backwards in turns, and once that brings nothing more, again with more drafts. One seed gives one answer.
+/// forwards and backwards in turns, and once that brings nothing more, again with more drafts. Where the budget has room for
+/// every order there is, all are tried instead. One seed gives one answer.
 /// </summary>
 /// <remarks>
 /// Two populations, of schedules pushed to their beginning and to their end, bred from each other: D. Debels and
@@ -84,6 +85,12 @@ internal sealed class ScheduleSearch
             return null;
         }
 
+        if (EveryOrder.IsWithin(problem, budget - Tried))
+        {
+            TryAll(population);
+            return ways.Best.ToArray();
+        }
+
         for (var pair = begun; pair < population.Pairs && MayGoOn(budget); pair++)
         {
             BeginByChance(population, pair);
@@ -136,6 +143,21 @@ internal sealed class ScheduleSearch
         }
 
         return begun.Count;
+    }
+
+    /// <summary>Few orders are soon gone through, and no breeding is as sure.</summary>
+    private void TryAll(DraftPopulation population)
+    {
+        foreach (var one in EveryOrder.Of(problem))
+        {
+            if (IsAtBound || !GoesOn())
+            {
+                return;
+            }
+
+            population.Begin(0, one);
+            Tell();
+        }
     }
 
     private void BeginByChance(DraftPopulation population, int pair)
