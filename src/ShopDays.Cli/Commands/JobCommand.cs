@@ -51,7 +51,7 @@ internal sealed class JobCommand
     /// <param name="answer">What to do with what was asked for; gives the exit code.</param>
     public void AnswerWith(Func<Question, int> answer) => Command.SetAction(parsed =>
     {
-        var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory());
+        var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory(), clock.GetCurrentInstant());
         if (reading.Read is not { } read)
         {
             foreach (var finding in reading.Findings)
@@ -66,6 +66,11 @@ internal sealed class JobCommand
             }
 
             return ExitCode.No;
+        }
+
+        foreach (var doubt in reading.Doubts)
+        {
+            screen.Error.WriteLine(doubt);
         }
 
         var rates = LearnedRates.Of(read.Folder, read.Shop, read.Operations, clock, parsed.GetValue(priorOnly));

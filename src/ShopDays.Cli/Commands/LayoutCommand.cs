@@ -4,6 +4,7 @@ using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Paper.Svg;
 using ShopDays.Cli.Terminal;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands;
 
@@ -34,14 +35,16 @@ internal sealed class LayoutCommand(Screen screen, IClock clock) : IShopCommand
             }
 
             var workings = asked.Workings;
+            var movements = Movement.Of(workings.Read.Job, workings.Layout, workings.Read.Waits);
             var written = folder is null ? [] : Save(folder, workings);
             if (asked.AsJson)
             {
-                JsonAnswer.Write(asked.Screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Located.Format, workings.Rates.Behind));
+                JsonAnswer.Write(asked.Screen.Out, LayoutJson.Of(workings.Layout, workings.Read.Job, movements, workings.Read.Located.Format, workings.Rates.Behind));
             }
             else
             {
                 LayoutPrint.Print(asked.Screen, workings.Read.Job.Name, workings.Layout, workings.Preference, workings.Read.Located.Format);
+                DrynessPrint.Print(asked.Screen, workings.Read.Job, movements, workings.Read.Located.Format);
                 TimesPrint.Print(asked.Screen, workings.Rates.Behind);
                 LayoutPrint.PrintWritten(asked.Screen, written);
             }

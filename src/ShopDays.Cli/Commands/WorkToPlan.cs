@@ -49,6 +49,8 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
             Forecast = told.Answer.Forecast,
             Cautions = told.Cautions,
             Remarks = Made.Remarks,
+            Movements = Movement.Of(workings.Read.Job, workings.Layout, workings.Read.Waits),
+            Verdicts = DrynessWords.Verdicts(workings.Read.Job, workings.Layout.ToCut.Select(board => board.Board), workings.Read.Waits),
             UnusedHours = told.UnusedHours,
             Rest = told.Rest,
             Made = made,

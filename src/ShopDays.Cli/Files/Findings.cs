@@ -1,9 +1,10 @@
 namespace ShopDays.Cli.Files;
 
-/// <summary>Collects the mistakes of all files that are read for one command.</summary>
+/// <summary>Collects the mistakes of all files that are read for one command, and what is doubtful in them.</summary>
 internal sealed class Findings
 {
     private readonly List<Finding> all = [];
+    private readonly List<Finding> doubts = [];
     private readonly List<string> files = [];
 
     /// <summary>Whether there is none.</summary>
@@ -25,6 +26,18 @@ internal sealed class Findings
             all.Add(finding);
         }
     }
+
+    /// <summary>Adds what is likely to be a slip and can still be worked with.</summary>
+    public void Doubt(Finding finding)
+    {
+        if (!doubts.Contains(finding))
+        {
+            doubts.Add(finding);
+        }
+    }
+
+    /// <summary>What is doubtful, in the order of reading.</summary>
+    public IReadOnlyList<Finding> Doubts => doubts;
 
     /// <summary>Whether there is one at a place.</summary>
     public bool Has(Place place) => all.Exists(one => one.Place == place);

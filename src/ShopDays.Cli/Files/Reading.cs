@@ -20,4 +20,7 @@ internal sealed record Reading
 
     /// <summary>Moisture of stock without a reading: what it comes to in the shop's air, if the shop file says what that is.</summary>
     public MoistureContent Stacked { get; init; } = Board.AirDry;
+
+    /// <summary>The air that timber lies in; null when the shop file does not say.</summary>
+    public YearAir? Air { get; init; }
 }

@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Files.Jobs;
 using ShopDays.Layouts;
 using ShopDays.Parts;
@@ -53,15 +54,16 @@ internal sealed record ShopAndJob
     /// <summary>Reads the files of a shop and one job; the mistakes of all of them come together.</summary>
     /// <param name="job">The job as typed: a path or a name.</param>
     /// <param name="currentFolder">Where the maker stands.</param>
+    /// <param name="now">The moment; null where none of it matters.</param>
     /// <exception cref="FileTroubleException">A file is missing or cannot be read.</exception>
-    public static ShopAndJobReading Read(string job, string currentFolder)
+    public static ShopAndJobReading Read(string job, string currentFolder, Instant? now = null)
     {
         var (folder, jobPath) = ShopFolder.FindJob(job, currentFolder);
         var findings = new Findings();
         var operations = RatesFile.OperationsIn(folder, findings);
         var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings);
         var source = folder.Read(jobPath);
-        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits), findings);
+        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits, now is { } moment && shop.Shop is { } there ? moment.InZone(there.Place.Zone).Date : null), findings);
         var sawnPath = Sawn.SawnFile.PathFor(jobPath);
         var sawn = located is not null && File.Exists(sawnPath) ? Sawn.SawnFile.Read(folder.Read(sawnPath), located, findings) : [];
         return findings.AreNone
@@ -78,12 +80,16 @@ internal sealed record ShopAndJob
                     Species = BuiltIn.Species,
                     Waits = BuiltIn.Waits,
                 },
-                [])
-            : new(null, findings.InOrder());
+                []) { Doubts = findings.Doubts }
+            : new(null, findings.InOrder()) { Doubts = findings.Doubts };
     }
 }
 
 /// <summary>What reading a shop and a job gave: both, or mistakes.</summary>
 /// <param name="Read">The shop and the job; null when there are mistakes.</param>
 /// <param name="Findings">The mistakes of all files, in order.</param>
-internal sealed record ShopAndJobReading(ShopAndJob? Read, IReadOnlyList<Finding> Findings);
+internal sealed record ShopAndJobReading(ShopAndJob? Read, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>What is likely to be a slip and can still be worked with.</summary>
+    public IReadOnlyList<Finding> Doubts { get; init; } = [];
+}

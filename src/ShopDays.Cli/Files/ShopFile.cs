@@ -3,7 +3,6 @@ using ShopDays.Cli.Files.Yaml;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Days;
 using ShopDays.Measures;
-using ShopDays.Parts;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Files;
@@ -35,9 +34,9 @@ internal static class ShopFile
         var currency = shop.Required("currency", CurrencyCode, "three letters of ISO 4217, such as EUR");
         shop.Reading = shop.Reading with { Currency = currency.Value };
 
-        if (shop.Inner("climate", "the climate", ReadClimate) is { } climate)
+        if (shop.Inner("climate", "the climate", AirReader.ReadYear) is { } air)
         {
-            shop.Reading = shop.Reading with { Stacked = climate.Equilibrium };
+            shop.Reading = shop.Reading with { Air = air, Stacked = air.Usual.Equilibrium };
         }
 
         var name = shop.Required("shop", Values.Name("the shop's name"), "the shop's name");
@@ -134,18 +133,6 @@ internal static class ShopFile
     private static Overhead ReadOverhead(Section overhead) => new(
         overhead.Optional("open-up", Values.Time, WorkTime.Zero),
         overhead.Optional("sweep-up", Values.Time, WorkTime.Zero));
-
-    private static Climate ReadClimate(Section climate)
-    {
-        var temperature = climate.Required("temperature", Values.Degrees, "the temperature where the timber is stacked, such as 14 C");
-        var humidity = climate.Required(
-            "humidity",
-            (node, reading) => Values.Percentage(node, reading).Unless(reading.Findings, percent => percent.Value > 100
-                ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the humidity of air", "0% to 100%")
-                : null),
-            "the relative humidity there, such as 70%");
-        return new(temperature.Or(Temperature.FromCelsius(20)), humidity.Or(Percent.FromPercent(50)));
-    }
 
     private static IEnumerable<T> ReadOnes<T>(Field<IReadOnlyList<Field<T>>> list) =>
         list.Or([]).Where(one => one.IsRead).Select(one => one.Value!);

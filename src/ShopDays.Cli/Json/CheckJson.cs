@@ -15,9 +15,11 @@ internal static class CheckJson
     public static object Of(ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen) => new
     {
         Mistakes = RefusalJson.MistakesOf(reading.Findings),
+        Doubts = RefusalJson.MistakesOf(reading.Doubts),
         Job = reading.Read?.Job.Name,
         Boards = reading.Read is { } stock ? BoardsOf(stock) : null,
         Parts = reading.Read is { } list ? PartsOf(list) : null,
+        Movement = reading.Read is { } moving ? DrynessJson.Of(Movement.Of(moving.Job, null, moving.Waits), moving.Job) : null,
         UnusedHours = reading.Read is { } shop ? UnusedJson.Of(UnusedWords.OfYear(shop), shop.Shop) : null,
         CannotBePlanned = foreseen.Select(one => new { Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
         ClampsMissing = reading.Read is { } owned ? ClampsOf(owned) : null,
@@ -35,6 +37,7 @@ internal static class CheckJson
             ThicknessMm = JsonAnswer.Millimetres(board.Thickness),
             WeightKg = Kilograms(board.Weight),
             Heavy = limits.IsForTwo(board.Weight),
+            Dryness = DrynessJson.Of(board, read),
         });
     }
 

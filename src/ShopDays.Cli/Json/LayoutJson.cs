@@ -1,6 +1,8 @@
 using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
+using ShopDays.Parts;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Json;
 
@@ -8,7 +10,7 @@ namespace ShopDays.Cli.Json;
 internal static class LayoutJson
 {
     /// <summary>The layout as an object to be written.</summary>
-    public static object Of(Layout layout, LengthFormat format, TimesBehind behind) => new
+    public static object Of(Layout layout, Job job, IReadOnlyList<Movement> movements, LengthFormat format, TimesBehind behind) => new
     {
         layout.Fits,
         Unplaced = UnplacedOf(layout, format),
@@ -28,6 +30,7 @@ internal static class LayoutJson
         behind.Entries,
         behind.PriorOnly,
         Times = TimesJson.Of(behind),
+        Movement = DrynessJson.Of(movements, job),
         Boards = layout.Boards.Select(BoardOf),
     };
 

@@ -56,6 +56,12 @@ internal sealed record PlanPaper
     /// <summary>What the maker should know before beginning: a lift for two, clamps that are lacking.</summary>
     public required IReadOnlyList<Remark> Remarks { get; init; }
 
+    /// <summary>How much the wide parts will move; empty where none is wide.</summary>
+    public IReadOnlyList<Movement> Movements { get; init; } = [];
+
+    /// <summary>Which boards that are cut may be brought to their final sizes, and from when.</summary>
+    public IReadOnlyList<string> Verdicts { get; init; } = [];
+
     /// <summary>Hours of the shop that give no session while the plan runs, each with its dates and its reason; may be empty.</summary>
     public IReadOnlyList<string> UnusedHours { get; init; } = [];
 

@@ -23,6 +23,7 @@ internal static class CheckPrint
         if (reading.Read is { } read)
         {
             PrintSummary(screen, read);
+            PrintDoubts(screen, reading.Doubts);
             PrintForeseen(screen, foreseen);
             return;
         }
@@ -71,12 +72,27 @@ internal static class CheckPrint
             screen.Wrapped($"{HeavyMark} over {MassText.Write(limits.LiftAlone, inPounds)}, what one person lifts alone in this shop: get a second pair of hands, or move one end at a time", indent: 2);
         }
 
+        DrynessPrint.Print(screen, read);
+        DrynessPrint.Print(screen, read.Job, Movement.Of(read.Job, null, read.Waits), format);
         PrintClamps(screen, read);
         PlanPrint.PrintUnused(screen, [.. UnusedWords.OfYear(read).Select(span => UnusedWords.Of(span, read.Shop))]);
 
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
 
         string Weight(Mass mass) => MassText.Write(mass, inPounds) + (limits.IsForTwo(mass) ? " " + HeavyMark : "");
+    }
+
+    private static void PrintDoubts(Screen screen, IReadOnlyList<Finding> doubts)
+    {
+        if (doubts.Count > 0)
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine("Look at this again:");
+            foreach (var doubt in doubts)
+            {
+                screen.Wrapped($"- {doubt}", indent: 2);
+            }
+        }
     }
 
     /// <summary>Glue-ups that take more clamps than the shop owns; nothing when there are enough.</summary>

@@ -41,6 +41,16 @@ public enum BoardGrain
     Interlocked,
 }
 
+/// <summary>How the rings lie in the end of a board, which says how much its width moves.</summary>
+public enum BoardSawing
+{
+    /// <summary>Rings along the face: it moves most.</summary>
+    Plain,
+
+    /// <summary>Rings upright, or nearly: it moves about half as much.</summary>
+    Quarter,
+}
+
 /// <summary>How fine the better face of a board is, as its maker judges it.</summary>
 public enum BoardFigure
 {
@@ -92,6 +102,9 @@ public sealed record Board
     /// <summary>How its grain runs.</summary>
     public BoardGrain Grain { get; init; }
 
+    /// <summary>How it was sawn out of the log; what is not known is taken for plain.</summary>
+    public BoardSawing Sawing { get; init; }
+
     /// <summary>How fine its better face is.</summary>
     public BoardFigure Figure { get; init; } = BoardFigure.Good;
 
@@ -106,6 +119,9 @@ public sealed record Board
 
     /// <summary>What the whole board cost, if known.</summary>
     public Money? Price { get; init; }
+
+    /// <summary>What is known of how dry it is.</summary>
+    public Drying Drying { get; init; } = Drying.Unknown;
 
     /// <summary>Moisture as read or as assumed; weights are computed at it.</summary>
     public MoistureContent Moisture { get; init; } = AirDry;

@@ -42,6 +42,12 @@ public sealed record Job
     /// <summary>Waits for somebody else.</summary>
     public IReadOnlyList<Decision> Decisions { get; init; } = [];
 
+    /// <summary>The air that its timber lies in; null when the shop does not say.</summary>
+    public YearAir? Air { get; init; }
+
+    /// <summary>What the timber goes through over the year where the piece will stand.</summary>
+    public MoistureRange Home { get; init; } = MoistureRange.HeatedRoom;
+
     /// <summary>What is left on blanks and what the saw takes.</summary>
     public Allowances Allowances { get; init; } = new();
 

@@ -71,6 +71,9 @@ public sealed record Species
     public Mass Weigh(Volume volume, MoistureContent moisture) =>
         Mass.FromKilograms(volume.CubicMetres * DensityAt(moisture));
 
+    /// <summary>Shrinkage of a board's width from green to oven-dry, in percent.</summary>
+    public double ShrinkageOf(BoardSawing sawing) => sawing == BoardSawing.Quarter ? RadialShrinkage : TangentialShrinkage;
+
     /// <inheritdoc/>
     public override string ToString() => Name;
 }

@@ -20,42 +20,46 @@ internal static class Dimensioning
     /// <summary>Writes the tasks of every part that has blanks, its panels glued up.</summary>
     public static void Add(Draft draft, PieceStages stages)
     {
+        var gate = new DrynessGate(draft);
         foreach (var part in draft.Job.Parts)
         {
             var pieces = RoughPiece.Of(part, draft.Layout, draft.Job.Allowances);
-            foreach (var like in pieces.GroupBy(piece => (piece.Thickness, piece.Board.Faces, piece.Board.Cup, piece.Board.GrainFactor, piece.IsResawn, IsStrip: piece.Piece.Strip > 0)))
+            foreach (var like in pieces.GroupBy(piece => (piece.Thickness, piece.Board.Faces, piece.Board.Cup, piece.Board.GrainFactor, piece.IsResawn, IsStrip: piece.Piece.Strip > 0, ReadyFrom: gate.ReadyFrom(piece.Board), IsAtRest: gate.IsAtRest(piece.Board))))
             {
                 List<RoughPiece> run = [.. like];
-                var rest = RestBefore(draft, run[0]);
-                if (like.Key.IsStrip)
+                var rest = RestBefore(draft, run[0], like.Key.IsAtRest);
+                var first = draft.Tasks.Count;
+                stages.Faces(run, pieces.Count, rest, afterFaceOne: like.Key.IsStrip ? null : stages.JointTheEdge);
+                gate.Hold(like.Key.ReadyFrom, Enumerable.Range(first, draft.Tasks.Count - first));
+                if (!like.Key.IsStrip)
                 {
-                    stages.Faces(run, pieces.Count, rest);
-                }
-                else
-                {
-                    stages.Faces(run, pieces.Count, rest, afterFaceOne: stages.JointTheEdge);
                     stages.WidthAndEnds(run, pieces.Count);
                 }
             }
 
             Panels.Add(draft, stages, part, [.. pieces.Where(piece => piece.Piece.Strip > 0)]);
         }
+
+        gate.Close();
     }
 
-    private static Wait? RestBefore(Draft draft, RoughPiece piece)
+    private static Wait? RestBefore(Draft draft, RoughPiece piece, bool isAtRest)
     {
         if (piece.IsResawn)
         {
-            return RestNamed(draft, "rest after resawing", "at rest, stickered: resawing has opened faces that are not as dry as the others");
+            return RestNamed(draft, "rest after resawing", "at rest, stickered: resawing has opened faces that are not as dry as the others", isAtRest);
         }
 
         var shortEnough = piece.Board.Moisture <= WellSeasoned ? ShortEnoughWhenSeasoned : ShortEnough;
         return piece.Board.Faces != BoardFaces.Planed && (piece.Piece.Strip > 0 || piece.Length > shortEnough)
-            ? RestNamed(draft, "rest between rough and final dimension", "at rest, stickered: the saw has let tension out, and what is planed now would bow again")
+            ? RestNamed(draft, "rest between rough and final dimension", "at rest, stickered: the saw has let tension out, and what is planed now would bow again", isAtRest)
             : null;
     }
 
-    /// <summary>A rest of the table as a wait of its likely length; none when the table has no such rest.</summary>
-    public static Wait? RestNamed(Draft draft, string name, string reason) =>
-        draft.Waits.TryFindRest(name, out var rest) && rest.Likely > Duration.Zero ? new Wait(rest.Likely, reason) : null;
+    /// <summary>
+    /// A rest of the table as a wait of its likely length, or of its shortest for timber that is measured and has come to
+    /// rest in the shop's air: what is left to come to rest is the saw's doing alone. None when the table has no such rest.
+    /// </summary>
+    public static Wait? RestNamed(Draft draft, string name, string reason, bool isAtRest = false) =>
+        draft.Waits.TryFindRest(name, out var rest) && rest.Likely > Duration.Zero ? new Wait(isAtRest ? rest.Low : rest.Likely, reason) : null;
 }

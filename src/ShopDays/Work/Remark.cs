@@ -23,6 +23,9 @@ public enum RemarkKind
     /// <summary>A part is sized, and then nothing is done with it.</summary>
     LooseEnd,
 
+    /// <summary>A board is too wet yet, or nobody knows how wet it is.</summary>
+    Dryness,
+
     /// <summary>A part has no place in a board, so that its sawing and planing are missing.</summary>
     Unplaced,
 }

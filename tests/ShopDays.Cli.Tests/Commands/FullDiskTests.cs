@@ -1,4 +1,5 @@
 using System.Text;
+using NodaTime;
 using ShopDays.Cli.Commands;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Terminal;
@@ -16,7 +17,7 @@ public sealed class FullDiskTests
         using var error = new StringWriter();
         var screen = new Screen(full, error);
         var job = Repository.Folder("sample-projects", "evening-cupboard", "jobs", "wall-cupboard.yaml");
-        var exitCode = CommandLine.Run([new CheckCommand(screen).Describe()], ["check", job], screen);
+        var exitCode = CommandLine.Run([new CheckCommand(screen, SystemClock.Instance).Describe()], ["check", job], screen);
         Assert.Equal((ExitCode.CannotReadOrWrite, "the answer cannot be written: no room\n"), (exitCode, error.ToString().ReplaceLineEndings("\n")));
     }
 

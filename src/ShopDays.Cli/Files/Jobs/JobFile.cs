@@ -37,7 +37,7 @@ internal static class JobFile
         var priority = section.Optional("priority", Values.Whole("a priority", 1, HighestPriority), 1);
         var state = section.Optional("status", Values.Choice("a status of a job", States), OrderState.InHand);
         var names = new JobNames(places, findings);
-        var stockReader = new StockReader(known.Species, places);
+        var stockReader = new StockReader(known.Species, places, known.Today, start.IsRead ? start.Value : null);
         var partReader = new PartReader(known.Species, names);
         var jointReader = new JointReader(known.Operations, names, places);
         var assemblyReader = new AssemblyReader(known.Waits, names, places);
@@ -60,6 +60,8 @@ internal static class JobFile
             Finishes = section.Lines("finish", "a finish", assemblyReader.ReadFinish),
             Work = section.Lines("work", "a task", workReader.ReadTask),
             Decisions = section.Lines("decisions", "a decision", workReader.ReadDecision),
+            Air = section.Reading.Air,
+            Home = AirReader.ReadHome(section) ?? MoistureRange.HeatedRoom,
             Allowances = SharedKeys.Allowances(section, shop.Allowances),
             Methods = Merged(shop.Methods, SharedKeys.Methods(section, known.Operations)),
         };

@@ -1,4 +1,4 @@
-using ShopDays.Cli.Files.Yaml;
+using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
 
@@ -7,7 +7,9 @@ namespace ShopDays.Cli.Files.Jobs;
 /// <summary>Reads the <c>stock</c> of a job.</summary>
 /// <param name="known">The species that may be named.</param>
 /// <param name="places">Where names are kept.</param>
-internal sealed class StockReader(SpeciesTable known, JobPlaces places)
+/// <param name="today">The date at the shop; null where it is not known.</param>
+/// <param name="start">When the work begins; null when that could not be read.</param>
+internal sealed class StockReader(SpeciesTable known, JobPlaces places, LocalDate? today, LocalDate? start)
 {
     private const int MostAlike = 500;
 
@@ -23,10 +25,10 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places)
     private static readonly ValueReader<BoardFigure> Figure = Values.Choice(
         "the figure of a board", ("plain", BoardFigure.Plain), ("good", BoardFigure.Good), ("best", BoardFigure.Best));
 
-    private static readonly ValueReader<MoistureContent> Moisture = (node, reading) => Values.Percentage(node, reading)
-        .Unless(reading.Findings, percent => percent.Value > 250 ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the moisture of timber", "0% to 250%") : null)
-        .Select(percent => MoistureContent.FromPercent(percent.Value));
+    private static readonly ValueReader<BoardSawing> Sawing = Values.Choice(
+        "how a board is sawn out of the log", ("plain", BoardSawing.Plain), ("quarter", BoardSawing.Quarter));
 
+    private readonly DryingReader drying = new(today, start);
     private readonly Dictionary<string, Place> marks = new(StringComparer.Ordinal);
 
     /// <summary>Whether every line so far could be read; otherwise what the stock gives is not known.</summary>
@@ -39,6 +41,7 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places)
         var species = line.Required("species", SpeciesOf(known), "the timber, such as white oak");
         var size = line.Required("size", LengthValues.RoughSize, "length x width x thickness, such as 8' x 9 1/2\" x 5/4");
         var count = line.Optional("count", Values.Whole("a count of boards", 1, MostAlike), 1);
+        var dried = drying.Read(line);
         var board = new Board
         {
             Name = name.Or(""),
@@ -49,11 +52,13 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places)
             Edges = line.Optional("edges", Edges, BoardEdges.RoughSawn),
             Faces = line.Optional("faces", Faces, BoardFaces.Rough),
             Grain = line.Optional("grain", Grain, BoardGrain.Straight),
+            Sawing = line.Optional("sawn", Sawing, BoardSawing.Plain),
             Figure = line.Optional("figure", Figure, BoardFigure.Good),
             Cup = ReadCup(line, size),
             EndTrim = ReadEndTrim(line, size),
             Flaws = line.Lines("flaws", "a flaw", flaw => FlawReader.Read(flaw, size)),
-            Moisture = ReadDrying(line),
+            Drying = dried,
+            Moisture = dried.Readings is [.., var last] ? last.Moisture : line.Reading.Stacked,
             Price = ReadPrice(line, size),
         };
         var read = new StockLine(name, board, count);
@@ -108,20 +113,6 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places)
         return trim.Unless(line.Findings, lost => !size.IsRead || lost * 2 < size.Value.Length
             ? null
             : StockMistakes.NothingLeftOfTheLength(trim.Place, format.Write(lost), format.Write(size.Value.Length))).Or(Length.Zero);
-    }
-
-    private static MoistureContent ReadDrying(Section line)
-    {
-        // The dates are kept valid for the planning of drying; weights need the moisture alone.
-        var moisture = line.Reading.Stacked;
-        line.Inner<object>("drying", "the drying", drying =>
-        {
-            drying.Optional("since", Values.Date);
-            drying.Optional("read", Values.Date);
-            moisture = drying.Optional("moisture", Moisture, line.Reading.Stacked);
-            return moisture;
-        });
-        return moisture;
     }
 
     private static Money? ReadPrice(Section line, Field<Size> size)

@@ -2,6 +2,7 @@ using System.Globalization;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
+using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Work;
 
@@ -24,6 +25,19 @@ internal static class CutListPages
         Column.Fixed("Planed", 56),
     ];
 
+    private static readonly Column[] Moving =
+    [
+        Column.Shared("Part", 1.2),
+        Column.Fixed("Width", 60, Align.Right),
+        Column.Shared("Made at", 1.3),
+        Column.Fixed("Shrinks", 60, Align.Right),
+        Column.Fixed("Swells", 60, Align.Right),
+        Column.Fixed("Groove, each side", 66, Align.Right),
+        Column.Fixed("Slot", 60, Align.Right),
+        Column.Shared("Top, each edge", 1.2),
+        Column.Fixed("Drawer gap", 60, Align.Right),
+    ];
+
     /// <summary>The blocks.</summary>
     public static IEnumerable<Block> Of(PlanPaper plan)
     {
@@ -31,7 +45,28 @@ internal static class CutListPages
         yield return new Heading("Cut list", TypeScale.Heading) { BookmarkLevel = 0 };
         yield return new Paragraph("Finished sizes are length along the grain × width × thickness. A blank has its allowances on it. Weights are of the finished part.", TypeScale.Small);
         yield return new Table(Columns, [.. plan.Job.Parts.Select(part => RowOf(plan, part, wording))], TypeScale.Body with { Size = 9.5 });
+        if (plan.Movements.Count > 0)
+        {
+            yield return new Heading("Movement over the year", TypeScale.Subheading);
+            yield return new Paragraph(MovementWords.Range(plan.Job), TypeScale.Small);
+            yield return new Table(Moving, [.. plan.Movements.Select(one => MovementOf(one, plan.Format))], TypeScale.Body with { Size = 9.5 });
+            foreach (var line in MovementWords.Meaning)
+            {
+                yield return new Paragraph(line, TypeScale.Small);
+            }
+        }
     }
+
+    private static Row MovementOf(Movement one, LengthFormat format) => Row.Of(
+        one.Part.Name,
+        format.Write(one.Part.Width),
+        MovementWords.Made(one),
+        MovementWords.By(one.Shrinks, format),
+        MovementWords.By(one.Swells, format),
+        MovementWords.By(one.Swells / 2, format),
+        MovementWords.By(one.InAll, format),
+        $"{MovementWords.By(one.Shrinks / 2, format)} in, {MovementWords.By(one.Swells / 2, format)} out",
+        MovementWords.By(one.Swells, format));
 
     private static Row RowOf(PlanPaper plan, Part part, Wording wording)
     {

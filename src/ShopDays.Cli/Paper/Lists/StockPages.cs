@@ -47,6 +47,11 @@ internal static class StockPages
                 TypeScale.Body) { Caution = true };
         }
 
+        if (plan.Verdicts.Count > 0)
+        {
+            yield return new Paragraph($"Dry enough for final sizes? {string.Join("; ", plan.Verdicts)}.", TypeScale.Body);
+        }
+
         string[] left = [.. plan.Job.Boards.Where(board => plan.Layout.ToCut.All(used => used.Board.Name != board.Name)).Select(board => board.Name)];
         if (left.Length > 0)
         {

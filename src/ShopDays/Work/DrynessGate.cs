@@ -1,0 +1,108 @@
+using NodaTime;
+using NodaTime.Text;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Work;
+
+/// <summary>Keeps what comes of boards that are too wet from the planes until they are ready, and warns of what is not known.</summary>
+internal sealed class DrynessGate(Draft draft)
+{
+    /// <summary>
+    /// Timber that its air keeps so many points above the room it will stand in is not brought to size yet: the same that
+    /// it may differ from the room when parts are chosen (common practice, no source).
+    /// </summary>
+    private const double FarFromHome = 3;
+
+    private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
+
+    private readonly Dictionary<string, Dryness> known = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<LocalDate, List<int>> held = [];
+
+    /// <summary>The date before which no piece of a board is planed; null when it is ready, or nothing is known of it.</summary>
+    public LocalDate? ReadyFrom(Board board) => Of(board) is { IsKnown: true } one && !one.IsReadyOn(draft.Job.Start) ? one.Likely : null;
+
+    /// <summary>Whether a board is measured, and at rest in the shop's air when the work begins.</summary>
+    public bool IsAtRest(Board board) => Of(board).IsAtRestOn(draft.Job.Start, draft.Job.Air, draft.Waits);
+
+    /// <summary>Holds tasks back until a date; null holds none.</summary>
+    public void Hold(LocalDate? until, IEnumerable<int> tasks)
+    {
+        if (until is { } date)
+        {
+            held.TryAdd(date, []);
+            held[date].AddRange(tasks);
+        }
+    }
+
+    /// <summary>Writes down the waits, and what is to be said of the boards.</summary>
+    public void Close()
+    {
+        foreach (var (until, tasks) in held)
+        {
+            var boards = NamesOf(known.Values.Where(one => ReadyFrom(one.Board) == until));
+            draft.OpeningWaits.Add(new($"{boards} dry, to be planed when near the air's moisture", Period.DaysBetween(draft.Job.Start, until) * Duration.FromDays(1), tasks));
+        }
+
+        Warn();
+    }
+
+    private Dryness Of(Board board)
+    {
+        if (!known.TryGetValue(board.Name, out var one))
+        {
+            known[board.Name] = one = Dryness.Of(board, draft.Job.Air, draft.Job.Start, draft.Waits);
+        }
+
+        return one;
+    }
+
+    private void Warn()
+    {
+        foreach (var wet in known.Values.Where(one => ReadyFrom(one.Board) is not null).GroupBy(one => (one.Earliest, one.Likely, one.Latest)))
+        {
+            var about = NamesOf(wet);
+            draft.Remarks.Add(new(
+                RemarkKind.Dryness,
+                about,
+                $"too wet yet for final sizes: {about}, planed from about {Day.Format(wet.Key.Likely!.Value)} ({Day.Format(wet.Key.Earliest!.Value)} to {(wet.Key.Latest is { } latest ? Day.Format(latest) : "much later")})",
+                "measure again before then; each new reading moves that date"));
+        }
+
+        var unknown = known.Values.Where(one => !one.IsKnown).ToList();
+        if (unknown.Count > 0)
+        {
+            var about = NamesOf(unknown);
+            draft.Remarks.Add(new(
+                RemarkKind.Dryness,
+                about,
+                $"how dry is not known: {about}",
+                $"by {Day.Format(draft.Job.Start)} read a meter, or weigh {(unknown.Count == 1 ? "it" : "each")} twice a week apart; planed wet it will warp and shrink"));
+        }
+
+        var home = draft.Job.Home;
+        var damp = known.Values.Where(one => draft.Job.Air is not null && one.Air.Percent > home.Dampest.Percent + FarFromHome).ToList();
+        if (damp.Count > 0)
+        {
+            var air = MoistureContent.FromPercent(damp.Max(one => one.Air.Percent));
+            draft.Remarks.Add(new(
+                RemarkKind.Dryness,
+                NamesOf(damp),
+                FormattableString.Invariant($"the shop's air brings timber to {air}, and where the piece will stand it has {home.Driest} to {home.Dampest}"),
+                "let the rough parts lie where it will stand, or in a room like it, before they are brought to size; or leave room for all that it will shrink"));
+        }
+    }
+
+    /// <summary>Their marks; boards of one stock line that are all of it stand together: A1 to A5.</summary>
+    private string NamesOf(IEnumerable<Dryness> those)
+    {
+        var names = new List<string>();
+        foreach (var line in those.Select(one => one.Board).GroupBy(board => board.Line))
+        {
+            List<string> marks = [.. line.Select(board => board.Name)];
+            names.AddRange(marks.Count > 2 && marks.Count == draft.Job.Boards.Count(board => board.Line == line.Key) ? [$"{marks[0]} to {marks[^1]}"] : marks);
+        }
+
+        return string.Join(", ", names);
+    }
+}
