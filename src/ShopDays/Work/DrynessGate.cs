@@ -41,7 +41,7 @@ internal sealed class DrynessGate(Draft draft)
         foreach (var (until, tasks) in held)
         {
             var boards = NamesOf(known.Values.Where(one => ReadyFrom(one.Board) == until));
-            draft.OpeningWaits.Add(new($"{boards} dry, to be planed when near the air's moisture", Period.DaysBetween(draft.Job.Start, until) * Duration.FromDays(1), tasks));
+            draft.OpeningWaits.Add(new($"{boards} still drying, too wet to be planed", Period.DaysBetween(draft.Job.Start, until) * Duration.FromDays(1), tasks));
         }
 
         Warn();

@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Measures;
 
 namespace ShopDays.Cli.Files.Jobs;
 
@@ -16,6 +17,9 @@ internal static class DryingMistakes
 
     public static Finding WeighedTwice(Place place, LocalDate on, Place first) =>
         Finding.At(place, $"it was weighed on {on:uuuu'-'MM'-'dd} already") with { Cure = FormattableString.Invariant($"it is in line {first.Line}; keep one of the two") };
+
+    public static Finding DrierAtItsDampest(Place place, MoistureContent driest, MoistureContent dampest) =>
+        Finding.At(place, $"{dampest} at its dampest is drier than {driest} at its driest") with { Expected = "the higher of the two as the dampest" };
 
     public static Finding NoWeight(Place place) =>
         Finding.At(place, "a board that weighs nothing") with { Expected = "a weight above 0" };

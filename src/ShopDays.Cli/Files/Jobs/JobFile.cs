@@ -61,7 +61,7 @@ internal static class JobFile
             Work = section.Lines("work", "a task", workReader.ReadTask),
             Decisions = section.Lines("decisions", "a decision", workReader.ReadDecision),
             Air = section.Reading.Air,
-            Home = AirReader.ReadHome(section) ?? MoistureRange.HeatedRoom,
+            Home = HomeReader.Read(section) ?? MoistureRange.HeatedRoom,
             Allowances = SharedKeys.Allowances(section, shop.Allowances),
             Methods = Merged(shop.Methods, SharedKeys.Methods(section, known.Operations)),
         };

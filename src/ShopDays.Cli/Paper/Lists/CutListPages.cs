@@ -47,13 +47,13 @@ internal static class CutListPages
         yield return new Table(Columns, [.. plan.Job.Parts.Select(part => RowOf(plan, part, wording))], TypeScale.Body with { Size = 9.5 });
         if (plan.Movements.Count > 0)
         {
-            yield return new Heading("Movement over the year", TypeScale.Subheading);
-            yield return new Paragraph(MovementWords.Range(plan.Job), TypeScale.Small);
-            yield return new Table(Moving, [.. plan.Movements.Select(one => MovementOf(one, plan.Format))], TypeScale.Body with { Size = 9.5 });
-            foreach (var line in MovementWords.Meaning)
-            {
-                yield return new Paragraph(line, TypeScale.Small);
-            }
+            yield return new Together(
+            [
+                new Heading("Movement over the year", TypeScale.Subheading),
+                new Paragraph(MovementWords.Range(plan.Job), TypeScale.Small),
+                new Table(Moving, [.. plan.Movements.Select(one => MovementOf(one, plan.Format))], TypeScale.Body with { Size = 9.5 }),
+                .. MovementWords.Meaning.Select(line => new Paragraph(line, TypeScale.Small)),
+            ]);
         }
     }
 
