@@ -74,6 +74,30 @@ public sealed record Species
     /// <summary>Shrinkage of a board's width from green to oven-dry, in percent.</summary>
     public double ShrinkageOf(BoardSawing sawing) => sawing == BoardSawing.Quarter ? RadialShrinkage : TangentialShrinkage;
 
+    /// <summary>What else it is called: its name less what stands in brackets, and the other name in them.</summary>
+    public IEnumerable<string> OtherNames
+    {
+        get
+        {
+            var open = Name.IndexOf('(', StringComparison.Ordinal);
+            var close = Name.IndexOf(')', StringComparison.Ordinal);
+            if (open < 0 || close < open)
+            {
+                yield break;
+            }
+
+            var (before, inside, after) = (Name[..open].Trim(), Name[(open + 1)..close].Trim(), Name[(close + 1)..].Trim());
+            yield return $"{before} {after}".Trim();
+
+            // Alone a word in brackets is a name only where it tells more than a quality: mahogany (true) is not 'true'.
+            yield return $"{inside} {(after.Length > 0 ? after : before)}";
+        }
+    }
+
+    /// <summary>Whether it is a timber of this name, or a kind of it: swamp white oak is a white oak.</summary>
+    public bool IsKindOf(string name) => OtherNames.Append(Name).Any(own =>
+        string.Equals(own, name, StringComparison.OrdinalIgnoreCase) || own.EndsWith(" " + name, StringComparison.OrdinalIgnoreCase));
+
     /// <inheritdoc/>
     public override string ToString() => Name;
 }

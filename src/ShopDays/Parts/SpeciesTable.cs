@@ -38,7 +38,7 @@ public sealed class SpeciesTable
             return true;
         }
 
-        var fitting = All.Where(one => OtherNames(one.Name).Contains(name, StringComparer.OrdinalIgnoreCase)).ToList();
+        var fitting = All.Where(one => one.OtherNames.Contains(name, StringComparer.OrdinalIgnoreCase)).ToList();
         if (fitting.Count != 1)
         {
             return false;
@@ -46,21 +46,5 @@ public sealed class SpeciesTable
 
         species = fitting[0];
         return true;
-    }
-
-    private static IEnumerable<string> OtherNames(string name)
-    {
-        var open = name.IndexOf('(', StringComparison.Ordinal);
-        var close = name.IndexOf(')', StringComparison.Ordinal);
-        if (open < 0 || close < open)
-        {
-            yield break;
-        }
-
-        var (before, inside, after) = (name[..open].Trim(), name[(open + 1)..close].Trim(), name[(close + 1)..].Trim());
-        yield return $"{before} {after}".Trim();
-
-        // Alone a word in brackets is a name only where it tells more than a quality: mahogany (true) is not 'true'.
-        yield return $"{inside} {(after.Length > 0 ? after : before)}";
     }
 }

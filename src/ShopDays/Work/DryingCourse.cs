@@ -25,8 +25,8 @@ public enum DryingPace
 /// An inch under a roof takes 14 days, 7 to 42, for each 3 points that it is behind (common practice, no source); read as
 /// the halving of 3 points to 1.5, which a meter cannot tell from none. Fresh from the saw the days to 20 % are the
 /// table's; from there on what is above the air halves in 0.35 of those days, which is what the same law gives from 70 %
-/// down (70 to 20 % in an air of 12 % is 2.9 halvings). Together an inch of white oak then takes about a year, as the
-/// trade's rule has it (common practice, no source).
+/// down (70 to 20 % in an air of 12 % is 2.9 halvings). Together an inch of white oak stacked in spring then takes eight
+/// months, and fourteen at the slowest; the trade's rule of a year an inch lies between (common practice, no source).
 /// </remarks>
 public sealed class DryingCourse
 {
@@ -60,7 +60,7 @@ public sealed class DryingCourse
     {
         this.air = air;
         var factor = Math.Pow(thickness.Inches, ThicknessPower);
-        toTwenty = factor * (waits.TryFindRest(TableName + species.Name, out var rest)
+        toTwenty = factor * (waits.Rests.FirstOrDefault(rest => rest.Name.StartsWith(TableName, StringComparison.Ordinal) && species.IsKindOf(rest.Name[TableName.Length..])) is { } rest
             ? Of((rest.Low.TotalDays, rest.Likely.TotalDays, rest.High.TotalDays), pace)
             : Of(DaysOfAnInch, pace));
         halvingOnTheStack = HalvingsAfterTheTable * toTwenty;

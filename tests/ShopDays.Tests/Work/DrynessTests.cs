@@ -28,7 +28,7 @@ public sealed class DrynessTests
     [Fact]
     public void A_board_that_is_wetter_is_ready_later_and_when_is_known_within_a_range()
     {
-        var one = Of(Read(18, new(2027, 2, 1)));
+        var one = Of(Read(18, new(2027, 2, 15)));
 
         Assert.True(one.IsKnown);
         Assert.False(one.IsReadyOn(Start));
