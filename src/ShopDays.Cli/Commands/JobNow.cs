@@ -22,7 +22,7 @@ internal sealed class JobNow
     {
         this.workings = workings;
         Record = record;
-        var heavy = HeavyWork(workings, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
+        var heavy = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
         Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), record.Running);
         Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy);
         SessionsGone = Gone(workings, now);
@@ -64,7 +64,7 @@ internal sealed class JobNow
         }
 
         var progress = Against(Record.Promises[0], workings);
-        var moved = PromisedThen.Moved(workings, graph, this, progress);
+        var moved = PromisedThen.Moved(workings, graph, this, progress, isRecorded: true);
         return told with { Moved = moved, Why = moved is null ? [] : MovedRow.Of(moved, progress, new(graph.Tasks.Select(task => task.Name)), zone) };
     }
 
@@ -77,19 +77,5 @@ internal sealed class JobNow
                 .SelectMany(calendar => calendar.Between(start, today).Sessions)
                 .Where(session => session.Work.Start < now)
                 .Aggregate(WorkTime.Zero, (sum, session) => sum + WorkTime.FromMinutes((Instant.Min(now, session.Work.End) - session.Work.Start).TotalMinutes));
-    }
-
-    /// <summary>Heavy work of a date by worker, in whatever job it was.</summary>
-    private static Dictionary<string, WorkTime> HeavyWork(Workings workings, TaskGraph graph, LocalDate date)
-    {
-        var heavyTasks = graph.Tasks.Where(task => task.WorkClass == WorkClass.Heavy).Select(task => task.Name).ToHashSet(StringComparer.Ordinal);
-        return workings.Rates.Entries
-            .Where(entry => entry.On.Date == date && IsHeavy(entry))
-            .GroupBy(entry => entry.Worker, StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => group.Aggregate(WorkTime.Zero, (sum, entry) => sum + entry.Took), StringComparer.Ordinal);
-
-        bool IsHeavy(LogEntry entry) => entry.Work?.In(workings.Read.Operations) is { } timing
-            ? timing.Method.WorkClass == WorkClass.Heavy
-            : string.Equals(entry.Job, workings.Read.LogName, StringComparison.Ordinal) && heavyTasks.Contains(entry.Task);
     }
 }

@@ -1,7 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Logbook;
-using ShopDays.Measures;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -15,8 +14,9 @@ internal static class PromisedThen
     /// <param name="graph">Its order of work as it is now.</param>
     /// <param name="job">The job as it stands.</param>
     /// <param name="progress">The same against its promise.</param>
+    /// <param name="isRecorded">Whether the promise is on record; otherwise it is what would have been promised when the first time of the job was logged.</param>
     /// <returns>The causes; null where the rest cannot be planned, or the job as it was cannot be laid out any more.</returns>
-    public static MovedFinish? Moved(Workings workings, TaskGraph graph, JobNow job, JobProgress progress)
+    public static MovedFinish? Moved(Workings workings, TaskGraph graph, JobNow job, JobProgress progress, bool isRecorded)
     {
         if (job.Ahead is not PlanAnswer.Planned ahead)
         {
@@ -26,26 +26,48 @@ internal static class PromisedThen
         var rates = workings.Rates.Before(workings.Read);
         var before = workings.Read.SawnBoards.Count == 0 ? workings : workings.BeforeSawing(rates);
         var then = before == workings ? graph : before.Missing.Count == 0 && before.Order is OrderOfWork.Made made ? made.Graph : null;
-        return then is null ? null : workings.Moved(progress, JobOf(workings, progress.Promise, then, rates), job.Request, ahead);
+        return then is null ? null : workings.Moved(progress, JobOf(workings, progress.Promise, then, isRecorded ? RatesOf(workings, progress.Promise) : rates), job.Request, ahead);
+    }
+
+    /// <summary>
+    /// The rates by which a promise was made. A promise of a whole job stands before all that is logged of it, even of what
+    /// was done on an earlier date.
+    /// </summary>
+    private static LearnedRates RatesOf(Workings workings, Promise promise)
+    {
+        var (read, rates) = (workings.Read, workings.Rates);
+        return rates.Behind.PriorOnly
+            ? rates
+            : LearnedRates.From(
+                [.. rates.Entries.Where(entry => IsBefore(entry, promise.Made, read) && (promise.RestFrom is not null || !string.Equals(entry.Job, read.LogName, StringComparison.Ordinal)))],
+                read.Shop,
+                read.Operations,
+                promise.Made.InZone(read.Shop.Place.Zone).Date);
     }
 
     /// <summary>
     /// A promise keeps what was expected of each task; the plan was made with the middle of its drawn times, a little off
-    /// that. Drawn again by the rates of then, they are what they were.
+    /// that. Drawn again by the rates of then they are what they were, and are set to what was expected where those rates
+    /// cannot be had any more.
     /// </summary>
     private static PromisedJob JobOf(Workings workings, Promise promise, TaskGraph graph, LearnedRates rates)
     {
-        var standing = JobStanding.Of(graph, promise.RestFrom is null ? [] : workings.Rates.EntriesOf(workings.Read).Where(entry => IsBefore(entry, promise.Made, workings.Read)));
+        var read = workings.Read;
+        var standing = JobStanding.Of(graph, promise.RestFrom is null ? [] : workings.Rates.EntriesOf(read).Where(entry => IsBefore(entry, promise.Made, read)));
+        var zone = read.Shop.Place.Zone;
+        var heavy = promise.RestFrom is null ? null : HeavyWork.By(workings.Rates.Entries.Where(entry => IsBefore(entry, promise.Made, read)), read, graph, promise.Made.InZone(zone).Date);
+        var left = RemainingWork.Of(graph, standing, workings.Calendars, read.Job.Start, promise.RestFrom ?? zone.AtStartOfDay(read.Job.Start).ToInstant(), heavy);
+        var draws = rates.Model.Draw(left.Graph.Tasks, Workings.Draws, workings.Seed, left.Spent);
+        var likely = left.LikelyTimes(rates.Model, draws);
         var expected = promise.Tasks.ToDictionary(task => task.Name, task => task.Expected, StringComparer.Ordinal);
-        var drawn = promise.RestFrom is null ? rates.Model.Draw(graph.Tasks, Workings.Draws, workings.Seed).OfEach() : null;
-        return new(graph, [.. graph.Tasks.Select(TimeOf)], standing, promise.RestFrom ?? workings.Read.Shop.Place.Zone.AtStartOfDay(workings.Read.Job.Start).ToInstant());
+        double[] factors = [.. left.Graph.Tasks.Select(FactorOf)];
+        return new(graph, standing, left, new([.. draws.Minutes.Select(trial => trial.Zip(factors, (minutes, factor) => minutes * factor).ToArray())], draws.Seed));
 
-        WorkTime TimeOf(ShopTask task) => (expected.TryGetValue(task.Name, out var time), drawn) switch
+        double FactorOf(ShopTask task)
         {
-            (true, { } draws) => draws[task.Id].P50 * (time / rates.Model.LikelyTime(task)),
-            (true, null) => time,
-            _ => WorkTime.Zero,
-        };
+            var spent = standing.Tasks[left.Ids[task.Id]].Spent;
+            return expected.TryGetValue(task.Name, out var time) ? Math.Max(0, (time - spent) / likely[left.Ids[task.Id]]) : 0;
+        }
     }
 
     /// <summary>Of an entry with its date alone the day counts as over when the next one begins.</summary>

@@ -1,6 +1,7 @@
 using NodaTime;
 using ShopDays.Logbook;
 using ShopDays.Measures;
+using ShopDays.Times;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -20,6 +21,12 @@ public enum MoveCause
     /// <summary>Tasks that are still to do are expected to take more or less than promised.</summary>
     ToCome,
 
+    /// <summary>What is done took what it took: it has no bad luck ahead any more, and no good luck. It moves only a date with room for bad luck.</summary>
+    Luck,
+
+    /// <summary>What is still to do is known better or worse than it was: its ranges became narrower or wider, its likely times left aside. It moves only a date with room for bad luck.</summary>
+    Certainty,
+
     /// <summary>Work done otherwise than in the plan's order, and what the ends of sessions round up or down: the rest.</summary>
     Order,
 
@@ -28,9 +35,6 @@ public enum MoveCause
 
     /// <summary>Glue set and coats laid later than planned: what waits for them waits longer.</summary>
     LateWaits,
-
-    /// <summary>The days between the likely course and the promised one: what is done has no bad luck ahead any more.</summary>
-    Luck,
 }
 
 /// <summary>One cause, and how far it moved the finish.</summary>
@@ -42,7 +46,8 @@ public readonly record struct FinishMove(MoveCause Cause, int Days, WorkTime Wor
 /// <summary>How far a finish moved against what was promised, and why.</summary>
 /// <remarks>
 /// The promised job is planned again, each time with one thing more as it came about, and each cause has the dates by
-/// which the finish moved when its turn came. So the causes add up to the whole. What a cause moves hangs on those before
+/// which the finish moved when its turn came: the date that four courses in five keep, where that was promised. So the
+/// causes add up to the whole. What a cause moves hangs on those before
 /// it: an hour more moves nothing where it fills up a session, and days where it calls for another one.
 /// </remarks>
 /// <param name="Promised">The date then: that which four trials in five kept, or the planned one where there is none.</param>
@@ -59,29 +64,28 @@ public sealed record MovedFinish(LocalDate Promised, LocalDate Now, bool IsSafe,
     /// <param name="then">The job as it was when it was promised.</param>
     /// <param name="ahead">What is left, as it was asked to be planned.</param>
     /// <param name="answer">The plan of it.</param>
-    /// <exception cref="ArgumentException">The times are not those of the promised job's tasks, or there is more than one order.</exception>
+    /// <exception cref="ArgumentException">The draws are not those of the promised job's tasks, or there is more than one order.</exception>
     public static MovedFinish Of(JobProgress progress, PromisedJob then, PlanRequest ahead, PlanAnswer.Planned answer)
     {
-        if (then.Times.Count != then.Graph.Tasks.Count || ahead.Orders.Count != 1)
+        if (then.Draws.Trials == 0 || then.Draws.Minutes.Any(trial => trial.Length != then.Left.Graph.Tasks.Count) || ahead.Orders.Count != 1)
         {
-            throw new ArgumentException("the causes are asked for one job, with a time for each of its tasks", nameof(then));
+            throw new ArgumentException("the causes are asked for one job, with drawn times for each task that was left of it", nameof(then));
         }
 
         var promise = progress.Promise;
-        var plans = new PlansOtherwise(progress, then, ahead);
-        var dates = plans.Dates(promise.Planned.InZone(ahead.Zone).Date, answer.Plan);
         var isSafe = promise.P80 is not null && answer.Forecast.P80 is not null;
         var promised = (isSafe ? promise.P80!.Value : promise.Planned).InZone(ahead.Zone).Date;
         var now = isSafe ? answer.Forecast.P80!.Value.Date : answer.Plan.Finish.Date;
-        var moves = Enum.GetValues<MoveCause>().Where(cause => cause != MoveCause.Luck).Select((cause, place) => new FinishMove(cause, Period.DaysBetween(dates[place], dates[place + 1]), plans.WorkOf(cause)));
-        var luck = Period.DaysBetween(promised, now) - Period.DaysBetween(dates[0], dates[^1]);
-        return new(promised, now, isSafe, [.. moves.Append(new(MoveCause.Luck, luck, WorkTime.Zero)).Where(move => move.Days != 0 || Math.Abs(move.Work.Minutes) >= 0.5)]);
+        var plans = new PlansOtherwise(progress, then, ahead, isSafe);
+        var dates = plans.Dates(promised, now);
+        var moves = Enum.GetValues<MoveCause>().Select((cause, place) => new FinishMove(cause, Period.DaysBetween(dates[place], dates[place + 1]), plans.WorkOf(cause)));
+        return new(promised, now, isSafe, [.. moves.Where(move => move.Days != 0 || Math.Abs(move.Work.Minutes) >= 0.5)]);
     }
 }
 
 /// <summary>A job as it was when it was promised.</summary>
 /// <param name="Graph">Its tasks and their order, no board sawn yet that was not.</param>
-/// <param name="Times">The time that each task, at its id, was planned with.</param>
 /// <param name="Standing">How far they had come.</param>
-/// <param name="From">The moment from which it was planned; before anything was done, that of its start.</param>
-public sealed record PromisedJob(TaskGraph Graph, IReadOnlyList<WorkTime> Times, JobStanding Standing, Instant From);
+/// <param name="Left">What was left of it, from the moment from which it was planned; before anything was done, from its start.</param>
+/// <param name="Draws">Drawn times of what was left: the plan was made with the middle of each.</param>
+public sealed record PromisedJob(TaskGraph Graph, JobStanding Standing, RemainingWork Left, TimeDraws Draws);

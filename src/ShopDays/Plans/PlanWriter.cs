@@ -16,7 +16,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         var bound = BoundProof.Of(request, hours, problem, work);
         return new()
         {
-            Sessions = [.. Sessions(schedule)],
+            Sessions = SessionsOf(schedule),
             Waits = [.. Waits(schedule).OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())],
             Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
@@ -28,7 +28,8 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         };
     }
 
-    private IEnumerable<PlannedSession> Sessions(Schedule schedule)
+    /// <summary>The sessions in which work is done, in order of their beginning, the maker's before a helper's.</summary>
+    public IReadOnlyList<PlannedSession> SessionsOf(Schedule schedule)
     {
         var first = new Dictionary<int, int>();
         var last = new Dictionary<int, int>();
@@ -38,11 +39,14 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             last[piece.Task] = Math.Max(last.GetValueOrDefault(piece.Task), piece.To);
         }
 
-        return from piece in schedule.Pieces.ToArray()
+        return
+        [
+            .. from piece in schedule.Pieces.ToArray()
                group piece by (piece.Worker, piece.Session) into inSession
                let session = hours.Sessions[inSession.Key.Worker][problem.Workers[inSession.Key.Worker].Source[inSession.Key.Session]]
                orderby session.Start.ToInstant(), inSession.Key.Worker
-               select new PlannedSession(session, [.. Works([.. inSession.OrderBy(piece => piece.From)])]);
+               select new PlannedSession(session, [.. Works([.. inSession.OrderBy(piece => piece.From)])]),
+        ];
 
         IEnumerable<PlannedWork> Works(WorkPiece[] pieces) => pieces.Select((piece, index) => new PlannedWork
         {

@@ -1,6 +1,7 @@
 using NodaTime;
 using ShopDays.Logbook;
 using ShopDays.Measures;
+using ShopDays.Times;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -10,140 +11,100 @@ internal sealed class PlansOtherwise
 {
     private readonly JobProgress progress;
     private readonly PlanRequest ahead;
-    private readonly RemainingWork was;
     private readonly PromisedJob then;
-    private readonly Dictionary<string, TaskChange> changes;
-    private readonly List<TaskChange> extras;
+    private readonly bool isSafe;
+    private readonly TimesOtherwise times;
 
     /// <summary>Gathers what came about.</summary>
     /// <param name="progress">Where the job stands.</param>
     /// <param name="then">The job as it was promised.</param>
     /// <param name="ahead">What is left of it, to be planned.</param>
-    public PlansOtherwise(JobProgress progress, PromisedJob then, PlanRequest ahead)
+    /// <param name="isSafe">Whether the dates are those that four courses in five keep; false for the planned ones.</param>
+    public PlansOtherwise(JobProgress progress, PromisedJob then, PlanRequest ahead, bool isSafe)
     {
-        (this.progress, this.then, this.ahead) = (progress, then, ahead);
-        changes = progress.Changes.ToDictionary(one => one.Task, StringComparer.Ordinal);
-        was = RemainingWork.Of(then.Graph, then.Standing, ahead.Calendars, ahead.Orders[0].Start, then.From);
-        var known = then.Graph.Tasks.Select(task => task.Name).ToHashSet(StringComparer.Ordinal);
-        extras = [.. progress.Changes.Where(one => !known.Contains(one.Task))];
+        (this.progress, this.then, this.ahead, this.isSafe) = (progress, then, ahead, isSafe);
+        times = new(progress, then, ahead.Orders[0]);
     }
 
     /// <summary>Planned work of the promise that is not done by now, by the times that it takes; below zero when more is done.</summary>
     public WorkTime Behind { get; private set; }
 
     /// <summary>
-    /// The date of the finish as it was promised, then after each cause but luck, in their order. A plan that cannot be made
-    /// leaves the date where it was, and its cause to the next.
+    /// The date of the finish as it was promised, then after each cause, in their order. A plan that cannot be made leaves
+    /// the date where it was, and its cause to the next.
     /// </summary>
-    public IReadOnlyList<LocalDate> Dates(LocalDate promised, Plan now)
+    /// <param name="promised">The date that was promised.</param>
+    /// <param name="now">The same date as things stand.</param>
+    public IReadOnlyList<LocalDate> Dates(LocalDate promised, LocalDate now)
     {
         var dates = new List<LocalDate> { promised };
-        var times = TimesBy(one => one.Kind is ChangeKind.SameTask or ChangeKind.WentOut or ChangeKind.SawnUnlogged ? one.Promised : WorkTime.Zero);
-        var plan = Add(dates, PlanOf(times), null);
+        var last = times.Promised;
+        var plan = PlanOf(last);
+        Add(DateOf(plan));
         foreach (var cause in (MoveCause[])[MoveCause.TasksChanged, MoveCause.Took, MoveCause.ToCome])
         {
-            var before = times;
-            times = [.. times.Zip(TimesBy(one => one.Now), AllNames()).Select(one => changes.TryGetValue(one.Third, out var change) && CauseOf(change) == cause ? one.Second : one.First)];
-            plan = Add(dates, before.SequenceEqual(times) ? plan : PlanOf(times), plan);
+            var before = last;
+            last = times.With(cause, before);
+            var other = before.SequenceEqual(last) ? plan : PlanOf(last);
+            Add(DateOf(other));
+            plan = other ?? plan;
         }
 
-        var from = plan is null ? ahead.Orders[0].UnderWay!.From : StandsAt(plan, times);
-        var onTime = plan is null ? ahead.Orders[0].UnderWay! : WaitsOnTime(plan);
-        var late = onTime == ahead.Orders[0].UnderWay ? now : PlanOf(onTime);
-        var early = from == onTime.From || late is null ? late : PlanOf(onTime with { From = from, HeavyToday = HeavyOn(plan!, from) });
-        Add(dates, early, plan);
-        Add(dates, late, early);
-        dates.Add(now.Finish.Date);
+        foreach (var known in (Known[])[Known.WhatIsDone, Known.AllAsNow])
+        {
+            Add(isSafe ? plan?.SafeFinish(DrawsOf(last, known))?.Date : null);
+        }
+
+        var underWay = ahead.Orders[0].UnderWay!;
+        var from = plan is null ? underWay.From : StandsAt(plan, last);
+        var onTime = plan is null ? underWay : WaitsOnTime(plan);
+        var late = onTime == underWay ? now : DateOf(PlanOf(onTime));
+        Add(from == onTime.From || late is null ? late : DateOf(PlanOf(onTime with { From = from, HeavyToday = HeavyOn(plan!, from) })));
+        Add(late);
+        Add(now);
         return dates;
 
-        static Plan? Add(List<LocalDate> dates, Plan? made, Plan? before)
-        {
-            dates.Add(made is null ? dates[^1] : made.Finish.Date);
-            return made ?? before;
-        }
+        void Add(LocalDate? date) => dates.Add(date ?? dates[^1]);
     }
 
     /// <summary>Hands-on time behind a cause.</summary>
     public WorkTime WorkOf(MoveCause cause) => cause == MoveCause.Sessions
         ? Behind
-        : JobProgress.Sum(progress.Changes.Where(one => CauseOf(one) == cause), one => one.Difference);
+        : JobProgress.Sum(progress.Changes.Where(one => TimesOtherwise.CauseOf(one) == cause), one => one.Difference);
 
-    private static MoveCause CauseOf(TaskChange one) => (one.Kind, one.State) switch
+    private LocalDate? DateOf(FoundPlan? plan) => isSafe ? plan?.Forecasts[0].P80?.Date : plan?.Finish.Date;
+
+    private FoundPlan? PlanOf(IReadOnlyList<WorkTime> those)
     {
-        (ChangeKind.CameIn or ChangeKind.OnlyLogged, _) => MoveCause.TasksChanged,
-        (ChangeKind.WentOut, _) when one.Spent == WorkTime.Zero => MoveCause.TasksChanged,
-        (ChangeKind.SameTask, TaskState.ToDo) => MoveCause.ToCome,
-        _ => MoveCause.Took,
-    };
-
-    /// <summary>Names of all tasks that are planned, in their row: those of the promised job, then those that it did not have.</summary>
-    private IEnumerable<string> AllNames() => was.Graph.Tasks.Select(task => task.Name).Concat(extras.Select(one => one.Task));
-
-    /// <summary>Their times by one account of each task, without what was spent before the promise.</summary>
-    private List<WorkTime> TimesBy(Func<TaskChange, WorkTime> account) =>
-    [
-        .. was.Graph.Tasks.Select(task => TimeOf(task.Name, was.Ids[task.Id], account)),
-        .. extras.Select(account),
-    ];
-
-    /// <summary>
-    /// The time that a task was planned with is the middle of its drawn times, a little off that which is accounted for: it
-    /// goes up and down with the account, so that what is accounted for alike is planned alike.
-    /// </summary>
-    private WorkTime TimeOf(string name, int id, Func<TaskChange, WorkTime> account)
-    {
-        if (!changes.TryGetValue(name, out var change))
-        {
-            return WorkTime.Zero;
-        }
-
-        var (time, spent) = (account(change), then.Standing.Tasks[id].Spent);
-        if (change.Promised > WorkTime.Zero && (time == change.Promised || change is { State: TaskState.ToDo, Kind: ChangeKind.SameTask }))
-        {
-            time = then.Times[id] * (time / change.Promised);
-        }
-
-        return time > spent ? time - spent : WorkTime.Zero;
-    }
-
-    private Plan? PlanOf(List<WorkTime> times)
-    {
-        var first = was.Graph.Tasks.Count;
-        List<(TaskChange Change, WorkTime Time)> more = [.. extras.Zip(times.Skip(first)).Where(one => one.Second > WorkTime.Zero)];
-        List<WorkTime> all = [.. times.Take(first), .. more.Select(one => one.Time)];
+        var graph = then.Left.Graph;
+        var first = graph.Tasks.Count;
+        List<int> more = [.. Enumerable.Range(first, those.Count - first).Where(place => those[place] > WorkTime.Zero)];
         return PlanOf(ahead.Orders[0] with
         {
-            Graph = new([.. was.Graph.Tasks, .. more.Select((one, place) => TaskOf(one.Change, first + place))], was.Graph.Precedences, was.Graph.OpeningWaits, was.Graph.ClosingWaits),
-            Times = all,
-            Draws = new([[.. all.Select(time => time.Minutes)]], 0),
-            UnderWay = was.UnderWay,
+            Graph = new([.. graph.Tasks, .. more.Select((place, index) => times.TaskOf(place, first + index))], graph.Precedences, graph.OpeningWaits, graph.ClosingWaits),
+            Times = [.. those.Take(first), .. more.Select(place => those[place])],
+            Draws = DrawsOf(those, Known.AsThen),
+            UnderWay = then.Left.UnderWay,
         });
     }
 
-    private Plan? PlanOf(UnderWay underWay)
+    private FoundPlan? PlanOf(UnderWay underWay) => PlanOf(ahead.Orders[0] with { UnderWay = underWay });
+
+    private FoundPlan? PlanOf(OrderInHand order) => FoundPlan.Of(ahead with { Orders = [order], Progress = null }, out _);
+
+    /// <summary>Draws of the tasks that are planned: what the promised job did not have, and what takes no time, is left out.</summary>
+    private TimeDraws DrawsOf(IReadOnlyList<WorkTime> those, Known known)
     {
-        var order = ahead.Orders[0];
-        return PlanOf(order with { UnderWay = underWay, Draws = new([[.. order.Times.Select(time => time.Minutes)]], 0) });
+        List<int> planned = [.. Enumerable.Range(0, those.Count).Where(place => place < then.Left.Graph.Tasks.Count || those[place] > WorkTime.Zero)];
+        var drawn = times.Drawn(those, known);
+        return planned.Count == those.Count ? drawn : new([.. drawn.Minutes.Select(trial => planned.Select(place => trial[place]).ToArray())], drawn.Seed);
     }
 
-    private Plan? PlanOf(OrderInHand order) => PlanMaker.Plan(ahead with { Orders = [order] }) is PlanAnswer.Planned planned ? planned.Plan : null;
-
-    /// <summary>A task that is in the job no more, or never was: of its kind only the time is known, so it may be done at any time.</summary>
-    private static ShopTask TaskOf(TaskChange one, int id) => new()
-    {
-        Id = id,
-        Name = one.Task,
-        Stage = Stage.Sawing,
-        Timing = new TaskTiming.ByGuess(new(one.Now, one.Now, one.Now)),
-        WorkClass = WorkClass.Light,
-        IsSplittable = true,
-    };
-
     /// <summary>The moment of a plan at which as much is done in it as is done by now; now itself where the plan would have it so.</summary>
-    private Instant StandsAt(Plan plan, List<WorkTime> times)
+    private Instant StandsAt(FoundPlan plan, IReadOnlyList<WorkTime> those)
     {
         var now = ahead.Orders[0].UnderWay!.From;
-        var done = AllNames().Zip(times).Sum(one => changes.TryGetValue(one.First, out var change) ? MinutesDone(change, one.Second) : 0);
+        var done = times.Names.Zip(those).Sum(one => times.ChangeOf(one.First) is { } change ? MinutesDone(change, one.Second) : 0);
         var pieces = plan.Sessions.SelectMany(session => session.Work).OrderBy(work => work.Start.ToInstant()).ToList();
         var byNow = pieces.Sum(work => Math.Clamp((now - work.Start.ToInstant()).TotalMinutes, 0, work.HandsOn.Minutes) / work.Task.Crew);
         Behind = WorkTime.FromMinutes(byNow - done);
@@ -172,14 +133,12 @@ internal sealed class PlansOtherwise
     private double MinutesDone(TaskChange change, WorkTime planned) => change.State switch
     {
         TaskState.ToDo => 0,
-        TaskState.HalfDone => Math.Min(planned.Minutes, Math.Max(0, change.Spent.Minutes - SpentThen(change.Task))),
+        TaskState.HalfDone => Math.Min(planned.Minutes, Math.Max(0, (change.Spent - times.SpentThen(change.Task)).Minutes)),
         _ => planned > WorkTime.Zero ? Math.Ceiling(planned.Minutes) : 0,
     };
 
-    private double SpentThen(string name) => then.Standing.Tasks.FirstOrDefault(one => string.Equals(one.Task.Name, name, StringComparison.Ordinal))?.Spent.Minutes ?? 0;
-
     /// <summary>How the shop would stand had each wait that still runs begun when a plan has it begin, if that is sooner.</summary>
-    private UnderWay WaitsOnTime(Plan plan)
+    private UnderWay WaitsOnTime(FoundPlan plan)
     {
         var underWay = ahead.Orders[0].UnderWay!;
         var planned = plan.Sessions.SelectMany(session => session.Work).Where(work => work.IsLastPiece).GroupBy(work => work.Task.Name, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Max(work => work.End.ToInstant()), StringComparer.Ordinal);
@@ -198,7 +157,7 @@ internal sealed class PlansOtherwise
         Duration Late(ShopTask after) => late.GetValueOrDefault(after.Name, Duration.Zero);
     }
 
-    private Dictionary<string, WorkTime> HeavyOn(Plan plan, Instant from)
+    private Dictionary<string, WorkTime> HeavyOn(FoundPlan plan, Instant from)
     {
         var underWay = ahead.Orders[0].UnderWay!;
         var date = from.InZone(ahead.Zone).Date;

@@ -95,6 +95,26 @@ public sealed class PlanAnewTests
         var progress = tray.Type("progress", "--json").ReadJson();
         Assert.Equal(0, progress.Number("differenceMinutes"), 0.02);
         Assert.Equal(0, progress.Field("moved").Number("days"));
+
+        // The rates of then are learned again and its courses drawn again: not a day of it is put down to anything.
+        Assert.All(progress.Field("moved").List("causes"), cause => Assert.Equal(0, cause.Number("days")));
+    }
+
+    [Fact]
+    public void A_pace_that_slowed_is_a_cause_and_not_bad_luck()
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Type("plan", "--promise");
+
+        // Each at the end that the plan gave it, though it took twice as long: more is done than was planned by then, and more is to come.
+        tray.Done(12, 2);
+        var moved = tray.Type("plan", "--json").ReadJson().Field("moved");
+        Assert.True(moved.Field("isSafe").GetBoolean());
+        var pace = moved.List("causes").MaxBy(one => one.Number("days"));
+        Assert.Equal("toCome", pace.Text("cause"));
+        Assert.InRange(pace.Number("days"), 1, 30);
+        Assert.DoesNotContain(moved.List("causes"), cause => cause.Text("cause") == "luck" && cause.Number("days") > 0);
+        Assert.Contains("what is to come is expected to take longer", tray.Type("plan").Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

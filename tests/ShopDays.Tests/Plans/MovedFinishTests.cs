@@ -81,7 +81,7 @@ public sealed class MovedFinishTests
         promise = promise with { Tasks = [.. promise.Tasks.Select(task => task.Name == "task 2" ? task with { Expected = WorkTime.FromMinutes(15) } : task)] };
 
         // Then both would have been done on Tuesday.
-        var moved = Moved(job, log, log.Moment(1, 11), promise, [100, 100, 15]);
+        var moved = Moved(job, log, log.Moment(1, 11), promise, [[100, 100, 15]]);
         Assert.Equal((MoveCause.ToCome, 1, 85.0), Assert.Single(moved.Moves.Where(one => one.Days != 0 && one.Cause != MoveCause.FilesChanged).Select(one => (one.Cause, one.Days, one.Work.Minutes))));
     }
 
@@ -106,19 +106,68 @@ public sealed class MovedFinishTests
     {
         // Drawn times of the first task: one in three takes three sessions. Done as expected, it leaves nothing to be unlucky with.
         var job = Row(2, splittableFirst: true);
-        var promise = Promised(job, [[100, 100], [100, 100], [340, 100]]);
+        double[][] then = [[100, 100], [100, 100], [340, 100]];
         var log = new ALog().Done("task 0", 100, 1, 10 + (40.0 / 60));
-        var moved = Moved(job, log, log.Moment(1, 11), promise);
+        var moved = Moved(job, log, log.Moment(1, 11), Promised(job, then), then);
         Assert.True(moved.IsSafe);
         var luck = Assert.Single(moved.Moves);
         Assert.Equal((MoveCause.Luck, moved.Days), (luck.Cause, luck.Days));
         Assert.True(moved.Days < 0);
     }
 
-    // Whatever was logged, whenever: the causes are the whole.
+    [Fact]
+    public void Where_only_the_safe_date_slips_because_the_pace_slowed_the_cause_is_the_pace()
+    {
+        // Four courses in five took up to 115 minutes a task, which the sessions of 120 hold; a tenth slower they do not. The likely 110 still fit.
+        var then = Courses(3, 100, [0.8, 0.9, 1, 1.15, 1.3]);
+        var drawn = Courses(3, 110, [0.8, 0.9, 1, 1.15, 1.3]);
+        var promise = Promised(Row(3), then);
+        var moved = Moved(Row(3, 110), new ALog(), new ALog().Moment(1, 0), promise, then, drawn);
+        Assert.True(moved.IsSafe);
+        Assert.Equal(promise.Planned.InZone(new ALog().Zone).Date, new LocalDate(2027, 3, 3));
+        Assert.True(moved.Days > 0);
+        var pace = Assert.Single(moved.Moves);
+        Assert.Equal((MoveCause.ToCome, moved.Days, 30.0), (pace.Cause, pace.Days, pace.Work.Minutes));
+    }
+
+    [Theory]
+    [InlineData(1.15, 1.3, 1)]
+    [InlineData(1.3, 1.15, -1)]
+    public void Where_only_the_ranges_became_wider_or_narrower_the_cause_is_how_well_the_times_are_known(double fourthThen, double fourthNow, int sign)
+    {
+        var then = Courses(3, 100, [0.8, 0.9, 1, fourthThen, 1.4]);
+        var drawn = Courses(3, 100, [0.8, 0.9, 1, fourthNow, 1.4]);
+        var moved = Moved(Row(3), new ALog(), new ALog().Moment(1, 0), Promised(Row(3), then), then, drawn);
+        var certainty = Assert.Single(moved.Moves);
+        Assert.Equal((MoveCause.Certainty, moved.Days, sign), (certainty.Cause, certainty.Days, Math.Sign(certainty.Days)));
+    }
+
+    [Fact]
+    public void A_task_that_took_longer_moves_the_safe_date_by_what_it_took()
+    {
+        // Likely and safe alike: a day more for a second session.
+        var then = Courses(3, 100, [0.8, 0.9, 1, 1.15, 1.3]);
+        var log = new ALog().Done("task 0", 200, 2, 10 + (20.0 / 60));
+        var moved = Moved(Row(3, splittableFirst: true), log, log.Moment(2, 10.5), Promised(Row(3, splittableFirst: true), then), then, then);
+        Assert.True(moved.IsSafe);
+        var took = moved.Moves.Single(one => one.Cause == MoveCause.Took);
+        Assert.Equal((1, 100.0), (took.Days, took.Work.Minutes));
+    }
+
+    [Fact]
+    public void Where_nothing_changed_the_safe_date_has_no_cause_to_move()
+    {
+        var then = Courses(4, 100, [0.7, 0.8, 0.9, 0.95, 1, 1.1, 1.15, 1.25, 1.3]);
+        var moved = Moved(Row(4), new ALog(), new ALog().Moment(1, 0), Promised(Row(4), then), then, then);
+        Assert.True(moved.IsSafe);
+        Assert.Empty(moved.Moves);
+        Assert.Equal(0, moved.Days);
+    }
+
+    // Whatever was logged, whenever, and however well the times were and are known: the causes are the whole.
     [Fact]
     public void The_causes_add_up_to_the_dates_between() =>
-        Gen.Select(Gen.Int[0, 4], Gen.Double[0.3, 2.5].Array[4], Gen.Int[0, 6], Gen.Bool).Sample((done, paces, idle, begun) =>
+        Gen.Select(Gen.Int[0, 4], Gen.Double[0.3, 2.5].Array[4], Gen.Int[0, 6], Gen.Bool, Gen.Double[0, 0.6].Array[2]).Sample((done, paces, idle, begun, widths) =>
         {
             var log = new ALog();
             for (var task = 0; task < done; task++)
@@ -131,17 +180,23 @@ public sealed class MovedFinishTests
                 log.Went(FormattableString.Invariant($"task {done}"), 20, done + 1, 9.5);
             }
 
-            var moved = Moved(Row(6), log, log.Moment(1 + done + idle, 12));
+            var (then, drawn) = (Courses(6, 100, Factors(widths[0])), Courses(6, 100, Factors(widths[1])));
+            var moved = Moved(Row(6), log, log.Moment(1 + done + idle, 12), Promised(Row(6), then), then, drawn);
             Assert.Equal(moved.Days, moved.Moves.Sum(one => one.Days));
             Assert.Distinct(moved.Moves.Select(one => one.Cause));
         }, iter: 40);
 
-    private static AJob Row(int tasks, bool splittableFirst = false)
+    private static double[] Factors(double width) => [1 - width, 1 - (width / 2), 1, 1 + (width / 2), 1 + width];
+
+    /// <summary>Courses of some tasks of equal length, each with one pace.</summary>
+    private static double[][] Courses(int tasks, double minutes, IEnumerable<double> paces) => [.. paces.Select(pace => Enumerable.Repeat(minutes * pace, tasks).ToArray())];
+
+    private static AJob Row(int tasks, double minutes = 100, bool splittableFirst = false)
     {
         var job = new AJob();
         for (var task = 0; task < tasks; task++)
         {
-            job.Task(FormattableString.Invariant($"task {task}"), 100, made => made with { IsSplittable = splittableFirst && made.Id == 0 });
+            job.Task(FormattableString.Invariant($"task {task}"), minutes, made => made with { IsSplittable = splittableFirst && made.Id == 0 });
         }
 
         for (var task = 1; task < tasks; task++)
@@ -158,17 +213,27 @@ public sealed class MovedFinishTests
         return Promise.Of("chest", new ALog().Moment(1, 0), (PlanAnswer.Planned)PlanMaker.Plan(request), request.Orders[0].Graph, Model, request.Orders[0].Draws.OfAll());
     }
 
-    private static MovedFinish Moved(AJob job, ALog log, Instant now, Promise? promise = null, IReadOnlyList<double>? timesThen = null)
+    /// <param name="job">The job.</param>
+    /// <param name="log">What was logged.</param>
+    /// <param name="now">The moment.</param>
+    /// <param name="promise">What was promised; a plan of the job by its plain times unless given.</param>
+    /// <param name="then">Drawn times of all tasks when it was promised; their plain times unless given.</param>
+    /// <param name="drawn">Drawn times of all tasks as they are known now; their plain times, less what is spent, unless given.</param>
+    private static MovedFinish Moved(AJob job, ALog log, Instant now, Promise? promise = null, IReadOnlyList<double[]>? then = null, IReadOnlyList<double[]>? drawn = null)
     {
         var request = job.Request();
         var order = request.Orders[0];
         var standing = JobStanding.Of(order.Graph, log.Entries);
         var left = RemainingWork.Of(order.Graph, standing, request.Calendars, order.Start, now);
         var times = left.Ids.Select((id, place) => order.Times[id] > left.Spent[place] ? order.Times[id] - left.Spent[place] : WorkTime.FromMinutes(5)).ToList();
-        var draws = new TimeDraws([[.. times.Select(time => time.Minutes)]], 7);
+        var draws = drawn is null
+            ? new TimeDraws([[.. times.Select(time => time.Minutes)]], 7)
+            : new([.. drawn.Select(trial => left.Ids.Select(id => trial[id]).ToArray())], 7);
+        var middles = draws.OfEach().Select(range => range.P50).ToList();
         var progress = JobProgress.Of(promise ?? Promised(job), standing, left, Model, draws, new HashSet<string>());
-        var ahead = request with { Orders = [order with { Graph = left.Graph, Times = times, Draws = draws, UnderWay = left.UnderWay }] };
-        var then = new PromisedJob(order.Graph, timesThen is null ? order.Times : [.. timesThen.Select(WorkTime.FromMinutes)], JobStanding.Of(order.Graph, []), new ALog().Moment(1, 0));
-        return MovedFinish.Of(progress, then, ahead, (PlanAnswer.Planned)PlanMaker.Plan(ahead));
+        var ahead = request with { Orders = [order with { Graph = left.Graph, Times = middles, Draws = draws, UnderWay = left.UnderWay }] };
+        var nothing = JobStanding.Of(order.Graph, []);
+        var whole = RemainingWork.Of(order.Graph, nothing, request.Calendars, order.Start, new ALog().Moment(1, 0));
+        return MovedFinish.Of(progress, new(order.Graph, nothing, whole, new(then ?? [[.. order.Times.Select(time => time.Minutes)]], 7)), ahead, (PlanAnswer.Planned)PlanMaker.Plan(ahead));
     }
 }

@@ -1,0 +1,79 @@
+using NodaTime;
+using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
+using ShopDays.Times;
+
+namespace ShopDays.Plans;
+
+/// <summary>The best order of work that was found for a request, with the schedule that it gives; what is asked of it is worked out only then.</summary>
+internal sealed class FoundPlan
+{
+    private readonly PlanRequest request;
+    private readonly FoundOrder found;
+    private readonly Schedule schedule;
+
+    private FoundPlan(PlanRequest request, FoundOrder found)
+    {
+        (this.request, this.found) = (request, found);
+        schedule = new(found.Problem.Tasks.Length, found.Problem.Orders.Length);
+        new ScheduleGenerator(found.Problem).Generate(found.Blocks!, found.Problem.Minutes.AsSpan(), schedule);
+    }
+
+    /// <summary>The plan with its bound, which takes a while to find.</summary>
+    public Plan Plan => new PlanWriter(request, found.Hours, found.Problem).Write(schedule, found.Tried);
+
+    /// <summary>The sessions of the plan.</summary>
+    public IReadOnlyList<PlannedSession> Sessions => new PlanWriter(request, found.Hours, found.Problem).SessionsOf(schedule);
+
+    /// <summary>The end of the last task and of all waits at the end.</summary>
+    public ZonedDateTime Finish => found.Hours.At(schedule.Finish);
+
+    /// <summary>What may become of each order.</summary>
+    public IReadOnlyList<FinishForecast> Forecasts => ForecastTrials.Run(request, found.Hours, found.Problem, found.Blocks!, schedule);
+
+    /// <summary>Looks for one.</summary>
+    /// <param name="request">What is asked for.</param>
+    /// <param name="inTheWay">What stands against a plan; none where one was found.</param>
+    /// <returns>What was found; null when something stands against it.</returns>
+    /// <exception cref="ArgumentException">The request contradicts itself.</exception>
+    public static FoundPlan? Of(PlanRequest request, out IReadOnlyList<Unplannable> inTheWay)
+    {
+        request.Check();
+        var hours = OpenHours.FirstYear(request);
+        inTheWay = Obstacles.InTheShop(request, hours);
+        if (inTheWay.Count > 0)
+        {
+            return null;
+        }
+
+        inTheWay = Obstacles.InTheHours(request, hours, ProblemCompiler.Compile(request, hours));
+        if (inTheWay.Count > 0)
+        {
+            return null;
+        }
+
+        var found = FoundOrder.Of(request);
+        if (found.Blocks is not null)
+        {
+            return new(request, found);
+        }
+
+        inTheWay = new AppointedTasks(request, found.Hours, found.Problem).NotKept();
+        if (inTheWay.Count == 0)
+        {
+            inTheWay = [new TooLongWork(request, found.Hours, found.Problem).Reason()];
+        }
+
+        return null;
+    }
+
+    /// <summary>The same order of work with other drawn times of the first order's tasks.</summary>
+    /// <param name="draws">The times, of the same tasks.</param>
+    /// <returns>When four courses in five are finished; null when not within the years looked at.</returns>
+    public ZonedDateTime? SafeFinish(TimeDraws draws)
+    {
+        var drawn = request with { Orders = [request.Orders[0] with { Draws = draws }, .. request.Orders.Skip(1)] };
+        drawn.Check();
+        return ForecastTrials.Run(drawn, found.Hours, found.Problem, found.Blocks!, schedule)[0].P80;
+    }
+}
