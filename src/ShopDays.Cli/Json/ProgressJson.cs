@@ -44,7 +44,7 @@ internal static class ProgressJson
             NowMinutes = JsonAnswer.Minutes(one.Now),
             DifferenceMinutes = JsonAnswer.Minutes(one.Difference),
         }),
-        PassedOver = told.Progress.Left.PassedOver.Select(task => task.Name),
+        PassedOver = told.Progress.Left.PassedOver.Select(one => one.Task.Name),
         Strays = told.Progress.Standing.Strays.Select(stray => new { stray.Task, Minutes = JsonAnswer.Minutes(stray.Spent) }),
         Waits = told.Progress.Left.UnderWay.Waits.Select(wait => new
         {

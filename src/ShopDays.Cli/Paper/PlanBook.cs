@@ -25,7 +25,7 @@ internal static class PlanBook
         var sheet = new Sheet(book, paper, margins, Dressed(Anew("Summary")));
         Set(SummaryPage.Of(plan, upright));
         Section("Calendar", paper, CalendarPages.Of(plan, upright));
-        Section("Waits", paper, WaitPages.Of(plan));
+        Section("Waits", paper, WaitPages.Of(plan, upright));
         Section("Cautions", paper, CautionPages.Of(plan, upright));
         if (plan.Rest is null || plan.ToCut.Count > 0)
         {

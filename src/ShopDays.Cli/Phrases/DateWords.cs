@@ -34,6 +34,9 @@ internal static class DateWords
     /// <summary><c>08:30</c>.</summary>
     public static string At(ZonedDateTime time) => Clock.Format(time.TimeOfDay);
 
+    /// <summary><c>Tue 6 Apr, 08:30</c>, with the year where it is another one.</summary>
+    public static string When(ZonedDateTime time, int year) => time.Year == year ? When(time) : Of(time);
+
     /// <summary><c>Tue 6 Apr, 08:30</c>.</summary>
     public static string When(ZonedDateTime time) => $"{Short(time.Date)}, {At(time)}";
 }

@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Plans;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Phrases;
 
@@ -38,13 +39,13 @@ internal static class PlanWords
         isBegun ? [$"Work of this job is logged; the plan is of the whole job, as if nothing were done. What is left is planned without --whole: shopdays plan {job}"] : [];
 
     /// <summary>What a plan of the rest leaves out, where the rest of it is to be found, and what should be logged.</summary>
-    public static IReadOnlyList<string> OfTheRest(ToldRest rest, string job) =>
+    public static IReadOnlyList<string> OfTheRest(ToldRest rest, TaskMarks marks, string job) =>
     [
         rest.Standing.IsBegun
             ? $"The sheets of days before stay valid. All hours against the promise: shopdays progress {job}. The whole job from its start: shopdays plan {job} --whole"
             : $"What is done already and not logged: shopdays log add {job}. The plan from its start: shopdays plan {job} --whole",
         .. rest.Moved is null ? [$"No promise of this job is on record, to say what moved since. Keep one with: shopdays plan {job} --promise"] : (string[])[],
-        .. rest.Left.PassedOver.Count == 0 ? (string[])[] : [$"{CountWords.Of(rest.Left.PassedOver.Count, "task")} {(rest.Left.PassedOver.Count == 1 ? "is" : "are")} planned though work that comes after is begun or done: not logged, or skipped. Which: shopdays progress {job}"],
+        .. ((string?[])[PassedOverWords.Of(rest.Left.PassedOver, marks, job)]).OfType<string>(),
     ];
 
     /// <summary>How much sooner any plan could finish, and what keeps it from that.</summary>
@@ -53,11 +54,11 @@ internal static class PlanWords
         var (bound, finish) = (plan.LowerBound, plan.Finish);
         if (plan.Gap <= Duration.Zero)
         {
-            return $"No plan can finish sooner than this one, on {DateWords.When(finish)}: {bound.Reason}.";
+            return $"No plan can finish sooner than this one, on {DateWords.When(finish)}, because of {bound.Reason}.";
         }
 
         var later = Period.DaysBetween(bound.At.Date, finish.Date) is > 0 and var days ? CountWords.Of(days, "day") : WorkTimeText.Write(WorkTime.FromMinutes(plan.Gap.TotalMinutes));
-        return $"Nothing can finish before {DateWords.When(bound.At)}: {bound.Reason}. This plan finishes on {DateWords.When(finish)}, {later} later.";
+        return $"Nothing can finish before {DateWords.When(bound.At, finish.Year)}, because of {bound.Reason}. This plan finishes on {DateWords.When(finish)}, {later} later.";
     }
 
     /// <summary>How a plan stands on each thing that plans are compared by, the weightiest first, and how it was looked for.</summary>

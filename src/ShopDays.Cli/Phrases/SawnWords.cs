@@ -9,6 +9,8 @@ internal static class SawnWords
 {
     private const double MetresPerFoot = 0.3048;
 
+    private const int MostPlaces = 6;
+
     /// <summary>Below so many of a unit a tenth of it is told.</summary>
     private const double Small = 10;
 
@@ -36,6 +38,21 @@ internal static class SawnWords
             (true, "in") => (quantity * MetresPerFoot / 12, "m" + rest),
             _ => (quantity, unit),
         };
+    }
+
+    /// <summary>
+    /// A quantity of work as a number: tenths as a rule, below one two figures that count, so that a little work is not told
+    /// as none: <c>17.6</c>, <c>0.2</c>, <c>0.043</c>.
+    /// </summary>
+    public static string Quantity(double quantity)
+    {
+        if (quantity is <= 0 or >= 1)
+        {
+            return quantity.ToString("0.#", CultureInfo.InvariantCulture);
+        }
+
+        var places = Math.Min(MostPlaces, 1 - (int)Math.Floor(Math.Log10(quantity)));
+        return quantity.ToString("0." + new string('#', places), CultureInfo.InvariantCulture);
     }
 
     private static bool IsMetric(LengthFormat format) => format == LengthFormat.Millimetres;

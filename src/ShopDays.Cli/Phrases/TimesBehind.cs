@@ -31,16 +31,20 @@ internal sealed record TimesBehind(int Entries, int Timed, int Odd, IReadOnlyLis
     {
         if (LeftOut.Count > 0)
         {
-            var reasons = LeftOut.GroupBy(one => one.Reason).OrderBy(group => group.Key).Select(group => $"{CountWords.Number(group.Sum(one => one.Entries.Count))} {WordsOf(group.Key)}");
-            yield return $"Nothing is learned from some entries ({string.Join(", ", reasons)}): shopdays rates names them";
+            var all = LeftOut.Sum(one => one.Entries.Count);
+            List<(int Count, string Words)> reasons = [.. LeftOut.GroupBy(one => one.Reason).OrderBy(group => group.Key).Select(group => (group.Sum(one => one.Entries.Count), WordsOf(group.Key, group.Count())))];
+            var why = reasons is [var only] ? only.Words : string.Join(", ", reasons.Select(one => $"{CountWords.Number(one.Count)} {one.Words}"));
+            yield return $"Nothing is learned from {LogPhrases.Count(all)} ({why}): shopdays rates names {(all == 1 ? "it" : "them")}";
         }
     }
 
-    private static string WordsOf(LeftOutReason reason) => reason switch
+    /// <param name="reason">The reason.</param>
+    /// <param name="tasks">How many tasks the entries are of.</param>
+    private static string WordsOf(LeftOutReason reason, int tasks) => reason switch
     {
-        LeftOutReason.NotFinished => "of tasks not finished",
-        LeftOutReason.NoOperation => "of tasks that no operation times",
-        LeftOutReason.UnknownOperation => "of operations that are not there any more",
+        LeftOutReason.NotFinished => tasks == 1 ? "of a task that is not finished" : "of tasks that are not finished",
+        LeftOutReason.NoOperation => tasks == 1 ? "of a task that no operation times" : "of tasks that no operation times",
+        LeftOutReason.UnknownOperation => tasks == 1 ? "of an operation that is not there any more" : "of operations that are not there any more",
         LeftOutReason.MarkedUnusual => "marked unusual",
         LeftOutReason.ImpossibleFigures => "with figures that cannot be",
         _ => throw new UnreachableException(),

@@ -47,6 +47,12 @@ internal sealed record ToldPlan(
     /// <summary>The same in words.</summary>
     public IReadOnlyList<string> UnusedHours => [.. Unused.Select(span => UnusedWords.Of(span, Read.Shop))];
 
-    /// <summary>Dates that cannot be kept, and wishes that the stock does not fulfil.</summary>
-    public IReadOnlyList<string> Notes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Read.LogName), .. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
+    /// <summary>Dates that cannot be kept, or are past: to be told with the dates.</summary>
+    public IReadOnlyList<string> DateNotes => PlanWords.OfDates(Answer.Plan, Due, Today);
+
+    /// <summary>What else is to be known of the plan: work that is done, and wishes that the stock does not fulfil.</summary>
+    public IReadOnlyList<string> OtherNotes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Marks, Read.LogName), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
+
+    /// <summary>All of these.</summary>
+    public IReadOnlyList<string> Notes => [.. DateNotes, .. OtherNotes];
 }

@@ -117,9 +117,9 @@ internal sealed record ToldProgress
             yield return $"The sessions since the start, {DateWords.Of(Read.Job.Start)}, had {HourWords.Of(SessionsGone)} to work in; {HourWords.Of(Progress.Spent)} is logged.";
         }
 
-        if (Progress.Left.PassedOver is { Count: > 0 } passed)
+        if (PassedOverWords.Of(Progress.Left.PassedOver, Marks, Read.LogName) is { } passed)
         {
-            yield return $"Nothing is logged of {CountWords.Names([.. passed.Select(task => $"{Marks.Of(task.Name)} {task.Name}")], 4)}, though work that comes after is begun or done. What is done is logged with: shopdays log add {Read.LogName} {Marks.Of(passed[0].Name)} TIME";
+            yield return passed;
         }
 
         var strays = Progress.Standing.Strays;

@@ -79,5 +79,5 @@ internal sealed record ToldTrial(RankedTrial Ranked, Shop Shop, LengthFormat For
 
     private static string Quoted(string text) => text.All(char.IsAsciiLetterOrDigit) ? text : $"\"{text}\"";
 
-    private static string Number(double number) => number.ToString(number < 10 ? "0.##" : "0.#", CultureInfo.InvariantCulture);
+    private static string Number(double number) => number < 1 ? SawnWords.Quantity(number) : number.ToString(number < 10 ? "0.##" : "0.#", CultureInfo.InvariantCulture);
 }

@@ -39,7 +39,7 @@ internal static class EstimatePrint
             operations.AddTexts(
                 one.Operation,
                 one.Method,
-                FormattableString.Invariant($"{quantity:0.#}"),
+                SawnWords.Quantity(quantity),
                 unit,
                 FormattableString.Invariant($"{one.Tasks}"),
                 HourWords.Of(one.Time.P50),

@@ -37,7 +37,7 @@ internal static class OrdersPrint
         }
 
         screen.Out.WriteLine();
-        screen.Wrapped($"All of it takes {CountWords.Of(plan.ShopDays, "shop day")} in {CountWords.Of(plan.Sessions.Count, "session")}. Nothing can end before {DateWords.Of(plan.LowerBound.At)} because of {plan.LowerBound.Reason}.");
+        screen.Wrapped($"All of it takes {CountWords.Of(plan.ShopDays, "shop day")} in {CountWords.Of(plan.Sessions.Count, "session")}. Nothing can end before {DateWords.Of(plan.LowerBound.At)}, because of {plan.LowerBound.Reason}.");
         if (told.Room is { } room)
         {
             screen.Wrapped(room);

@@ -20,7 +20,7 @@ internal static class PlanPrint
         }
 
         TimesPrint.Print(screen, told.Behind);
-        foreach (var note in told.Notes)
+        foreach (var note in told.OtherNotes)
         {
             screen.Wrapped(note);
         }
@@ -76,10 +76,15 @@ internal static class PlanPrint
         table.AddTexts("no plan could end before", DateWords.Of(plan.LowerBound.At));
         if (due is { } date && forecast.ChanceOfDue is { } chance)
         {
-            table.AddTexts("due", $"{DateWords.Of(date)}: a chance of {ChanceWords.Of(chance)}");
+            table.AddTexts("due", $"{DateWords.Of(date)}: {(PlanWords.CannotKeep(plan, due) ? "cannot be kept" : $"a chance of {ChanceWords.Of(chance)}")}");
         }
 
         screen.Console.Write(table);
+        foreach (var note in told.DateNotes)
+        {
+            screen.Wrapped(note);
+        }
+
         screen.Wrapped($"{CountWords.Of(plan.ShopDays, "shop day")} in {CountWords.Of(plan.Sessions.Count, "session")}. {PlanWords.OfBound(plan)}");
         screen.Wrapped(PlanWords.OfSearch(plan, due, told.Budget));
         // Fewer than one in two hundred would be told as none in a hundred.

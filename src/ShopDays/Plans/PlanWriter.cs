@@ -21,7 +21,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
             Finishes = [.. schedule.Finishes.ToArray().Select(hours.At)],
-            LowerBound = new BoundWriter(request, hours, work).Write(bound),
+            LowerBound = new BoundWriter(request, hours, work, hours.At(schedule.Finish).Date).Write(bound),
             ShopDays = schedule.ShopDays,
             Changeovers = schedule.Changeovers,
             Schedules = tried,

@@ -26,8 +26,8 @@ public sealed record RemainingWork
     /// <summary>From when it is planned, and what still goes on by itself.</summary>
     public required UnderWay UnderWay { get; init; }
 
-    /// <summary>Tasks of which nothing is logged although work that comes after them is begun or done: skipped, or not written down.</summary>
-    public required IReadOnlyList<ShopTask> PassedOver { get; init; }
+    /// <summary>Tasks that are not done although work that comes after them is, or not begun although that is: skipped, or not written down.</summary>
+    public required IReadOnlyList<PassedOver> PassedOver { get; init; }
 
     /// <summary>What is expected of each task that is left, by its id in the whole job: as likely more as less; where it is begun and its log does not say how much is left, by what was spent.</summary>
     /// <param name="model">The rates.</param>
@@ -72,7 +72,7 @@ public sealed record RemainingWork
             Ids = [.. open.Select(one => one.Task.Id)],
             Spent = [.. open.Select(one => one.QuantityDone is null ? one.Spent : WorkTime.Zero)],
             UnderWay = new() { From = from, Waits = waits.Running(places), Held = waits.Held(), HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>() },
-            PassedOver = PassedOverIn(whole, standing),
+            PassedOver = Logbook.PassedOver.In(whole, standing),
         };
     }
 
@@ -104,20 +104,4 @@ public sealed record RemainingWork
     /// <summary>What was waited for has come when any of the work that it held back is begun.</summary>
     private static bool IsStillWaitedFor(OpeningWait wait, JobStanding standing) =>
         wait.Holds.All(id => standing.Tasks[id].State == TaskState.ToDo);
-
-    private static IReadOnlyList<ShopTask> PassedOverIn(TaskGraph whole, JobStanding standing)
-    {
-        var before = whole.Precedences.ToLookup(one => one.After, one => one.Before);
-        var met = new HashSet<int>();
-        var open = new Stack<int>(standing.Tasks.Where(one => one.State != TaskState.ToDo).Select(one => one.Task.Id));
-        while (open.TryPop(out var id))
-        {
-            foreach (var earlier in before[id].Where(met.Add))
-            {
-                open.Push(earlier);
-            }
-        }
-
-        return [.. met.Order().Where(id => standing.Tasks[id].State == TaskState.ToDo).Select(id => whole.Tasks[id])];
-    }
 }

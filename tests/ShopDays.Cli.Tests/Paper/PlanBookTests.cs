@@ -186,7 +186,7 @@ public sealed class PlanBookTests
         Assert.Contains(Squeezed("A date that can be promised" + DateWords.Month(OfNine.Forecast.P80!.Value.Date)), text, StringComparison.Ordinal);
         Assert.Contains(Squeezed(DateWords.Month(OfNine.Forecast.P50!.Value.Date)), text, StringComparison.Ordinal);
         Assert.Contains(Squeezed(DateWords.Month(OfNine.Forecast.P90!.Value.Date)), text, StringComparison.Ordinal);
-        Assert.Contains(Squeezed($"Nothing can finish before {DateWords.When(OfNine.Plan.LowerBound.At)}: {OfNine.Plan.LowerBound.Reason}"), text, StringComparison.Ordinal);
+        Assert.Contains(Squeezed($"Nothing can finish before {DateWords.When(OfNine.Plan.LowerBound.At)}, because of {OfNine.Plan.LowerBound.Reason}"), text, StringComparison.Ordinal);
         Assert.Contains("seed7", text, StringComparison.Ordinal);
         Assert.Contains(Squeezed("Board A1 weighs more than one person lifts here"), text, StringComparison.Ordinal);
     }

@@ -156,7 +156,7 @@ public sealed class RemainingWorkTests
         var left = Left(request, log, log.Moment(1, 10));
         var kept = Assert.Single(left.Graph.Precedences);
         Assert.Equal(("glue", "wax"), (left.Graph.Tasks[kept.Before].Name, left.Graph.Tasks[kept.After].Name));
-        Assert.Equal(["glue"], left.PassedOver.Select(task => task.Name));
+        Assert.Equal([("glue", "plane")], left.PassedOver.Select(one => (one.Task.Name, one.By.Task.Name)));
     }
 
     [Fact]

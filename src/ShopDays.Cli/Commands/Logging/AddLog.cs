@@ -98,10 +98,10 @@ internal sealed class AddLog(Screen screen, IClock clock)
 
         var answers = parsed.GetValue(quiet) ? screen.Silent() : screen;
         return rest is [FromInput]
-            ? AddLines(shop, answers, parsed.GetValue(json), line => TypedStretch.Split(line) is var (some, said) && read(some) is var (entries, complaint)
+            ? AddLines(shop, tasks, answers, parsed.GetValue(json), line => TypedStretch.Split(line) is var (some, said) && read(some) is var (entries, complaint)
                 ? ([.. entries.Select(entry => Settled(entry, said))], complaint)
                 : default)
-            : AddAll(shop, answers, parsed.GetValue(json), read(rest), entry => Settled(entry, ""));
+            : AddAll(shop, tasks, answers, parsed.GetValue(json), read(rest), entry => Settled(entry, ""));
     }
 
     private (IReadOnlyList<LogEntry> Entries, string? Complaint) ReadTimed(IReadOnlyList<string> some, LogShop shop, ParseResult parsed) =>
@@ -124,7 +124,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
             : ([.. found.Select(one => one.Stretch.Entry(tasks.Job, one.Found.Task!, default, "", quantity))], null);
     }
 
-    private int AddAll(LogShop shop, Screen answers, bool asJson, (IReadOnlyList<LogEntry> Entries, string? Complaint) read, Func<LogEntry, LogEntry> settle)
+    private int AddAll(LogShop shop, JobTasks? tasks, Screen answers, bool asJson, (IReadOnlyList<LogEntry> Entries, string? Complaint) read, Func<LogEntry, LogEntry> settle)
     {
         if (read.Complaint is { } complaint)
         {
@@ -135,12 +135,12 @@ internal sealed class AddLog(Screen screen, IClock clock)
 
         using var log = ShopLog.Open(shop.Folder);
         var added = Add(log, [.. read.Entries.Select(settle)], answers, asJson);
-        SayOdd(shop, answers, asJson, added);
+        SayDoubts(shop, tasks, answers, asJson, added);
         return ExitCode.Done;
     }
 
     /// <summary>Each line is logged by itself and said to be so as soon as it is safe; one with a mistake is told, and the rest goes on.</summary>
-    private int AddLines(LogShop shop, Screen answers, bool asJson, Func<string, (IReadOnlyList<LogEntry> Entries, string? Complaint)> read)
+    private int AddLines(LogShop shop, JobTasks? tasks, Screen answers, bool asJson, Func<string, (IReadOnlyList<LogEntry> Entries, string? Complaint)> read)
     {
         using var log = ShopLog.Open(shop.Folder);
         var logged = new List<LogEntry>();
@@ -163,7 +163,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
             logged.AddRange(Add(log, entries, answers, asJson));
         }
 
-        SayOdd(shop, answers, asJson, logged);
+        SayDoubts(shop, tasks, answers, asJson, logged);
 
         if (mistakes > 0)
         {
@@ -188,8 +188,8 @@ internal sealed class AddLog(Screen screen, IClock clock)
         return added;
     }
 
-    /// <summary>What is odd is said when all is logged, and safe; for another program it is a part of the one answer.</summary>
-    private void SayOdd(LogShop shop, Screen answers, bool asJson, List<LogEntry> logged)
+    /// <summary>What is odd, or passed over, is said when all is logged, and safe; for another program what is odd is a part of the one answer.</summary>
+    private void SayDoubts(LogShop shop, JobTasks? tasks, Screen answers, bool asJson, List<LogEntry> logged)
     {
         if (ReferenceEquals(answers, screen))
         {
@@ -200,6 +200,11 @@ internal sealed class AddLog(Screen screen, IClock clock)
             }
             else
             {
+                if (tasks is not null)
+                {
+                    PassedOverNow.Say(answers, tasks, clock, logged.Select(entry => entry.Task));
+                }
+
                 OddNow.Say(answers, odd);
             }
         }

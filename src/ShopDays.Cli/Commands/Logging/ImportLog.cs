@@ -41,7 +41,8 @@ internal sealed class ImportLog(Screen screen, IClock clock)
 
         var path = parsed.GetRequiredValue(file);
         var findings = new Findings();
-        var (rows, empty) = LogSheet.Read(SourceFile.Read(path, path, LogCsv.List.LargestBytes), SettingsOf(shop, parsed, findings));
+        var jobs = new Dictionary<string, (JobTasks? Tasks, string Trouble)>(StringComparer.Ordinal);
+        var (rows, empty) = LogSheet.Read(SourceFile.Read(path, path, LogCsv.List.LargestBytes), SettingsOf(shop, parsed, findings, jobs));
         if (!findings.AreNone)
         {
             var all = findings.InOrder();
@@ -62,6 +63,11 @@ internal sealed class ImportLog(Screen screen, IClock clock)
         else if (!parsed.GetValue(quiet))
         {
             screen.Wrapped($"{LogPhrases.Count(imported.Added.Count)} logged{Range(imported)}{Rest(imported.AlreadyThere, "in the log already")}{Rest(empty, "not filled in")}.");
+            foreach (var tasks in jobs.Values.Select(one => one.Tasks).OfType<JobTasks>().DistinctBy(one => one.Job))
+            {
+                PassedOverNow.Say(screen, tasks, clock, imported.Added.Where(entry => string.Equals(entry.Job, tasks.Job, StringComparison.Ordinal)).Select(entry => entry.Task));
+            }
+
             OddNow.Say(screen, OddNow.Of(shop, clock, imported.Added));
         }
 
@@ -84,10 +90,8 @@ internal sealed class ImportLog(Screen screen, IClock clock)
 
     private static string Rest(int count, string what) => count == 0 ? "" : $"; {CountWords.Of(count, "row")} {what}";
 
-    private SheetSettings SettingsOf(LogShop shop, ParseResult parsed, Findings findings)
-    {
-        var jobs = new Dictionary<string, (JobTasks? Tasks, string Trouble)>(StringComparer.Ordinal);
-        return new()
+    private SheetSettings SettingsOf(LogShop shop, ParseResult parsed, Findings findings, Dictionary<string, (JobTasks? Tasks, string Trouble)> jobs) =>
+        new()
         {
             Reading = new() { Findings = findings, Units = shop.Shop.Units, Format = shop.Shop.Format },
             Zone = shop.Zone,
@@ -110,7 +114,6 @@ internal sealed class ImportLog(Screen screen, IClock clock)
                 return (known.Tasks?.Job ?? named, found, complaint);
             },
         };
-    }
 
     private (JobTasks? Tasks, string Trouble) TasksOf(string job, LogShop shop, ParseResult parsed)
     {

@@ -13,6 +13,7 @@ namespace ShopDays.Cli.Commands.Logging;
 internal sealed class JobTasks
 {
     private const int MostOffered = 6;
+    private const int LongestMarkTyped = 4;
 
     private readonly IReadOnlyList<LoggableTask> planned;
     private readonly IReadOnlyList<LoggableTask> seen;
@@ -135,10 +136,15 @@ internal sealed class JobTasks
 
     private string NoTask(string text)
     {
-        string[] names = [.. Names];
-        var nearest = ValueMistakes.Nearest(text, names);
-        return $"no task of {Job} is called {QuotedText.Of(text)}; type its mark, its name or words of it" + (nearest is null ? "" : "; nearest: " + nearest);
+        string?[] near = [NearestMark(text), ValueMistakes.Nearest(text, [.. Names])];
+        var offered = string.Join(" or ", near.OfType<string>());
+        return $"no task of {Job} is called {QuotedText.Of(text)}; type its mark, its name or words of it" + (offered.Length == 0 ? "" : "; nearest: " + offered);
     }
+
+    /// <summary>A word of a few letters may be a mark with a slip in it: it is offered with the task's name, to see whether that was meant.</summary>
+    private string? NearestMark(string text) => text.Length is < 2 or > LongestMarkTyped || !text.All(char.IsAsciiLetter)
+        ? null
+        : NearestName.To(text, All.Select(MarkOf)) is { } mark ? Shown(All.First(task => MarkOf(task) == mark)) : null;
 
     private string Shown(LoggableTask task) => $"{marks.Of(task.Name)} '{task.Name}'";
 }

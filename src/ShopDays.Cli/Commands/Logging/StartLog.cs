@@ -31,10 +31,10 @@ internal sealed class StartLog(Screen screen, IClock clock)
             return ExitCode.No;
         }
 
-        return Meant(parsed, shop, who) is { } work ? Begin(shop, work, parsed.GetValue(quiet) ? screen.Silent() : screen) : ExitCode.No;
+        return Meant(parsed, shop, who) is var (work, tasks) ? Begin(shop, work, tasks, parsed.GetValue(quiet) ? screen.Silent() : screen) : ExitCode.No;
     }
 
-    private BegunWork? Meant(ParseResult parsed, LogShop shop, string who)
+    private (BegunWork Work, JobTasks? Tasks)? Meant(ParseResult parsed, LogShop shop, string who)
     {
         var now = clock.GetCurrentInstant();
         if (parsed.GetValue(job) is not { } named)
@@ -46,7 +46,7 @@ internal sealed class StartLog(Screen screen, IClock clock)
                 screen.Error.WriteLine("no task is paused; say which to begin, such as: shopdays log start writing-table KDR");
             }
 
-            return laidAside is null ? null : laidAside with { Began = now };
+            return laidAside is null ? null : (laidAside with { Began = now }, null);
         }
 
         var typed = string.Join(' ', parsed.GetValue(task) ?? []);
@@ -68,10 +68,10 @@ internal sealed class StartLog(Screen screen, IClock clock)
             return null;
         }
 
-        return new() { Worker = who, Job = tasks.Job, Task = found.Name, Work = found.Work, Began = now };
+        return (new() { Worker = who, Job = tasks.Job, Task = found.Name, Work = found.Work, Began = now }, tasks);
     }
 
-    private int Begin(LogShop shop, BegunWork meant, Screen answers)
+    private int Begin(LogShop shop, BegunWork meant, JobTasks? tasks, Screen answers)
     {
         using var log = ShopLog.Open(shop.Folder);
         var (work, isBegun) = log.Begun.Start(meant);
@@ -85,6 +85,11 @@ internal sealed class StartLog(Screen screen, IClock clock)
         answers.Wrapped(work.Paused > WorkTime.Zero
             ? $"Going on at {at}: {LogPhrases.Plain(work.Task)}, {WorkTimeText.Write(work.TookBy(meant.Began))} so far."
             : $"Begun at {at}: {LogPhrases.Plain(work.Task)}.");
+        if (tasks is not null && ReferenceEquals(answers, screen))
+        {
+            PassedOverNow.Say(answers, tasks, clock, [work.Task]);
+        }
+
         return ExitCode.Done;
     }
 }

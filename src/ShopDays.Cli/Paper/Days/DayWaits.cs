@@ -8,7 +8,7 @@ namespace ShopDays.Cli.Paper.Days;
 /// <summary>What a day sheet says of waits: those over by then or during the day, and those still running.</summary>
 internal static class DayWaits
 {
-    private const int Many = 5;
+    private const int MostNamed = 3;
 
     /// <summary>The note, a line for each wait or for several that have one reason; null where nothing waits.</summary>
     /// <param name="plan">The plan.</param>
@@ -31,10 +31,18 @@ internal static class DayWaits
         string Fitted(string line) => style.Shortened(line, width - 20);
     }
 
-    // A line each; where they are many, those for one reason share a line, the boards that rest after sawing, say.
-    private static IEnumerable<string> Lines(string head, List<PlannedWait> waits, Func<string, string> fitted, Func<ZonedDateTime, string> words) => waits.Count <= Many
-        ? waits.Select(wait => fitted($"{head} {words(wait.End)}{After(wait)}: {wait.Reason}"))
-        : waits.GroupBy(wait => wait.Reason, StringComparer.Ordinal).Select(group => $"{head} {string.Join(", ", group.Select(wait => words(wait.End)))}: {group.Key}");
+    // Those for one reason share a line, the boards that rest after sawing, say.
+    private static IEnumerable<string> Lines(string head, List<PlannedWait> waits, Func<string, string> fitted, Func<ZonedDateTime, string> words) => waits
+        .GroupBy(wait => wait.Reason, StringComparer.Ordinal)
+        .Select(group => group.ToList() is [var only] ? fitted($"{head} {words(only.End)}{After(only)}: {group.Key}") : $"{head} {Several([.. group], words)}: {group.Key}");
+
+    private static string Several(List<PlannedWait> waits, Func<ZonedDateTime, string> words)
+    {
+        var named = waits.Count <= MostNamed + 1 ? waits.Count : MostNamed;
+        // Of one date only the hour is said again.
+        var ends = waits.Take(named).Select((wait, place) => $"{(place > 0 && waits[place - 1].End.Date == wait.End.Date ? DateWords.At(wait.End) : words(wait.End))}{After(wait)}");
+        return $"{string.Join(", ", ends)}{(named == waits.Count ? "" : $" and {CountWords.Number(waits.Count - named)} more (see Waits)")}";
+    }
 
     // A reason that names the thing itself needs no task to say what it is about.
     private static string After(PlannedWait wait) =>

@@ -18,8 +18,16 @@ internal static class WaitPages
         Column.Shared("After"),
     ];
 
+    // Sizes of the letters, and the white above and below a row, the roomiest first: waits take the first that lets them stand on one page.
+    private static readonly (double Size, double Padding)[] Ways = [(8.5, 1.8), (8.5, 1.2), (8, 0.9)];
+
     /// <summary>The blocks.</summary>
-    public static IEnumerable<Block> Of(PlanPaper plan)
+    /// <param name="plan">The plan.</param>
+    /// <param name="room">The space between the margins of a page.</param>
+    public static IReadOnlyList<Block> Of(PlanPaper plan, Room room) =>
+        Densities.First(Ways, way => [.. At(plan, way.Size, way.Padding)], room) ?? [.. At(plan, Ways[0].Size, Ways[0].Padding)];
+
+    private static IEnumerable<Block> At(PlanPaper plan, double size, double padding)
     {
         var waits = plan.Plan.Waits;
         yield return new Heading("Waits", TypeScale.Heading) { BookmarkLevel = 0 };
@@ -30,7 +38,7 @@ internal static class WaitPages
         }
 
         yield return new Paragraph("In clock time, nights and closed days included.", TypeScale.Small);
-        yield return new Table(Columns, [.. waits.Select((wait, order) => RowOf(wait, order + 1))], TypeScale.Body with { Size = 8.5 }) { Distance = 7, Padding = 1.8 };
+        yield return new Table(Columns, [.. waits.Select((wait, order) => RowOf(wait, order + 1))], TypeScale.Body with { Size = size }) { Distance = 7, Padding = padding };
     }
 
     private static Row RowOf(PlannedWait wait, int number) => Row.Of(

@@ -30,7 +30,7 @@ internal static class SummaryPage
             Date("With bad luck", "nine trials in ten are done by then", plan.Forecast.P90, big: false));
         if (plan.Job.Due is { } due)
         {
-            yield return new Paragraph(DueOf(due, plan.Forecast.ChanceOfDue), TypeScale.Bench.In(Weight.SemiBold));
+            yield return new Paragraph(DueOf(due, plan), TypeScale.Bench.In(Weight.SemiBold));
         }
 
         if (plan.Forecast.Finishes.Count > 0)
@@ -125,9 +125,17 @@ internal static class SummaryPage
         page.Text(meaning, box.X, box.Y + 72, (TypeScale.Small with { Size = 8 }).Fitted(meaning, box.Width, 6));
     });
 
-    private static string DueOf(LocalDate due, double? chance) => chance is { } share
-        ? $"Due {DateWords.Long(due)}: done by then in {ChanceWords.Of(share)} of the trials."
-        : $"Due {DateWords.Long(due)}.";
+    private static string DueOf(LocalDate due, PlanPaper plan)
+    {
+        if (PlanWords.CannotKeep(plan.Plan, due))
+        {
+            return $"Due {DateWords.Long(due)}: cannot be kept, no plan ends before {DateWords.Short(plan.Plan.LowerBound.At.Date)}.";
+        }
+
+        return plan.Forecast.ChanceOfDue is { } share
+            ? $"Due {DateWords.Long(due)}: done by then in {ChanceWords.Of(share)} of the trials."
+            : $"Due {DateWords.Long(due)}.";
+    }
 
     private static Table Facts(string title, IReadOnlyList<(string Name, string Figure)> facts, TextStyle body) => new(
         [Column.Shared(title), Column.Fixed("", 76, Align.Right)],

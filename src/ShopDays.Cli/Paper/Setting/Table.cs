@@ -24,8 +24,8 @@ public sealed record Row(RowKind Kind, params IReadOnlyList<Cell> Cells)
 }
 
 /// <summary>
-/// A table. Its head is repeated on every page, a row that fits on one page is never broken, and the first row stands
-/// on the page of the head.
+/// A table. Its head is repeated on every page, a row that fits on one page is never broken, the first row stands on
+/// the page of the head, and the last one with the one before it.
 /// </summary>
 /// <param name="Columns">From the left.</param>
 /// <param name="Rows">From the top.</param>
@@ -49,9 +49,10 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
         var tallest = room.Height - (head?.Height ?? 0);
         for (var order = 0; order < Rows.Count; order++)
         {
-            var totalFollows = order + 1 < Rows.Count && Rows[order + 1].Kind == RowKind.Total;
+            // The last row does not stand alone on a page where it has company.
+            var isKept = Rows[order].Kind == RowKind.Group || order == Rows.Count - 2 || (order + 1 < Rows.Count && Rows[order + 1].Kind == RowKind.Total);
             pieces.AddRange(Parts(Rows[order], places, room.Width, tallest).Select(part =>
-                part with { Head = head, KeepWithNext = totalFollows || Rows[order].Kind == RowKind.Group }));
+                part with { Head = head, KeepWithNext = isKept }));
         }
 
         pieces.Add(Piece.Space(After));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using NodaTime;
 using NodaTime.Text;
 using ShopDays.Parts;
 using ShopDays.Plans.Scheduling;
@@ -11,21 +12,24 @@ namespace ShopDays.Plans.Bounds;
 internal sealed class BoundRow
 {
     private static readonly LocalDatePattern Day = LocalDatePattern.Create("ddd d MMM", CultureInfo.InvariantCulture);
+    private static readonly LocalDatePattern DayOfAYear = LocalDatePattern.Create("ddd d MMM uuuu", CultureInfo.InvariantCulture);
     private static readonly LocalTimePattern Clock = LocalTimePattern.Create("HH:mm", CultureInfo.InvariantCulture);
 
     private readonly ScheduleProblem problem;
     private readonly OpenHours hours;
     private readonly WorkInHand work;
     private readonly ImmutableArray<int> tasks;
+    private readonly int year;
 
     /// <summary>Looks at a row.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="hours">Its hours.</param>
     /// <param name="work">Its tasks by name.</param>
     /// <param name="tasks">The tasks in their order; none where it is only waits that run already.</param>
-    public BoundRow(ScheduleProblem problem, OpenHours hours, WorkInHand work, ImmutableArray<int> tasks)
+    /// <param name="year">The year in which a date is told without it.</param>
+    public BoundRow(ScheduleProblem problem, OpenHours hours, WorkInHand work, ImmutableArray<int> tasks, int year)
     {
-        (this.problem, this.hours, this.work, this.tasks) = (problem, hours, work, tasks);
+        (this.problem, this.hours, this.work, this.tasks, this.year) = (problem, hours, work, tasks, year);
         var (before, between, after) = (!tasks.IsEmpty && WaitsAtFirst, Enumerable.Range(1, Math.Max(0, tasks.Length - 1)).Any(WaitsBefore), !tasks.IsEmpty && problem.Tasks[tasks[^1]].WaitAtEnd > 0);
         (Kind, Reason) = (HeldBy, tasks.Length) switch
         {
@@ -49,9 +53,12 @@ internal sealed class BoundRow
     public static bool IsAppointed(ShopTask task) => task.Appointed is { } fixedFor && (task.NotBefore is not { } date || fixedFor.On >= date);
 
     /// <summary>The appointment or the date of a task that has one, in words.</summary>
-    public static string DateOf(ShopTask task) => IsAppointed(task)
-        ? $"an appointment: \"{task.Name}\" is fixed for {Words(task.Appointed!.Value)}"
-        : $"a date: \"{task.Name}\" does not begin before {Day.Format(task.NotBefore!.Value)}";
+    public static string DateOf(ShopTask task, int year) => IsAppointed(task)
+        ? $"an appointment: \"{task.Name}\" is fixed for {Words(task.Appointed!.Value, year)}"
+        : $"a date: \"{task.Name}\" does not begin before {DayOf(task.NotBefore!.Value, year)}";
+
+    /// <summary>A date, with its year where it is not that one.</summary>
+    public static string DayOf(LocalDate date, int year) => (date.Year == year ? Day : DayOfAYear).Format(date);
 
     private string Row => string.Create(CultureInfo.InvariantCulture, $"{tasks.Length} tasks from {NameOf(tasks[0])} to {NameOf(tasks[^1])}");
 
@@ -65,7 +72,7 @@ internal sealed class BoundRow
                 return null;
             }
 
-            return (IsAppointed(First) ? "appointment" : "not-before date", DateOf(First));
+            return (IsAppointed(First) ? "appointment" : "not-before date", DateOf(First, year));
         }
     }
 
@@ -94,7 +101,7 @@ internal sealed class BoundRow
         return false;
     }
 
-    private static string Words(AppointedTime appointed) => appointed.At is { } at ? $"{Day.Format(appointed.On)}, {Clock.Format(at)}" : Day.Format(appointed.On);
+    private static string Words(AppointedTime appointed, int year) => appointed.At is { } at ? $"{DayOf(appointed.On, year)}, {Clock.Format(at)}" : DayOf(appointed.On, year);
 
     private string NameOf(int task) => $"\"{work.Tasks[task].Task.Name}\"";
 }

@@ -7,7 +7,11 @@ using ShopDays.Measures;
 namespace ShopDays.Plans.Bounds;
 
 /// <summary>Says in a maker's words why nothing can finish before the bound.</summary>
-internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHand work)
+/// <param name="request">What was asked for.</param>
+/// <param name="hours">The hours that it was planned in.</param>
+/// <param name="work">The tasks by name.</param>
+/// <param name="finish">The date of the plan's finish: of another year than its a date is told with its year.</param>
+internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHand work, LocalDate finish)
 {
     /// <summary>More than these are not said, though all are counted.</summary>
     private const int MostSaid = 4;
@@ -48,7 +52,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         switch (cause.Kind)
         {
             case BoundKind.Waits:
-                var row = new BoundRow(proof.Problem, hours, work, cause.Tasks);
+                var row = new BoundRow(proof.Problem, hours, work, cause.Tasks, finish.Year);
                 return (row.Kind, row.Reason);
 
             case BoundKind.WorkedHours:
@@ -71,7 +75,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
     /// <summary>A limit that weighs more than what the cause speaks of.</summary>
     private (string Kind, string Reason) Weighing(BoundTie tie, BoundProof proof) => (KindOf(tie), tie.Kind switch
     {
-        BoundKind.Date => $"{BoundRow.DateOf(work.Tasks[tie.Task].Task)}, and what comes with it and after it takes until then",
+        BoundKind.Date => $"{BoundRow.DateOf(work.Tasks[tie.Task].Task, finish.Year)}, and what comes with it and after it takes until then",
         BoundKind.Together => $"people together: {ForSeveral(proof)} not there together soon enough to finish sooner",
         BoundKind.Waits => "waits: with those between the tasks it takes until then",
         BoundKind.HeavyWork => $"heavy work under its cap: at {HeavyPerDay} a day it takes until then",
@@ -97,8 +101,12 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
             return "";
         }
 
-        var said = proof.Ties.Take(MostSaid).Select((tie, place) => $"{(place == 0 ? "it would be " : "")}{WhenOf(tie.Without, proof.Bound.Minute)} {WithoutIt(tie)}").ToImmutableArray();
-        return $"; {string.Join(", ", said[..^1])}, or {said[^1]}";
+        var said = proof.Ties
+            .Take(MostSaid)
+            .GroupBy(tie => WhenOf(tie.Without, proof.Bound.Minute), StringComparer.Ordinal)
+            .Select(group => $"{group.Key} {string.Join(" or ", group.Select(WithoutIt))}")
+            .ToImmutableArray();
+        return $"; it would be {string.Join(", ", said[..^1])}{(said.Length > 1 ? ", or " : "")}{said[^1]}";
     }
 
     private string WithoutIt(BoundTie tie) => tie.Kind switch
@@ -154,9 +162,9 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         ? $"{ClockOf(at)} that day"
         : DateOf(minute);
 
-    private static string Moment(ZonedDateTime at) => $"{at.Date.ToString("ddd d MMM", CultureInfo.InvariantCulture)}, {ClockOf(at)}";
+    private string Moment(ZonedDateTime at) => $"{BoundRow.DayOf(at.Date, finish.Year)}, {ClockOf(at)}";
 
     private static string ClockOf(ZonedDateTime at) => at.TimeOfDay.ToString("HH:mm", CultureInfo.InvariantCulture);
 
-    private string DateOf(int minute) => hours.At(minute).Date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
+    private string DateOf(int minute) => BoundRow.DayOf(hours.At(minute).Date, finish.Year);
 }
