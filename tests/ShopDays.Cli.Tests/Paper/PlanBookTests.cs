@@ -110,7 +110,7 @@ public sealed class PlanBookTests
         foreach (var wait in OfNine.Plan.Waits)
         {
             var running = PaperDay.Of(OfNine.Plan).Where(day => day.Date >= wait.Start.Date && day.Date < wait.End.Date);
-            Assert.All(running, day => Assert.Matches($"Waituntil.*{Escaped(DateWords.When(wait.End))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, DateWords.Long(day.Date))));
+            Assert.All(running, day => Assert.Matches($"Waituntil.*{Escaped(DateWords.Short(wait.End.Date))}.*{Escaped(DateWords.At(wait.End))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, DateWords.Long(day.Date))));
             // News of its end stands on the first sheet from then on.
             if (PaperDay.Of(OfNine.Plan).FirstOrDefault(day => day.Date >= wait.End.Date) is { } next)
             {

@@ -95,6 +95,17 @@ public sealed class SheetTests
     }
 
     [Fact]
+    public void The_last_row_of_a_table_has_the_one_before_it_on_its_page()
+    {
+        for (var count = 20; count < 90; count++)
+        {
+            var pages = ReadBack.Words(ReadBack.Flowed(new Table(Columns, [.. Enumerable.Range(0, count).Select(order => EntryOf(order, 1))], TypeScale.Body)));
+            Assert.Contains(Name(count - 2), pages[^1]);
+            Assert.Contains(Name(count - 1), pages[^1]);
+        }
+    }
+
+    [Fact]
     public void Blocks_kept_together_share_a_page()
     {
         for (double above = 400; above < 660; above += 20)

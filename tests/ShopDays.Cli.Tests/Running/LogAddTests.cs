@@ -22,7 +22,7 @@ public sealed class LogAddTests : IDisposable
         var said = (await Ran.In(folder.Path, "log", "add", "tray", marks[1], "45m", whole, "1h10", "half", "choose", "chalk", "20", "min", "--on", "2026-04-17")).Complaints;
         Assert.Contains(said, line => line.Contains("'choose chalk 20 min' has no time behind it", StringComparison.Ordinal));
         var ran = (await Ran.In(folder.Path, "log", "add", "tray", marks[2], "45m", whole, "1h10", "half", "choose", "chalk", "20m", "--on", "2026-04-17", "--note", "'); drop table entry; --\u001b[31m")).WentWell();
-        Assert.Equal(3, ran.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.Equal(["1", "2", "3"], ran.Out.Split('\n').Where(line => line.Contains(": tray, ", StringComparison.Ordinal)).Select(line => line.Split(':')[0]));
 
         using var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
         Assert.Equal([45d, 70d, 20d], log.All().Select(entry => entry.Took.Minutes));
@@ -56,6 +56,37 @@ public sealed class LogAddTests : IDisposable
         Assert.Equal((1, ""), (ran.ExitCode, ran.Out));
         Assert.StartsWith(complaint, ran.Error, StringComparison.Ordinal);
         Assert.False(File.Exists(folder.File(ShopLog.FileName)));
+    }
+
+    [Fact]
+    public async Task A_mark_with_a_slip_is_offered_with_its_task()
+    {
+        // SDR with a letter that no mark has: one slip away is that mark, or another with the same two letters.
+        var ran = await Ran.In(folder.Path, "log", "add", "tray", "SDA", "45m");
+        Assert.Equal((1, ""), (ran.ExitCode, ran.Out));
+        var offered = System.Text.RegularExpressions.Regex.Match(ran.Error, "nearest: (SD[A-Z]|[A-Z]DA|S[A-Z]A) '(.+?)'");
+        Assert.True(offered.Success, ran.Error);
+        (await Ran.In(folder.Path, "log", "add", "tray", offered.Groups[1].Value, "45m", "-q")).WentWell();
+        using var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        Assert.Equal(offered.Groups[2].Value, Assert.Single(log.All()).Task);
+    }
+
+    [Fact]
+    public async Task Work_that_passes_over_what_comes_before_it_is_asked_about_with_what_to_type()
+    {
+        var first = (await Ran.In(folder.Path, "log", "add", "tray", "fetch", "20m")).WentWell().Out;
+        Assert.DoesNotContain("written down", first, StringComparison.Ordinal);
+        var said = (await Ran.In(folder.Path, "log", "add", "tray", "glue up", "20m")).WentWell().Out.ReplaceLineEndings(" ");
+        Assert.Matches("[A-Z]{3} glue up: frame is written down as done, and [A-Z]{3} [^.]+, which comes before it, is not\\.", said);
+        var mark = System.Text.RegularExpressions.Regex.Match(said, "and ([A-Z]{3}) [^.]+, which comes").Groups[1].Value;
+        Assert.Contains($"shopdays log add tray {mark} TIME", said, StringComparison.Ordinal);
+        Assert.Contains($"shopdays log add tray {mark} TIME", (await Ran.In(folder.Path, "plan", "tray")).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains($"shopdays log add tray {mark} TIME", (await Ran.In(folder.Path, "progress", "tray")).Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+
+        // What is begun is asked about too, and quiet keeps quiet.
+        var begun = (await Ran.In(folder.Path, "log", "start", "tray", "coat 1")).WentWell().Out.ReplaceLineEndings(" ");
+        Assert.Contains("is written down as begun, and", begun, StringComparison.Ordinal);
+        Assert.Equal("", (await Ran.In(folder.Path, "log", "add", "tray", "rub down", "5m", "-q")).WentWell().Out);
     }
 
     [Fact]

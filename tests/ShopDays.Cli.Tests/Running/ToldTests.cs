@@ -48,7 +48,11 @@ public sealed class ToldTests
     public async Task A_due_date_before_any_plan_could_end_is_said_to_be_lost()
     {
         using var folder = new FreshFolder().WithShop(ATrayShop.Shop).WithJob("tray", ATrayShop.Job.Replace("due: 2027-04-30", "due: 2027-03-02", StringComparison.Ordinal));
-        Assert.Contains("The due date cannot be kept: no plan could end before ", (await Ran.In(folder.Path, "plan", "tray")).Out, StringComparison.Ordinal);
+        var said = (await Ran.In(folder.Path, "plan", "tray")).Out.Split('\n').ToList();
+        var row = said.FindIndex(line => line.StartsWith("due ", StringComparison.Ordinal));
+        Assert.EndsWith("Tue 2 Mar 2027: cannot be kept", said[row].TrimEnd(), StringComparison.Ordinal);
+        Assert.StartsWith("The due date cannot be kept: no plan could end before ", said[row + 1], StringComparison.Ordinal);
+        Assert.Single(said, line => line.Contains("due date cannot be kept", StringComparison.Ordinal));
     }
 
     [Fact]

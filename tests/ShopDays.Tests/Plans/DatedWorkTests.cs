@@ -58,6 +58,19 @@ public sealed class DatedWorkTests
     }
 
     [Fact]
+    public void What_would_make_the_bound_the_same_date_is_told_with_one_date_and_another_year_with_its_number()
+    {
+        Assert.EndsWith(
+            "; it would be Tue 2 Mar but for the date of \"glass is fitted\" or with no waits",
+            Bound(new AJob().Task("glass is fitted", 30, task => task with { NotBefore = new(2027, 3, 2) }).Task("wax", 30).Then("glass is fitted", "wax", Sets)).Reason,
+            StringComparison.Ordinal);
+        Assert.EndsWith(
+            "; it would be Thu 31 Dec 2026 but for the date of \"glass is fitted\", or Mon 4 Jan with no waits",
+            Bound(new AJob { Start = new(2026, 12, 30) }.Task("glass is fitted", 30, task => task with { NotBefore = new(2027, 1, 4) }).Task("wax", 30).Then("glass is fitted", "wax", Sets)).Reason,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_date_before_which_there_are_no_hours_holds_nothing()
     {
         // From Saturday on there is no session before Monday.

@@ -8,7 +8,7 @@ namespace ShopDays.Cli.Paper.Days;
 /// <summary>What a day sheet says of waits: those over by then or during the day, and those still running.</summary>
 internal static class DayWaits
 {
-    private const int MostNamed = 3;
+    private const int MostNamed = 8;
 
     /// <summary>The note, a line for each wait or for several that have one reason; null where nothing waits.</summary>
     /// <param name="plan">The plan.</param>
@@ -36,13 +36,9 @@ internal static class DayWaits
         .GroupBy(wait => wait.Reason, StringComparer.Ordinal)
         .Select(group => group.ToList() is [var only] ? fitted($"{head} {words(only.End)}{After(only)}: {group.Key}") : $"{head} {Several([.. group], words)}: {group.Key}");
 
-    private static string Several(List<PlannedWait> waits, Func<ZonedDateTime, string> words)
-    {
-        var named = waits.Count <= MostNamed + 1 ? waits.Count : MostNamed;
-        // Of one date only the hour is said again.
-        var ends = waits.Take(named).Select((wait, place) => $"{(place > 0 && waits[place - 1].End.Date == wait.End.Date ? DateWords.At(wait.End) : words(wait.End))}{After(wait)}");
-        return $"{string.Join(", ", ends)}{(named == waits.Count ? "" : $" and {CountWords.Number(waits.Count - named)} more (see Waits)")}";
-    }
+    // All their ends: of one date only the hour is said again, and of very many only when, not after what.
+    private static string Several(List<PlannedWait> waits, Func<ZonedDateTime, string> words) => string.Join(", ", waits.Select((wait, place) =>
+        (place > 0 && waits[place - 1].End.Date == wait.End.Date ? DateWords.At(wait.End) : words(wait.End)) + (waits.Count > MostNamed ? "" : After(wait))));
 
     // A reason that names the thing itself needs no task to say what it is about.
     private static string After(PlannedWait wait) =>
