@@ -6,6 +6,7 @@ using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Plans;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Outline;
@@ -117,6 +118,23 @@ public sealed class PlanBookTests
                 Assert.Matches($"Waitover.*{Escaped(DateWords.At(wait.End))}.*{Escaped(": " + wait.Reason)}", TextOf(NineFile, DateWords.Long(next.Date)));
             }
         }
+    }
+
+    [Theory]
+    [InlineData(2)]
+    [InlineData(5)]
+    [InlineData(12)]
+    public void Many_that_rest_for_one_reason_share_a_line_that_is_not_cut_short(int boards)
+    {
+        const string Reason = "at rest, stickered: the saw has let tension out, and what is planed now would bow again";
+        var day = PaperDay.Of(OfNine.Plan)[1];
+        var sawn = day.Sessions[0].Session.Start;
+        var waits = Enumerable.Range(0, boards).Select(board => new PlannedWait("chest", OfNine.Graph.Tasks[board], sawn, sawn.PlusHours(120).PlusMinutes(10 * board), Reason)).ToList();
+        var note = DayWaits.Of(OfNine with { Plan = OfNine.Plan with { Waits = waits } }, day, TypeScale.Body, 500)!;
+        var line = Assert.Single(note.Paragraphs);
+        Assert.EndsWith(": " + Reason, line, StringComparison.Ordinal);
+        Assert.All(waits, wait => Assert.Contains(DateWords.At(wait.End), line, StringComparison.Ordinal));
+        Assert.Equal(boards <= 8, line.Contains($"({OfNine.Graph.Tasks[0].Name})", StringComparison.Ordinal));
     }
 
     [Fact]
