@@ -1,4 +1,3 @@
-using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Logbook;
 using ShopDays.Plans;
@@ -30,8 +29,8 @@ internal static class PromisedThen
     }
 
     /// <summary>
-    /// The rates by which a promise was made. A promise of a whole job stands before all that is logged of it, even of what
-    /// was done on an earlier date.
+    /// The rates by which a promise was made. Where it does not know what the log held then, one of a whole job stands before
+    /// all that is logged of it, even of what was done on an earlier date.
     /// </summary>
     private static LearnedRates RatesOf(Workings workings, Promise promise)
     {
@@ -39,7 +38,7 @@ internal static class PromisedThen
         return rates.Behind.PriorOnly
             ? rates
             : LearnedRates.From(
-                [.. rates.Entries.Where(entry => IsBefore(entry, promise.Made, read) && (promise.RestFrom is not null || !string.Equals(entry.Job, read.LogName, StringComparison.Ordinal)))],
+                [.. rates.Entries.Where(entry => IsBefore(entry, promise, read) && (promise.RestFrom is not null || promise.LastEntry is not null || !string.Equals(entry.Job, read.LogName, StringComparison.Ordinal)))],
                 read.Shop,
                 read.Operations,
                 promise.Made.InZone(read.Shop.Place.Zone).Date);
@@ -53,9 +52,9 @@ internal static class PromisedThen
     private static PromisedJob JobOf(Workings workings, Promise promise, TaskGraph graph, LearnedRates rates)
     {
         var read = workings.Read;
-        var standing = JobStanding.Of(graph, promise.RestFrom is null ? [] : workings.Rates.EntriesOf(read).Where(entry => IsBefore(entry, promise.Made, read)));
+        var standing = JobStanding.Of(graph, promise.RestFrom is null ? [] : workings.Rates.EntriesOf(read).Where(entry => IsBefore(entry, promise, read)));
         var zone = read.Shop.Place.Zone;
-        var heavy = promise.RestFrom is null ? null : HeavyWork.By(workings.Rates.Entries.Where(entry => IsBefore(entry, promise.Made, read)), read, graph, promise.Made.InZone(zone).Date);
+        var heavy = promise.RestFrom is null ? null : HeavyWork.By(workings.Rates.Entries.Where(entry => IsBefore(entry, promise, read)), read, graph, promise.Made.InZone(zone).Date);
         var left = RemainingWork.Of(graph, standing, workings.Calendars, read.Job.Start, promise.RestFrom ?? zone.AtStartOfDay(read.Job.Start).ToInstant(), heavy);
         var draws = rates.Model.Draw(left.Graph.Tasks, Workings.Draws, workings.Seed, left.Spent);
         var likely = left.LikelyTimes(rates.Model, draws);
@@ -70,8 +69,14 @@ internal static class PromisedThen
         }
     }
 
-    /// <summary>Of an entry with its date alone the day counts as over when the next one begins.</summary>
-    private static bool IsBefore(LogEntry entry, Instant made, ShopAndJob read) => entry.On.Ended is { } ended
-        ? ended <= made
-        : entry.On.Date < made.InZone(read.Shop.Place.Zone).Date;
+    /// <summary>
+    /// Whether an entry was in the log when something was promised: by its number, for work of an earlier date may be
+    /// typed in later. Where the promise does not know, by when it ended; one with its date alone when the next day begins.
+    /// </summary>
+    private static bool IsBefore(LogEntry entry, Promise promise, ShopAndJob read) => (promise.LastEntry, entry.On.Ended) switch
+    {
+        ({ } last, _) => entry.Id.Number <= last.Number,
+        (null, { } ended) => ended <= promise.Made,
+        _ => entry.On.Date < promise.Made.InZone(read.Shop.Place.Zone).Date,
+    };
 }

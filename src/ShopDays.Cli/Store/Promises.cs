@@ -9,11 +9,12 @@ namespace ShopDays.Cli.Store;
 internal sealed class Promises(LogFile log)
 {
     private const string Columns = "job, made, planned, p50, p80, p90, chance_of_due, minutes_p10, minutes_p50, minutes_p80, minutes_p90, minutes_mean, rest_from";
+    private const string LastEntry = "select coalesce(max(seq), 0) from sqlite_sequence where name = 'entry'";
 
     /// <summary>The promises of a job, in the order in which they were made.</summary>
     public IReadOnlyList<Promise> Of(string job) => log.Read(file => (IReadOnlyList<Promise>)
     [
-        .. file.Rows($"select number, {Columns} from promise where job = $job order by number", row => (Number: row.GetInt64(0), Promise: Row(row)), ("$job", job))
+        .. file.Rows($"select number, {Columns}, last_entry from promise where job = $job order by number", row => (Number: row.GetInt64(0), Promise: Row(row)), ("$job", job))
             .Select(one => one.Promise with { Tasks = TasksOf(file, one.Number) }),
     ]);
 
@@ -23,7 +24,7 @@ internal sealed class Promises(LogFile log)
     {
         var before = file.Rows("select count(*) from promise where job = $job", row => row.GetInt32(0), ("$job", promise.Job)).Single();
         using var insert = file.Statement(
-            $"insert into promise ({Columns}) values ($job, $made, $planned, $p50, $p80, $p90, $chance, $low, $likely, $safe, $high, $mean, $rest) returning number",
+            $"insert into promise ({Columns}, last_entry) values ($job, $made, $planned, $p50, $p80, $p90, $chance, $low, $likely, $safe, $high, $mean, $rest, ({LastEntry})) returning number",
             ("$job", promise.Job),
             ("$made", LogWords.Moment.Format(promise.Made)),
             ("$planned", LogWords.Moment.Format(promise.Planned)),
@@ -69,6 +70,7 @@ internal sealed class Promises(LogFile log)
         ChanceOfDue = row.IsDBNull(7) ? null : row.GetDouble(7),
         HandsOn = new(Minutes(row, 8), Minutes(row, 9), Minutes(row, 10), Minutes(row, 11), Minutes(row, 12)),
         RestFrom = Moment(row, 13),
+        LastEntry = row.IsDBNull(14) ? null : new(row.GetInt64(14)),
         Tasks = [],
     };
 

@@ -18,6 +18,9 @@ public sealed record Promise
     /// <summary>From when the rest of the job was planned, work of it being done; null when the whole was planned, from its start.</summary>
     public Instant? RestFrom { get; init; }
 
+    /// <summary>The last entry that the log held when it was made, number 0 for none; null where that is not known.</summary>
+    public EntryId? LastEntry { get; init; }
+
     /// <summary>When the plan would finish if all went as expected.</summary>
     public required Instant Planned { get; init; }
 

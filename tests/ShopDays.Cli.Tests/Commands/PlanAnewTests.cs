@@ -101,6 +101,21 @@ public sealed class PlanAnewTests
     }
 
     [Fact]
+    public void Work_of_an_earlier_date_that_is_typed_in_after_the_promise_was_not_known_to_it()
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Done(3, 1).Later(Duration.FromDays(7)).Type("plan", "--promise");
+        var made = tray.Now;
+        var next = tray.InOrder[3];
+        tray.Log(next.Task, next.HandsOn * 1.5, made - Duration.FromDays(1), finished: true).Later(Duration.FromDays(1));
+        Assert.Equal(made, tray.Now);
+        var moved = tray.Type("progress", "--json").ReadJson().Field("moved");
+        Assert.DoesNotContain(moved.List("causes"), cause => cause.Text("cause") == "filesChanged");
+        Assert.Contains(moved.List("causes"), cause => cause.Text("cause") == "took");
+        Assert.Equal(moved.Number("days"), moved.List("causes").Sum(cause => cause.Number("days")));
+    }
+
+    [Fact]
     public void A_pace_that_slowed_is_a_cause_and_not_bad_luck()
     {
         using var tray = new ATrayUnderWay();
