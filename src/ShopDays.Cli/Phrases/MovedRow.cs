@@ -57,7 +57,7 @@ internal sealed record MovedRow(FinishMove Move, string What)
         MoveCause.Took => $"what is done went faster, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), marks)}",
         MoveCause.ToCome when move.Work >= WorkTime.Zero => $"what is to come is expected to take longer by what was learned, {HourWords.Signed(move.Work)}",
         MoveCause.ToCome => $"what is to come is expected to go faster by what was learned, {HourWords.Signed(move.Work)}",
-        MoveCause.Order => "work done in another order than planned, and what the ends of sessions round up or down",
+        MoveCause.Order => "work in another order than planned, and what the ends of sessions round up or down",
         MoveCause.Sessions when move.Work >= WorkTime.Zero => $"sessions that went by: {HourWords.Of(move.Work)} of the work that was planned by now is not done",
         MoveCause.Sessions => $"work done ahead of its sessions: {HourWords.Of(move.Work * -1)}",
         MoveCause.LateWaits => $"waits that began later than planned{Waits(progress, zone)}",

@@ -27,7 +27,7 @@ public enum MoveCause
     /// <summary>What is still to do is known better or worse than it was: its ranges became narrower or wider, its likely times left aside. It moves only a date with room for bad luck.</summary>
     Certainty,
 
-    /// <summary>Work done otherwise than in the plan's order, and what the ends of sessions round up or down: the rest.</summary>
+    /// <summary>Work done, or found to be better done, otherwise than in the plan's order, and what the ends of sessions round up or down: the rest.</summary>
     Order,
 
     /// <summary>Sessions that went by without the work that was planned in them; below zero, work done ahead of them.</summary>

@@ -40,19 +40,27 @@ internal sealed class PlansOtherwise
         var dates = new List<LocalDate> { promised };
         var last = times.Promised;
         var plan = PlanOf(last);
+        var chance = 0;
         Add(DateOf(plan));
         foreach (var cause in (MoveCause[])[MoveCause.TasksChanged, MoveCause.Took, MoveCause.ToCome])
         {
             var before = last;
             last = times.With(cause, before);
             var other = before.SequenceEqual(last) ? plan : PlanOf(last);
-            Add(DateOf(other));
+            Add(DateOf(other)?.PlusDays(-chance));
             plan = other ?? plan;
+
+            // More work ends no sooner: what says so is the search, which came upon another order.
+            if (WorkOf(cause).Minutes * Period.DaysBetween(dates[^2], dates[^1]) < 0)
+            {
+                chance += Period.DaysBetween(dates[^2], dates[^1]);
+                dates[^1] = dates[^2];
+            }
         }
 
         foreach (var known in (Known[])[Known.WhatIsDone, Known.AllAsNow])
         {
-            Add(isSafe ? plan?.SafeFinish(DrawsOf(last, known))?.Date : null);
+            Add(isSafe ? plan?.SafeFinish(DrawsOf(last, known))?.Date.PlusDays(-chance) : null);
         }
 
         var underWay = ahead.Orders[0].UnderWay!;

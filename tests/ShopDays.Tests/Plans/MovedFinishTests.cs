@@ -184,6 +184,9 @@ public sealed class MovedFinishTests
             var moved = Moved(Row(6), log, log.Moment(1 + done + idle, 12), Promised(Row(6), then), then, drawn);
             Assert.Equal(moved.Days, moved.Moves.Sum(one => one.Days));
             Assert.Distinct(moved.Moves.Select(one => one.Cause));
+
+            // More work is no cause of an earlier date, nor less of a later one.
+            Assert.All(moved.Moves.Where(one => one.Cause is MoveCause.Took or MoveCause.ToCome or MoveCause.TasksChanged), one => Assert.True(one.Days * one.Work.Minutes >= 0));
         }, iter: 40);
 
     private static double[] Factors(double width) => [1 - width, 1 - (width / 2), 1, 1 + (width / 2), 1 + width];
