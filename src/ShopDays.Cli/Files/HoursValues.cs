@@ -106,6 +106,19 @@ internal static class HoursValues
     public static ClosedDates Closed(Section section) =>
         new(section.Optional("closed", Values.OneOrMore(Dates)).Or([]).Where(one => one.IsRead).Select(one => one.Value!));
 
+    /// <summary>A time of a date that the shop's clock never shows, for it is put forward over it; null for any other.</summary>
+    /// <param name="place">Where the time is written.</param>
+    /// <param name="date">The date.</param>
+    /// <param name="time">The time.</param>
+    /// <param name="reading">What is known; nothing is said while the shop's zone is not.</param>
+    public static Finding? Skipped(Place place, LocalDate date, LocalTime time, Reading reading) =>
+        reading.Zone is { } zone && ClockChange.GapAt(date + time, zone) is var (from, to) ? ShopMistakes.TimeSkipped(place, date + time, from, to) : null;
+
+    /// <summary>The same of hours of a date: their beginning, or their end unless it is just when the clock is put forward.</summary>
+    public static Finding? Skipped(Place place, LocalDate date, DayHours hours, Reading reading) =>
+        Skipped(place, date, hours.From, reading)
+        ?? (hours.EndWithTheDay || Skipped(place, date, hours.To.PlusNanoseconds(-1), reading) is null ? null : Skipped(place, date, hours.To, reading));
+
     private static IReadOnlyList<YamlEntry>? Entries(YamlNode node, string name, Reading reading)
     {
         switch (node)

@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
 
@@ -17,6 +18,9 @@ internal sealed record Reading
 
     /// <summary>The shop's currency; null when the shop file does not say a valid one.</summary>
     public Currency? Currency { get; init; }
+
+    /// <summary>The zone of the shop's clock; null when the shop file does not say a valid one.</summary>
+    public DateTimeZone? Zone { get; init; }
 
     /// <summary>Moisture of stock without a reading: what it comes to in the shop's air, if the shop file says what that is.</summary>
     public MoistureContent Stacked { get; init; } = Board.AirDry;

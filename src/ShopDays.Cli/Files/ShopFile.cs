@@ -41,6 +41,7 @@ internal static class ShopFile
 
         var name = shop.Required("shop", Values.Name("the shop's name"), "the shop's name");
         var place = ReadPlace(shop);
+        shop.Reading = shop.Reading with { Zone = place?.Zone };
         var week = shop.Required("week", HoursValues.OfAWeek, "hours by the day, such as saturday: [\"08:00-12:00\"]");
         var extra = shop.Optional("extra", HoursValues.OfDates);
         if (week.IsRead && week.Value!.Count == 0 && (extra.IsRead ? extra.Value!.Count == 0 : !extra.IsWritten) && findings.Count == before)

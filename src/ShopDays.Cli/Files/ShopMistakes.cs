@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Days;
 using ShopDays.Measures;
 
@@ -23,6 +24,9 @@ internal static class ShopMistakes
 
     public static Finding NoHours(Place place) =>
         Finding.At(place, "the week has no hours and there are no extra dates") with { Expected = "hours on a day at least, such as saturday: [\"08:00-12:00\"]" };
+
+    public static Finding TimeSkipped(Place place, LocalDateTime typed, LocalDateTime from, LocalDateTime to) =>
+        Finding.At(place, FormattableString.Invariant($"there is no {typed:HH':'mm} on {typed:uuuu'-'MM'-'dd}: the clock is put forward from {from:HH':'mm} to {to:HH':'mm} then")) with { Expected = FormattableString.Invariant($"a time before {from:HH':'mm}, or {to:HH':'mm} or later") };
 
     public static Finding WorkerTwice(Place place, string name) =>
         Finding.At(place, $"{QuotedText.Of(name)} is the name of a second worker") with { Expected = "a name for each" };

@@ -16,6 +16,14 @@ public static class ClockChange
     public static ZoneLocalMappingResolver End { get; } =
         Resolvers.CreateMappingResolver(Resolvers.ReturnLater, Resolvers.ReturnStartOfIntervalAfter);
 
+    /// <summary>What a clock that is put forward skips around a time: the first time that it does not show, and the first that it shows again; null for a time that it shows.</summary>
+    public static (LocalDateTime From, LocalDateTime To)? GapAt(LocalDateTime time, DateTimeZone zone)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        var there = zone.MapLocal(time);
+        return there.Count == 0 ? (there.EarlyInterval.IsoLocalEnd, there.LateInterval.IsoLocalStart) : null;
+    }
+
     /// <summary>The real time of hours that begin on a date; nothing when the clock skips all of them.</summary>
     /// <remarks>24:00 is where the next date begins, even when the clock comes back to midnight later.</remarks>
     public static Interval? RealTime(DayHours hours, LocalDate date, DateTimeZone zone)

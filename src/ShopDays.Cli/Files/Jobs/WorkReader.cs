@@ -74,6 +74,7 @@ internal sealed class WorkReader(OperationCatalogue operations, JobNames names, 
             return null;
         }
 
+        at = at.Unless(line.Findings, time => HoursValues.Skipped(at.Place, date.Value, time, line.Reading));
         if (start is { } first && date.Value < first)
         {
             line.Findings.Add(JobMistakes.AppointedTooEarly(date.Place, task, date.Value, first, "the job starts on"));
