@@ -86,7 +86,7 @@ internal static class ShopSections
         });
         return limits with
         {
-            Clamps = [.. clamps.Cast<ClampsHeld>()],
+            Clamps = shop.Has("clamps") ? [.. clamps.Cast<ClampsHeld>()] : null,
             Benches = shop.Optional("benches", Values.Whole("a count of benches", 1, 20), usual.Benches),
             Floor = shop.Optional("floor", SomeFloor) is { IsRead: true } floor ? floor.Value : null,
             Workers = workers.Count,

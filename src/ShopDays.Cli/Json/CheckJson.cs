@@ -43,8 +43,7 @@ internal static class CheckJson
 
     private static IEnumerable<object> ClampsOf(ShopAndJob read) =>
         from glueUp in read.Job.GlueUps
-        let missing = ClampShortage.Of(glueUp.Clamps, read.Shop.Limits)
-        where missing is not null
+        from missing in ClampShortage.Of(glueUp.Clamps, read.Shop.Limits)
         select new { glueUp = glueUp.Name, ReachMm = JsonAnswer.Millimetres(missing.Reach), missing.Needed, missing.Owned };
 
     private static IEnumerable<object> PartsOf(ShopAndJob read)

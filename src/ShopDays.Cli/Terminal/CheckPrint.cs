@@ -74,7 +74,6 @@ internal static class CheckPrint
 
         DrynessPrint.Print(screen, read);
         DrynessPrint.Print(screen, read.Job, Movement.Of(read.Job, null, read.Waits), format);
-        PrintClamps(screen, read);
         PlanPrint.PrintUnused(screen, [.. UnusedWords.OfYear(read).Select(span => UnusedWords.Of(span, read.Shop))]);
 
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
@@ -92,22 +91,6 @@ internal static class CheckPrint
             {
                 screen.Wrapped($"- {doubt}", indent: 2);
             }
-        }
-    }
-
-    /// <summary>Glue-ups that take more clamps than the shop owns; nothing when there are enough.</summary>
-    private static void PrintClamps(Screen screen, ShopAndJob read)
-    {
-        foreach (var glueUp in read.Job.GlueUps)
-        {
-            if (ClampShortage.Of(glueUp.Clamps, read.Shop.Limits) is not { } missing)
-            {
-                continue;
-            }
-
-            screen.Out.WriteLine();
-            screen.Wrapped(FormattableString.Invariant(
-                $"Too few clamps: {glueUp.Name} takes {missing.Needed} of {read.Located.Format.Write(missing.Reach)} or longer, and the shop owns {missing.Owned}."));
         }
     }
 

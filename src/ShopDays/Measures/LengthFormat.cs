@@ -43,6 +43,9 @@ public sealed record LengthFormat
     /// <summary>The length less what is printed of it: from minus half a step to half a step, zero when nothing is lost.</summary>
     public Length Loses(Length length) => length - Rounded(length);
 
+    /// <summary>The least length that is printed exactly and not shorter: what is still enough when it is read back.</summary>
+    public Length RoundedUp(Length length) => Rounded(length) is var near && near < length ? near + Step : near;
+
     /// <summary>Whether the length is printed without loss.</summary>
     public bool IsExact(Length length) => Loses(length) == Length.Zero;
 

@@ -35,8 +35,8 @@ public sealed record ShopLimits
     /// <summary>Floor that is free for assemblies in clamps and coats that dry; null when there is no lack of it.</summary>
     public Area? Floor { get; init; }
 
-    /// <summary>The clamps of the shop.</summary>
-    public IReadOnlyList<ClampsHeld> Clamps { get; init; } = [];
+    /// <summary>The clamps of the shop; null when it does not say which it has.</summary>
+    public IReadOnlyList<ClampsHeld>? Clamps { get; init; }
 
     /// <summary>People in the shop, at least 1.</summary>
     public int Workers { get; init; } = 1;

@@ -7,13 +7,14 @@ namespace ShopDays.Plans;
 /// <summary>The shop's clamps, the shortest first, those of one reach together. A longer one may serve for a shorter.</summary>
 /// <param name="Reaches">The reaches.</param>
 /// <param name="Counts">How many of each.</param>
-internal sealed record ClampRow(ImmutableArray<Length> Reaches, ImmutableArray<int> Counts)
+/// <param name="AreCounted">Whether the shop says which it has; otherwise no account is kept of them.</param>
+internal sealed record ClampRow(ImmutableArray<Length> Reaches, ImmutableArray<int> Counts, bool AreCounted)
 {
-    /// <summary>The clamps of a shop.</summary>
+    /// <summary>The clamps of a shop; none where it does not say which it has.</summary>
     public static ClampRow Of(ShopLimits limits)
     {
-        var row = limits.Clamps.GroupBy(held => held.Reach).OrderBy(group => group.Key).ToList();
-        return new([.. row.Select(group => group.Key)], [.. row.Select(group => group.Sum(held => held.Count))]);
+        var row = (limits.Clamps ?? []).GroupBy(held => held.Reach).OrderBy(group => group.Key).ToList();
+        return new([.. row.Select(group => group.Key)], [.. row.Select(group => group.Sum(held => held.Count))], limits.Clamps is not null);
     }
 
     /// <summary>The first that are long enough; the number of reaches when none is.</summary>

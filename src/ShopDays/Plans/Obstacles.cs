@@ -40,13 +40,17 @@ internal static class Obstacles
 
     private static IEnumerable<Unplannable> Clamps(ShopTask task, ShopLimits limits, LengthFormat lengths)
     {
-        if (ClampShortage.Of(task.Clamps, limits) is not var (reach, needed, there))
+        var missing = ClampShortage.Of(task.Clamps, limits);
+        if (missing.Count == 0)
         {
             yield break;
         }
 
-        var length = lengths.Write(reach);
-        yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {needed} clamps of {length} or longer, and the shop has {there}", $"{needed - there} more clamps of {length}");
+        var takes = missing.Select(one => $"{Clamps(one.Needed)} of {lengths.Write(one.Reach)} or longer, and the shop has {(one.Owned == 0 ? "none" : one.Owned)}");
+        var more = missing.Select(one => $"{Clamps(one.Missing, "more ")} of {lengths.Write(lengths.RoundedUp(one.Reach))}");
+        yield return new(UnplannableKind.NotEnoughClamps, task, $"it takes {string.Join(", and ", takes)}", $"{string.Join(" and ", more)} under 'clamps' in shop.yaml, borrowed ones too");
+
+        static string Clamps(int number, string more = "") => FormattableString.Invariant($"{number} {more}{(number == 1 ? "clamp" : "clamps")}");
     }
 
     private static IEnumerable<Unplannable> Floor(ShopTask task, ShopLimits limits, bool inFeet)

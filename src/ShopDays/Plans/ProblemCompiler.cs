@@ -94,6 +94,7 @@ internal static class ProblemCompiler
                     .Where(one => one.BenchUntil is not null)
                     .Select(one => (new Hold(Bench, Bench, 1), hours.MinuteUpTo(one.BenchUntil!.Value))),
                 .. held
+                    .Where(_ => clamps.AreCounted)
                     .SelectMany(one => one.Clamps.OrderByDescending(clamp => clamp.Reach), (one, clamp) => (Clamp: clamp, Until: hours.MinuteUpTo(one.ClampsUntil!.Value)))
                     .Select(one => (OnClamps(one.Clamp, clamps), one.Until)),
                 .. held
@@ -130,6 +131,11 @@ internal static class ProblemCompiler
         if (floorIsShort && task.Floor > Area.Zero)
         {
             yield return OnFloor(task, clamps, LongestOf(waits.Where(wait => wait.HoldsFloor)));
+        }
+
+        if (!clamps.AreCounted)
+        {
+            yield break;
         }
 
         var onClamps = LongestOf(waits.Where(wait => wait.HoldsClamps));

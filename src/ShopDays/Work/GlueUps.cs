@@ -54,7 +54,7 @@ internal static class GlueUps
         {
             Operation = Glue,
             Name = "glue up: " + glueUp.Name,
-            Clamps = Clamping.Owned(draft, glueUp.Name, glueUp.Clamps),
+            Clamps = Clamping.Of(draft, glueUp.Name, glueUp.Clamps),
             Floor = Footprint.Of(glueUp.Name, draft.Job),
             Lift = weight,
             Note = FormattableString.Invariant($"{adhesive.Name}: spread, closed and clamped within {Allowed(adhesive).Minutes:0.#} min"),

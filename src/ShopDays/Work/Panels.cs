@@ -142,6 +142,6 @@ internal static class Panels
     private static IReadOnlyList<ClampsHeld> ClampsFor(Draft draft, Part part)
     {
         var wanted = new ClampsHeld(part.Width, Math.Max(2, (int)Math.Ceiling(part.Length.Inches / 10)));
-        return Clamping.Owned(draft, part.Name, [wanted]);
+        return Clamping.Of(draft, part.Name, [wanted]);
     }
 }

@@ -8,7 +8,7 @@ public enum RemarkKind
     /// <summary>Something is heavier than one person should lift.</summary>
     Lift,
 
-    /// <summary>The shop has too few clamps, or none is listed.</summary>
+    /// <summary>The shop does not say which clamps it has.</summary>
     Clamps,
 
     /// <summary>A glue-up takes longer than its adhesive allows.</summary>

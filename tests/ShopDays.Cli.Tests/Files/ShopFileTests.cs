@@ -50,7 +50,7 @@ public sealed class ShopFileTests
         Assert.Equal((12, 18, 60), (shop.Overhead.OpenUp.Minutes, shop.Overhead.SweepUp.Minutes, shop.LeastSession.Minutes));
         Assert.Equal((120, 20, 2200, 2, 2), (shop.Limits.HeavyPerDay.Minutes, shop.Limits.LiftAlone.Kilograms, shop.Limits.LongestPass.Millimetres, shop.Limits.Benches, shop.Limits.Workers));
         Assert.Equal((120, 45), (shop.Limits.HeavyPerDayOf("maker").Minutes, shop.Limits.HeavyPerDayOf("niece").Minutes));
-        Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
+        Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps!.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
         Assert.Equal((31.50m, 220m, 60, 12.5, 20), (shop.Money!.Rate.Amount.Amount, shop.Money.Overhead!.Amount.Amount, shop.Money.BillablePerMonth!.Value.Hours, shop.Money.Margin.Value, shop.Money.Tax.Value));
         Assert.Equal(3.5, shop.Limits.Floor!.Value.SquareMetres);
         Assert.Equal([("timber delivery", "maker"), ("meter reading", "")], shop.Appointments.Select(one => (one.What.Name, string.Join(", ", one.Who))));

@@ -40,7 +40,12 @@ public sealed class ToldTests
     public async Task Check_tells_of_too_few_clamps()
     {
         using var folder = new FreshFolder().WithShop(ATrayShop.Shop.Replace("count: 6", "count: 3", StringComparison.Ordinal)).WithJob("tray", ATrayShop.Job);
-        Assert.Contains("Too few clamps: frame takes 4 of 600 mm or longer, and the shop owns 3.", (await Ran.In(folder.Path, "check", "tray")).Out, StringComparison.Ordinal);
+        foreach (var command in (string[])["check", "plan"])
+        {
+            var ran = await Ran.In(folder.Path, command, "tray");
+            Assert.Contains("glue up: frame: it takes 4 clamps of 600 mm or longer, and the shop has 3; 1 more clamp of 600 mm under 'clamps' in shop.yaml", (ran.Out + ran.Error).Replace("\n  ", " ", StringComparison.Ordinal).Replace('\n', ' '), StringComparison.Ordinal);
+        }
+
         Assert.Equal(4, Assert.Single((await Ran.In(folder.Path, "check", "tray", "--json")).ReadJson().List("clampsMissing")).Number("needed"));
     }
 

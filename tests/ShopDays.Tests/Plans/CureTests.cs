@@ -51,8 +51,8 @@ public sealed class CureTests
     [Fact]
     public void As_many_clamps_more_as_are_said_are_enough() => Cures(
         UnplannableKind.NotEnoughClamps,
-        "2 more clamps of 914 mm",
-        more => new AJob { Limits = new() { Clamps = [new(Length.FromInches(24m), 8), new(Length.FromInches(36m), 2 + more)] } }.Task("glue", 30, task => task with { Clamps = [new(Length.FromInches(36m), 4)] }),
+        "2 more clamps of 915 mm",
+        more => new AJob { Limits = new() { Clamps = [new(Length.FromInches(24m), 8), new(Length.FromInches(36m), 2), new(Length.FromMillimetres(915m), more)] } }.Task("glue", 30, task => task with { Clamps = [new(Length.FromInches(36m), 4)] }),
         2);
 
     [Fact]

@@ -1,4 +1,5 @@
 using ShopDays.Measures;
+using ShopDays.Parts;
 using ShopDays.Plans;
 using ShopDays.Work;
 using Xunit;
@@ -35,7 +36,25 @@ public sealed class UnplannableTests
             UnplannableKind.NotEnoughClamps,
             "glue",
             "it takes 4 clamps of 914 mm or longer, and the shop has 2",
-            "2 more clamps of 914 mm");
+            "2 more clamps of 915 mm");
+
+    [Fact]
+    public void Clamps_of_two_reaches_that_are_not_owned_are_counted_together() =>
+        Is(
+            new AJob { Limits = new() { Clamps = [new(Length.FromMillimetres(600m), 4), new(Length.FromMillimetres(1200m), 2)] } }
+                .Task("glue", 30, task => task with { Clamps = [new(Length.FromMillimetres(1200m), 4), new(Length.FromMillimetres(600m), 8)] }),
+            UnplannableKind.NotEnoughClamps,
+            "glue",
+            "it takes 4 clamps of 1200 mm or longer, and the shop has 2, and 12 clamps of 600 mm or longer, and the shop has 6",
+            "2 more clamps of 1200 mm and 4 more clamps of 600 mm under 'clamps' in shop.yaml, borrowed ones too");
+
+    [Fact]
+    public void A_shop_that_owns_no_clamps_lacks_them_and_one_that_does_not_say_lacks_nothing()
+    {
+        static AJob Job(IReadOnlyList<ClampsHeld>? owned) => new AJob { Limits = new() { Clamps = owned } }.Task("glue", 30, task => task with { Clamps = [new(Length.FromMillimetres(600m), 1)] });
+        Is(Job([]), UnplannableKind.NotEnoughClamps, "glue", "it takes 1 clamp of 600 mm or longer, and the shop has none", "1 more clamp of 600 mm");
+        Job(null).Plan();
+    }
 
     [Fact]
     public void A_crew_larger_than_the_shop_is_named() =>
@@ -86,7 +105,7 @@ public sealed class UnplannableTests
 
     [Fact]
     public void Every_reason_is_given_at_once() =>
-        Assert.Equal(["carry", "glue"], new AJob().Task("carry", 30, task => task with { Crew = 2 }).Task("glue", 10, task => task with { Clamps = [new(Length.FromInches(36m), 4)] }).Reasons().Select(reason => reason.Task!.Name));
+        Assert.Equal(["carry", "glue"], new AJob { Limits = new() { Clamps = [] } }.Task("carry", 30, task => task with { Crew = 2 }).Task("glue", 10, task => task with { Clamps = [new(Length.FromInches(36m), 4)] }).Reasons().Select(reason => reason.Task!.Name));
 
     private static void Is(AJob job, UnplannableKind kind, string task, string limit, string cure)
     {

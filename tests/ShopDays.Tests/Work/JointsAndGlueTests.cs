@@ -115,11 +115,19 @@ public sealed class JointsAndGlueTests
     }
 
     [Fact]
-    public void Clamps_that_the_shop_lacks_are_remarked_on_and_the_plan_goes_on_with_those_it_has()
+    public void A_glue_up_takes_all_the_clamps_that_it_wants_also_those_that_the_shop_lacks()
     {
         var job = Frame() with { GlueUps = [Frame().GlueUps[0] with { Clamps = [new ClampsHeld(Length.FromInches(40m), 9)] }] };
-        Assert.Contains(job.Remarks(), remark => remark.Kind == RemarkKind.Clamps && remark.About == "frame");
-        Assert.Equal(6, Assert.Single(job.Graph().Of("glue-up")).Clamps.Sum(clamps => clamps.Count));
+        Assert.DoesNotContain(job.Remarks(), remark => remark.Kind == RemarkKind.Clamps);
+        Assert.Equal(9, Assert.Single(job.Graph().Of("glue-up")).Clamps.Sum(clamps => clamps.Count));
+    }
+
+    [Fact]
+    public void Of_a_shop_that_does_not_say_which_clamps_it_has_no_account_is_kept_and_that_is_remarked_on()
+    {
+        var silent = AJob.Shop with { Clamps = null };
+        Assert.Contains(Frame().Remarks(silent), remark => remark.Kind == RemarkKind.Clamps && remark.About == "frame");
+        Assert.Empty(Assert.Single(Frame().Graph(silent).Of("glue-up")).Clamps);
     }
 
     [Fact]
