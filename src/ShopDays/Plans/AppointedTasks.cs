@@ -1,7 +1,6 @@
 using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
-using ShopDays.Measures;
 using ShopDays.Plans.Scheduling;
 using ShopDays.Work;
 
@@ -29,7 +28,11 @@ internal sealed class AppointedTasks
     }
 
     /// <summary>Those for which no session is open, whatever else there is to do.</summary>
-    public IReadOnlyList<Unplannable> WithoutSession() => [.. fixedTasks.Where(task => !CanBeDone(task)).Select(NoSessionThen)];
+    public IReadOnlyList<Unplannable> WithoutSession()
+    {
+        var sessions = new SessionsForAppointments(request, hours, problem, this);
+        return [.. fixedTasks.Where(task => !CanBeDone(task)).Select(sessions.Lacking)];
+    }
 
     /// <summary>Those that what must come before them, or other appointments, do not leave time for; empty when it is not for their sake that there is no plan.</summary>
     public IReadOnlyList<Unplannable> NotKept()
@@ -40,43 +43,6 @@ internal sealed class AppointedTasks
 
     private bool CanBeDone(int task) => Generated(problem, [problem.BlockOf(task)]) is not null;
 
-    private Unplannable NoSessionThen(int number)
-    {
-        var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
-        var takes = $"it is fixed for {Words(task)} and takes {WorkTimeText.Write(WorkTime.FromMinutes(plan.Minutes))}";
-        if (plan.StartBy <= hours.Begin)
-        {
-            return NotKept(task, $"it is fixed for {Words(task)}, which is past", "write down that it is done, or agree on another time");
-        }
-
-        var quiet = With(number, plan with { IsNoisy = false });
-        if (plan.IsNoisy && Generated(quiet, [quiet.BlockOf(number)]) is not null)
-        {
-            return NotKept(task, $"{takes}, is noisy, and these are quiet hours", "another time, outside quiet hours");
-        }
-
-        var people = plan.Crew > 1 ? $" for {plan.Crew} people" : "";
-        return NotKept(task, $"{takes}{people}, and there is no session for it then", $"hours {HoursFor(task, plan)}{people}, or another time");
-    }
-
-    /// <summary>Hours that hold an appointed task, opening up and sweeping up included; never less than a session that is used.</summary>
-    private string HoursFor(ShopTask task, CompiledTask plan)
-    {
-        var calendar = request.Calendars[0];
-        var minutes = Math.Max(plan.Minutes, (int)Math.Ceiling(calendar.LeastUseful.Minutes));
-        if (task.Appointed is not { At: not null } appointed)
-        {
-            return $"with {WorkTimeText.Write(WorkTime.FromMinutes(minutes))} of work on that date";
-        }
-
-        var begin = hours.InstantAt(plan.StartBy - 1);
-        var from = (begin - calendar.Overhead.OpenUpOnTheClock).InZone(request.Zone).LocalDateTime;
-        var to = (begin + Duration.FromMinutes(minutes) + calendar.Overhead.SweepUpOnTheClock).InZone(request.Zone).LocalDateTime;
-        return $"on {LocalDatePattern.Iso.Format(appointed.On)} that go from {DayHoursOf(from)} to {DayHoursOf(to)}";
-    }
-
-    private static string DayHoursOf(LocalDateTime time) => Minute.Format(time)[^5..];
-
     /// <summary>An appointed task that cannot begin in time when only what must come before it is done, and some others are kept.</summary>
     private Unplannable? Late(int number, IReadOnlyList<int> others)
     {
@@ -86,8 +52,7 @@ internal sealed class AppointedTasks
         }
 
         var task = work.Tasks[number].Task;
-        var start = hours.At(minute);
-        var could = task.Appointed!.Value.At is null ? LocalDatePattern.Iso.Format(start.Date) : Minute.Format(start.LocalDateTime);
+        var could = TimeOf(task, minute);
         var why = others.Count > 0
             ? $"what else is fixed ({string.Join(", ", others.Select(other => work.Tasks[other].Task.Name))}) leaves no time for it"
             : "what must come before it is not done by then";
@@ -96,7 +61,7 @@ internal sealed class AppointedTasks
     }
 
     /// <summary>The first minute in which an appointed task could begin, whatever it is fixed for; null when there is none.</summary>
-    private int? Earliest(int number, IReadOnlyList<int> others)
+    public int? Earliest(int number, IReadOnlyList<int> others)
     {
         var lifted = With(number, problem.Tasks[number] with { StartBy = CompiledCalendar.Never });
         return Generated(lifted, [.. OrderUpTo(lifted, [.. others, number])])?.Start[number];
@@ -130,7 +95,7 @@ internal sealed class AppointedTasks
     }
 
     /// <summary>The blocks of some tasks with all that must come before them, each task's in turn.</summary>
-    private static List<int> OrderUpTo(ScheduleProblem problem, IReadOnlyList<int> tasks)
+    public static IReadOnlyList<int> OrderUpTo(ScheduleProblem problem, IReadOnlyList<int> tasks)
     {
         var met = new HashSet<int>();
         foreach (var block in tasks.Select(problem.BlockOf))
@@ -164,7 +129,11 @@ internal sealed class AppointedTasks
         return new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule) ? schedule : null;
     }
 
-    private static string Words(ShopTask task) => task.Appointed is { At: { } at, On: var on } ? Minute.Format(on + at) : LocalDatePattern.Iso.Format(task.Appointed!.Value.On);
+    /// <summary>The time that a task is fixed for.</summary>
+    public static string Words(ShopTask task) => task.Appointed is { At: { } at, On: var on } ? Minute.Format(on + at) : LocalDatePattern.Iso.Format(task.Appointed!.Value.On);
+
+    /// <summary>A minute as a time that a task may be fixed for: with the time of the day only where it has one now.</summary>
+    public string TimeOf(ShopTask task, int minute) => task.Appointed!.Value.At is null ? LocalDatePattern.Iso.Format(hours.At(minute).Date) : Minute.Format(hours.At(minute).LocalDateTime);
 
     private static Unplannable NotKept(ShopTask task, string limit, string cure) => new(UnplannableKind.AppointmentNotKept, task, limit, cure);
 }

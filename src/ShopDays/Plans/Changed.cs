@@ -15,6 +15,10 @@ internal static class Changed
     /// <summary>With other caps on heavy work.</summary>
     public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, HeavyCaps caps) => Of(problem, problem.Tasks, problem.Precedences, caps);
 
+    /// <summary>With other hours of its workers, who are as many.</summary>
+    public static ScheduleProblem Workers(ScheduleProblem problem, IReadOnlyList<CompiledCalendar> workers) =>
+        new(problem.Tasks, problem.Precedences, workers, problem.Capacities, problem.HeavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock);
+
     /// <summary>With other waits.</summary>
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
         Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Days = 0 })], problem.HeavyPerDay);

@@ -39,14 +39,7 @@ internal sealed class FoundPlan
     public static FoundPlan? Of(PlanRequest request, out IReadOnlyList<Unplannable> inTheWay)
     {
         request.Check();
-        var hours = OpenHours.FirstYear(request);
-        inTheWay = Obstacles.InTheShop(request, hours);
-        if (inTheWay.Count > 0)
-        {
-            return null;
-        }
-
-        inTheWay = Obstacles.InTheHours(request, hours, ProblemCompiler.Compile(request, hours));
+        inTheWay = Obstacles.Of(request, OpenHours.FirstYear(request));
         if (inTheWay.Count > 0)
         {
             return null;

@@ -17,7 +17,6 @@ public static class PlanMaker
     public static IReadOnlyList<Unplannable> Foresee(PlanRequest request)
     {
         request.Check();
-        var hours = OpenHours.FirstYear(request);
-        return Obstacles.InTheShop(request, hours) is { Count: > 0 } lacking ? lacking : Obstacles.InTheHours(request, hours, ProblemCompiler.Compile(request, hours));
+        return Obstacles.Of(request, OpenHours.FirstYear(request));
     }
 }

@@ -4,6 +4,7 @@ using NodaTime;
 using NodaTime.Text;
 using ShopDays.Days;
 using ShopDays.Measures;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans;
 
@@ -15,19 +16,19 @@ internal static class ShutShop
     private static readonly LocalTimePattern Time = LocalTimePattern.Create("HH:mm", CultureInfo.InvariantCulture);
 
     /// <summary>The reason.</summary>
-    public static Unplannable Of(PlanRequest request)
+    public static Unplannable Of(PlanRequest request, OpenHours hours)
     {
         var first = OpenHours.FirstDateOf(request);
         var lost = request.Calendars.SelectMany(calendar => calendar.Between(first, first.PlusDays(OpenHours.FirstDays - 1)).Unused, (calendar, one) => (Calendar: calendar, Unused: one)).ToList();
-        var (limit, cure) = TooShort([.. lost.Where(one => one.Unused.Reason == UnusedReason.TooShort)])
+        var (limit, cure) = TooShort(request, hours, [.. lost.Where(one => one.Unused.Reason == UnusedReason.TooShort)])
             ?? Dark([.. lost.Where(one => one.Unused.Reason == UnusedReason.NoDaylight)])
             ?? Closed([.. lost.Where(one => one.Unused.Reason == UnusedReason.Closed)])
-            ?? Promised([.. lost.Where(one => one.Unused.Reason == UnusedReason.Appointment)])
-            ?? (None, "hours on some days of the week");
+            ?? Promised(request, [.. lost.Where(one => one.Unused.Reason == UnusedReason.Appointment)])
+            ?? (None, Longer(request, hours));
         return new(UnplannableKind.NoSessions, null, limit, cure);
     }
 
-    private static (string Limit, string Cure)? TooShort(IReadOnlyList<(WorkingCalendar Calendar, UnusedHours Unused)> lost)
+    private static (string Limit, string Cure)? TooShort(PlanRequest request, OpenHours hours, IReadOnlyList<(WorkingCalendar Calendar, UnusedHours Unused)> lost)
     {
         if (lost.Count == 0)
         {
@@ -35,12 +36,34 @@ internal static class ShutShop
         }
 
         var (calendar, unused) = lost.MinBy(one => one.Calendar.LeastUseful.Minutes - Usable(one.Calendar, one.Unused));
-        var usable = Usable(calendar, unused);
-        var least = calendar.LeastUseful;
-        var longer = $"hours that are {Minutes(least.Minutes - usable)} longer on one day at least";
+        var usable = (int)Math.Floor(Usable(calendar, unused));
         return (
-            $"{None}: between opening up and sweeping up none of its hours leave {WorkTimeText.Write(least)} to work in, the least that is used ('least-session')",
-            usable < 1 ? longer : $"{longer}, or a 'least-session' of {Minutes(usable)}");
+            $"{None}: between opening up and sweeping up none of its hours leave {WorkTimeText.Write(calendar.LeastUseful)} to work in, the least that is used ('least-session' in shop.yaml)",
+            Longer(request, hours) + (IsCuredByLeastSession(request, usable) ? $", or a 'least-session' of {Minutes(usable)} in shop.yaml" : ""));
+    }
+
+    /// <summary>The least more hours of one day that give a session, long enough for what of the work takes longest in one go.</summary>
+    private static string Longer(PlanRequest request, OpenHours hours)
+    {
+        var tasks = new WorkInHand(request.Orders).Tasks.Where(one => one.Task.Crew == 1).Select(one => new CompiledTask
+        {
+            Minutes = ProblemCompiler.MinutesOf(one.Task.IsSplittable ? Math.Min(one.Time.Minutes, one.Task.LeastUseful.Minutes) : one.Time.Minutes),
+            IsNoisy = one.Task.IsNoisy,
+        });
+        var longest = tasks.OrderByDescending(task => task.Minutes).ThenByDescending(task => task.IsNoisy).FirstOrDefault() ?? new() { Minutes = 1 };
+        return new LongerHours(request, hours).InTheYearFrom(new([longest], [], hours.Calendars, []), 1, hours.First)?.Words ?? "longer hours on some days of the week";
+    }
+
+    /// <summary>Whether nothing else stands in the way once shorter sessions are used.</summary>
+    private static bool IsCuredByLeastSession(PlanRequest request, int minutes)
+    {
+        if (minutes < 1)
+        {
+            return false;
+        }
+
+        var lowered = request with { Calendars = [.. request.Calendars.Select(calendar => calendar with { LeastUseful = WorkTime.FromMinutes(minutes) })] };
+        return Obstacles.Of(lowered, OpenHours.FirstYear(lowered)).Count == 0;
     }
 
     private static (string Limit, string Cure)? Dark(IReadOnlyList<(WorkingCalendar Calendar, UnusedHours Unused)> lost)
@@ -68,9 +91,17 @@ internal static class ShutShop
         return ($"{None}: it is closed on every date that has hours", $"open the shop on one of them, such as {DateOf(first.Date)}, {first.Hours}");
     }
 
-    private static (string Limit, string Cure)? Promised(IReadOnlyList<(WorkingCalendar Calendar, UnusedHours Unused)> lost) => lost.Count == 0
-        ? null
-        : ($"{None}: appointments take all its hours", $"another time for one of them, such as {lost[0].Unused.Appointment} on {DateOf(lost[0].Unused.Date)}");
+    private static (string Limit, string Cure)? Promised(PlanRequest request, IReadOnlyList<(WorkingCalendar Calendar, UnusedHours Unused)> lost)
+    {
+        var promised = new PromisedHours(request);
+        var fewest = lost
+            .Select(one => one.Unused.Date)
+            .Distinct()
+            .Select(date => promised.InTheWay(date, shop => shop.Calendars.Any(calendar => calendar.On(date).Sessions.Length > 0)))
+            .Where(some => some.Count > 0)
+            .MinBy(some => some.Count);
+        return fewest is null ? null : ($"{None}: appointments take all its hours", PromisedHours.Move(fewest));
+    }
 
     private static ImmutableArray<Interval> LightOf(WorkingCalendar calendar, LocalDate date)
     {

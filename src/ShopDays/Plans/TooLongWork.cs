@@ -14,6 +14,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
     private const int DaysOfWeek = 7;
 
     private readonly WorkInHand work = new(request.Orders);
+    private readonly LongerHours longer = new(request, hours);
 
     /// <summary>The limit that binds, and the least change of it with which the work is done.</summary>
     public Unplannable Reason()
@@ -32,7 +33,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
     private Unplannable? Alone(int number)
     {
         var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
-        var takes = WorkTimeText.Write(WorkTime.FromMinutes(plan.IsSplittable ? Math.Min(plan.Minutes, plan.LeastPiece) : plan.Minutes));
+        var takes = Words(SessionObstacles.InOneGo(plan));
         if (plan.NotBefore >= hours.Days * Day)
         {
             return new(
@@ -48,7 +49,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
                 UnplannableKind.NotTogetherLongEnough,
                 task,
                 $"what must come before it is done by {DateAt(met)}, and from then on {plan.Crew} people are not there together for {takes} {Years}",
-                $"sessions of {plan.Crew} people that overlap by {takes}, on {DateAt(met)} or later");
+                HoursFrom(met));
         }
 
         if (plan.IsNoisy && Start(plan with { IsNoisy = false }) is { } loud)
@@ -57,7 +58,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
                 UnplannableKind.QuietHours,
                 task,
                 $"what must come before it is done by {DateAt(loud)}, and from then on no session has {takes} outside quiet hours {Years}",
-                $"a session with {takes} outside quiet hours, on {DateAt(loud)} or later");
+                HoursFrom(loud));
         }
 
         return !plan.IsSplittable && Start(plan with { IsSplittable = true, LeastPiece = 1 }) is { } broken
@@ -65,8 +66,13 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
                 UnplannableKind.NoSessionLongEnough,
                 task,
                 $"what must come before it is done by {DateAt(broken)}, and from then on no session has {takes} of work {Years}",
-                $"a session with {takes} of work, on {DateAt(broken)} or later, or break the task into smaller ones")
+                HoursFrom(broken))
             : null;
+
+        string HoursFrom(int minute) => longer.InTheYearFrom(
+            LoneWork.Of(problem, [number], one => one with { Minutes = SessionObstacles.InOneGo(plan), IsSplittable = false, NotBefore = minute, StartBy = CompiledCalendar.Never }, problem.HeavyPerDay),
+            plan.Crew,
+            hours.At(minute).Date)?.Words ?? $"a session with {takes} for it, on {DateAt(minute)} or later";
 
         int? Start(CompiledTask other)
         {
@@ -89,7 +95,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             UnplannableKind.TooLong,
             null,
             $"at {string.Join(" and ", caps)} of heavy work a day its {Words(minutes)} are not done {Years}",
-            $"allow {(caps.Length > 1 ? "each " : "")}{Words(least)} of heavy work a day");
+            new HeavyMeasure(request, problem.HeavyPerDay).Raised(least));
     }
 
     private Unplannable? Work()
@@ -153,7 +159,10 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
     private static Schedule Generated(ScheduleProblem other)
     {
         var schedule = new Schedule(other.Tasks.Length, other.Orders.Length);
-        new ScheduleGenerator(other).Generate([.. Enumerable.Range(0, other.Blocks)], other.Minutes.AsSpan(), schedule);
+
+        // What is fixed for a time comes first, with all that must come before it: other work is to find its place beside it.
+        var first = AppointedTasks.OrderUpTo(other, [.. Enumerable.Range(0, other.Tasks.Length).Where(task => other.Tasks[task].StartBy < CompiledCalendar.Never)]);
+        new ScheduleGenerator(other).Generate([.. first, .. Enumerable.Range(0, other.Blocks).Except(first)], other.Minutes.AsSpan(), schedule);
         return schedule;
     }
 

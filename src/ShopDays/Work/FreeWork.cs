@@ -93,6 +93,7 @@ internal static class FreeWork
     // People who come for it do not come back tomorrow for the rest.
     private static void SetDates(Draft draft, FreeTask task, int id) => draft.Change(draft.Tasks[id] with
     {
+        IsOwn = true,
         NotBefore = task.NotBefore,
         Appointed = task.Appointed,
         IsSplittable = draft.Tasks[id].IsSplittable && task.Appointed is null,

@@ -116,6 +116,9 @@ public sealed record ShopTask
     /// <summary>How long after its end dusty work stays away, in clock time; zero for all but coats of finish.</summary>
     public Duration DustFreeAfter { get; init; }
 
+    /// <summary>Whether it is written by the maker as it stands, under <c>work</c>, and so can be written as several smaller ones.</summary>
+    public bool IsOwn { get; init; }
+
     /// <summary>Whether it may go on in a later session; otherwise it ends in the session in which it begins.</summary>
     public bool IsSplittable { get; init; }
 

@@ -83,7 +83,7 @@ public sealed class RefusalTests
         Assert.Equal((1, ""), (ran.ExitCode, ran.Out));
         Assert.Equal("Tray cannot be planned:", ran.Complaints[0]);
         var text = ran.Error.Replace("\n  ", " ", StringComparison.Ordinal);
-        Assert.Matches(@"- glue up: frame: it takes \d\d min in one go, and the longest session has 25 min of work; a session with \d\d min of work", text);
+        Assert.Matches(@"- glue up: frame: it takes \d\d min in one go, and the longest session has 25 min of work; hours from 09:00 to \d\d:\d\d on Mondays, \d+ min more", text);
 
         var json = (await Ran.In(folder.Path, "plan", "tray", "--json")).ReadJson().List("cannotBePlanned");
         Assert.Contains(json, one => one.Text("task") == "glue up: frame" && one.Text("limit").Length > 0 && one.Text("cure").Length > 0);

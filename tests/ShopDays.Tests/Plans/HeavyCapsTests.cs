@@ -52,8 +52,9 @@ public sealed class HeavyCapsTests
         Assert.Equal(1, Shop().Task("rip", 55, Heavy).Plan().ShopDays);
 
     [Theory]
-    [InlineData(1, 70, "a day has 1 h of heavy work", "allow 1 h 10 min of heavy work a day")]
-    [InlineData(2, 45, "a day has 30 min of heavy work", "allow 45 min of heavy work a day")]
+    [InlineData(1, 70, "'heavy-per-day' under 'limits' allows 1 h a day", "1 h 10 min as 'heavy-per-day' under 'limits'")]
+    [InlineData(2, 45, "'heavy-per-day' of niece under 'workers' allows 30 min a day", "45 min as 'heavy-per-day' of niece under 'workers'")]
+    [InlineData(2, 75, "'heavy-per-day' under 'limits' allows 1 h a day and 'heavy-per-day' of niece under 'workers' allows 30 min a day", "1 h 15 min as 'heavy-per-day' under 'limits' and as 'heavy-per-day' of niece under 'workers'")]
     public void What_is_too_heavy_is_told_with_the_cap_of_those_who_would_do_it(int crew, double minutes, string limit, string cure)
     {
         var reason = Assert.Single(Shop().Task("rip", minutes, task => Heavy(task) with { Crew = crew }).Reasons());
@@ -68,7 +69,7 @@ public sealed class HeavyCapsTests
         var job = new AJob { Limits = Limits }.Worker("09:00-09:35").Worker("09:00-12:00", name: "niece").Task("rip", 50, Heavy);
         var reason = Assert.Single(job.Reasons());
         Assert.Equal(UnplannableKind.TooHeavyForADay, reason.Kind);
-        Assert.Contains("allow 50 min of heavy work a day", reason.Cure, StringComparison.Ordinal);
+        Assert.Contains("50 min as 'heavy-per-day' of niece under 'workers'", reason.Cure, StringComparison.Ordinal);
 
         var cured = new AJob { Limits = Limits with { HeavyOf = new Dictionary<string, WorkTime> { ["niece"] = WorkTime.FromMinutes(50) } } };
         Assert.Equal("niece", Assert.Single(cured.Worker("09:00-09:35").Worker("09:00-12:00", name: "niece").Task("rip", 50, Heavy).Plan().Sessions).Work[0].Worker);

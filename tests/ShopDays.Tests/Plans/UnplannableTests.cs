@@ -19,15 +19,15 @@ public sealed class UnplannableTests
 
     [Fact]
     public void A_task_longer_than_every_session_is_named_with_the_session_that_would_do() =>
-        Is(new AJob().Task("glue the carcass", 125), UnplannableKind.NoSessionLongEnough, "glue the carcass", "it takes 2 h 05 min in one go, and the longest session has 2 h of work", "a session with 2 h 05 min of work");
+        Is(new AJob().Task("glue the carcass", 125), UnplannableKind.NoSessionLongEnough, "glue the carcass", "it takes 2 h 05 min in one go, and the longest session has 2 h of work", "hours from 09:00 to 11:05 on Mondays, 5 min more");
 
     [Fact]
     public void Noise_that_fits_into_no_loud_stretch_is_named() =>
-        Is(new AJob().Worker("18:00-21:00", quiet: "20:00-08:00").Task("chop", 150, task => task with { IsNoisy = true }), UnplannableKind.QuietHours, "chop", "no session has more than 2 h", "2 h 30 min outside quiet hours");
+        Is(new AJob().Worker("18:00-21:00", quiet: "20:00-08:00").Task("chop", 150, task => task with { IsNoisy = true }), UnplannableKind.QuietHours, "chop", "no session has more than 2 h", "hours from 17:30 to 21:00 on Mondays, 30 min more");
 
     [Fact]
     public void A_heavy_task_over_the_cap_is_named() =>
-        Is(new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(60) } }.Task("resaw", 90, task => task with { WorkClass = WorkClass.Heavy }), UnplannableKind.TooHeavyForADay, "resaw", "a day has 1 h of heavy work", "allow 1 h 30 min");
+        Is(new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(60) } }.Task("resaw", 90, task => task with { WorkClass = WorkClass.Heavy }), UnplannableKind.TooHeavyForADay, "resaw", "'heavy-per-day' under 'limits' allows 1 h a day", "1 h 30 min as 'heavy-per-day' under 'limits'");
 
     [Fact]
     public void Clamps_that_are_not_owned_are_counted() =>
@@ -58,7 +58,7 @@ public sealed class UnplannableTests
 
     [Fact]
     public void A_crew_larger_than_the_shop_is_named() =>
-        Is(new AJob().Task("carry", 30, task => task with { Crew = 2 }), UnplannableKind.CrewTooLarge, "carry", "it takes 2 people, and 1 work", "hours for 1 more");
+        Is(new AJob().Task("carry", 30, task => task with { Crew = 2 }), UnplannableKind.CrewTooLarge, "carry", "it takes 2 people, and 1 works in the shop", "1 more under 'workers': maker and a helper both there from 09:00 to 09:30 on Mondays");
 
     [Fact]
     public void Two_people_who_hardly_meet_are_named() =>
@@ -67,7 +67,7 @@ public sealed class UnplannableTests
             UnplannableKind.NotTogetherLongEnough,
             "carry",
             "they are there together for 30 min at most",
-            "sessions that overlap by 45 min");
+            "maker and helper both there from 10:30 to 11:15 on Mondays, 45 min from door to door");
 
     [Fact]
     public void Tasks_that_belong_together_and_fit_nowhere_are_named() =>
@@ -76,7 +76,7 @@ public sealed class UnplannableTests
             UnplannableKind.NoSessionForAllOfThem,
             "square up",
             "spread, square up belong into one session, take 2 h 10 min together",
-            "a session with 2 h 15 min of work");
+            "hours from 09:00 to 11:15 on Mondays, 15 min more");
 
     [Fact]
     public void A_shop_without_sessions_is_said_so()

@@ -38,6 +38,9 @@ internal sealed class LongestStretches
         return longest;
     }
 
+    /// <summary>The teams that are there for long enough in one stretch, whatever their caps on heavy work.</summary>
+    public IEnumerable<int[]> TeamsThereFor(CompiledTask task, int minutes) => problem.TeamsOf(task.Crew).Where(team => Longest(team, task) >= minutes);
+
     private int Longest(int[] team, CompiledTask task)
     {
         if (team.Length == 0)
