@@ -63,7 +63,17 @@ internal static partial class Curing
         var day = said.Groups["day"].Value;
         var team = request.Calendars.Where(calendar => who.Contains(calendar.Worker)).ToList();
         var isThere = team.TrueForAll(calendar => HoursOf(calendar, day).Items.Any(hours => Covers(hours, to - 1)));
-        (from, to) = isThere ? (from + less, to) : (from, to - less);
+        var wasThere = team.TrueForAll(calendar => HoursOf(calendar, day).Items.Any(hours => Covers(hours, from)));
+        if (isThere && wasThere && less > 0)
+        {
+            // They begin and end with hours that there are: it is what lies between that is a minute less.
+            to = team.Max(calendar => Enumerable.Range(from, to - from).Last(minute => !HoursOf(calendar, day).Items.Any(hours => Covers(hours, minute))));
+        }
+        else
+        {
+            (from, to) = isThere ? (from + less, to) : (from, to - less);
+        }
+
         return ForAll(request, calendar => !who.Contains(calendar.Worker) || from >= to ? calendar
             : calendar with
             {
