@@ -47,7 +47,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
             ? new(UnplannableKind.QuietHours, task, $"{takes} and is noisy, and outside quiet hours no session has more than {Words(room)}{too}", cure)
             : plan.Crew > 1 && inOneGo <= longest.For(light with { Crew = 1 })
             ? new(UnplannableKind.NotTogetherLongEnough, task, $"{takes} for {plan.Crew} people, and in the first year they are {(room > 0 ? $"there together for {Words(room)} at most" : "never there together")}{too}", cure)
-            : new(UnplannableKind.NoSessionLongEnough, task, $"{takes}, and the longest session{(plan.Crew > 1 ? $" for {plan.Crew} people" : "")}{(plan.IsNoisy ? " outside quiet hours" : "")} has {Words(room)} of work{too}", cure);
+            : new(UnplannableKind.NoSessionLongEnough, task, $"{takes}, and the longest session{(plan.Crew > 1 ? $" for {plan.Crew} people" : "")}{(plan.IsNoisy && problem.Workers.Any(worker => worker.Quiet.Any()) ? " outside quiet hours" : "")} has {Words(room)} of work{too}", cure);
     }
 
     /// <summary>Tries the tasks of a block by themselves in an empty shop.</summary>

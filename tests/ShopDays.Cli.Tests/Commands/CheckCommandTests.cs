@@ -78,7 +78,7 @@ public sealed class CheckCommandTests
         check = Typed.Run("check", folder.File("jobs", "wall-shelf.yaml"), "--json");
         var reason = Assert.Single(JsonDocument.Parse(check.Out).RootElement.GetProperty("cannotBePlanned").EnumerateArray());
         Assert.Equal(("the customer chooses the oil", "appointmentNotKept"), (reason.GetProperty("task").GetString(), reason.GetProperty("kind").GetString()));
-        Assert.Contains("hours on 2027-03-20 that go from 06:50 to 08:00", reason.GetProperty("cure").GetString(), StringComparison.Ordinal);
+        Assert.Contains("hours from 06:50 to 08:00 on 2027-03-20", reason.GetProperty("cure").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

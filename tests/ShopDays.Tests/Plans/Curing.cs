@@ -57,7 +57,7 @@ internal static partial class Curing
     private static PlanRequest WithHours(PlanRequest request, Match said, int less)
     {
         var (from, to) = (Minute(said.Groups["from"].Value), Minute(said.Groups["to"].Value));
-        var who = said.Groups["all"] is { Success: true, Value: var all } ? all.Split([", ", " and "], StringSplitOptions.None)
+        var who = said.Groups["all"] is { Success: true, Value: var all } ? all.Split([", and ", ", ", " and "], StringSplitOptions.None)
             : said.Groups["one"] is { Success: true, Value: var one } ? new[] { one }
             : new[] { request.Calendars[0].Worker };
         var day = said.Groups["day"].Value;
