@@ -51,7 +51,7 @@ internal sealed class JobCommand
     /// <param name="answer">What to do with what was asked for; gives the exit code.</param>
     public void AnswerWith(Func<Question, int> answer) => Command.SetAction(parsed =>
     {
-        var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory());
+        var reading = ShopAndJob.Read(parsed.GetRequiredValue(job), Directory.GetCurrentDirectory(), clock.GetCurrentInstant());
         if (reading.Read is not { } read)
         {
             foreach (var finding in reading.Findings)

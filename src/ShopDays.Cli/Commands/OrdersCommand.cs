@@ -52,8 +52,8 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
     {
         WrittenTo.SeeThatItHasAPlace(parsed.GetValue(pdf));
         var place = parsed.GetValue(folder) is { } named ? new ShopFolder(Path.GetFullPath(named)) : ShopFolder.MustFindFrom(Directory.GetCurrentDirectory());
-        var (read, findings) = ShopAndJobs.Read(place);
-        var model = parsed.GetValue(like) is { } job ? ShopAndJob.Read(job, place.Path) : null;
+        var (read, findings) = ShopAndJobs.Read(place, clock.GetCurrentInstant());
+        var model = parsed.GetValue(like) is { } job ? ShopAndJob.Read(job, place.Path, clock.GetCurrentInstant()) : null;
         findings = [.. findings.Concat(model?.Findings ?? []).Distinct()];
         var answers = parsed.GetValue(quiet) ? screen.Silent() : screen;
         if (findings.Count > 0)

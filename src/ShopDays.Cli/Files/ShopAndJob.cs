@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Files.Jobs;
 using ShopDays.Layouts;
 using ShopDays.Parts;
@@ -22,6 +23,9 @@ internal sealed record ShopAndJob
 
     /// <summary>The same as it was before any board was sawn.</summary>
     public ShopAndJob BeforeSawing => this with { SawnBoards = [], Located = Located with { Job = Job with { Boards = Stock } } };
+
+    /// <summary>The same for another piece: what it waits for from others is still to be asked for.</summary>
+    public ShopAndJob AskedAnew => this with { Located = Located with { Job = Job with { Decisions = [.. Job.Decisions.Select(one => one with { Asked = null, Arrived = null })] } } };
 
     /// <summary>Where it is said which boards are sawn, whether or not there is such a file yet.</summary>
     public string SawnPath => Sawn.SawnFile.PathFor(Path.Combine(Folder.Path, JobFileName));
@@ -53,15 +57,16 @@ internal sealed record ShopAndJob
     /// <summary>Reads the files of a shop and one job; the mistakes of all of them come together.</summary>
     /// <param name="job">The job as typed: a path or a name.</param>
     /// <param name="currentFolder">Where the maker stands.</param>
+    /// <param name="now">The moment; null where none of it matters.</param>
     /// <exception cref="FileTroubleException">A file is missing or cannot be read.</exception>
-    public static ShopAndJobReading Read(string job, string currentFolder)
+    public static ShopAndJobReading Read(string job, string currentFolder, Instant? now = null)
     {
         var (folder, jobPath) = ShopFolder.FindJob(job, currentFolder);
         var findings = new Findings();
         var operations = RatesFile.OperationsIn(folder, findings);
         var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings);
         var source = folder.Read(jobPath);
-        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits), findings);
+        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits, now is { } moment && shop.Shop is { } there ? moment.InZone(there.Place.Zone).Date : null), findings);
         var sawnPath = Sawn.SawnFile.PathFor(jobPath);
         var sawn = located is not null && File.Exists(sawnPath) ? Sawn.SawnFile.Read(folder.Read(sawnPath), located, findings) : [];
         return findings.AreNone

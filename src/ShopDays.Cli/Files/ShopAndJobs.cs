@@ -13,13 +13,15 @@ internal sealed record ShopAndJobs(ShopFolder Folder, Shop Shop, OperationCatalo
     /// Reads the files of a shop and all its jobs; the mistakes of all of them come together. One job with a mistake leaves
     /// nothing: without it, hours that it may need would be promised to others.
     /// </summary>
+    /// <param name="folder">The shop's folder.</param>
+    /// <param name="now">The moment; null where none of it matters.</param>
     /// <exception cref="FileTroubleException">A file is missing or cannot be read.</exception>
-    public static (ShopAndJobs? Read, IReadOnlyList<Finding> Findings) Read(ShopFolder folder)
+    public static (ShopAndJobs? Read, IReadOnlyList<Finding> Findings) Read(ShopFolder folder, NodaTime.Instant? now = null)
     {
         var findings = new Findings();
         var operations = RatesFile.OperationsIn(folder, findings);
         var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings).Shop;
-        List<ShopAndJobReading> jobs = [.. folder.JobNames().Select(name => ShopAndJob.Read(Path.Combine(folder.Jobs, name + ShopFolder.JobFileEnding), folder.Path))];
+        List<ShopAndJobReading> jobs = [.. folder.JobNames().Select(name => ShopAndJob.Read(Path.Combine(folder.Jobs, name + ShopFolder.JobFileEnding), folder.Path, now))];
         List<Finding> all = [.. findings.InOrder().Concat(jobs.SelectMany(job => job.Findings)).Distinct()];
         return all.Count > 0 ? (null, all) : (new(folder, shop!, operations, [.. jobs.Select(job => job.Read!)]), []);
     }

@@ -48,5 +48,5 @@ internal sealed record ToldPlan(
     public IReadOnlyList<string> UnusedHours => [.. Unused.Select(span => UnusedWords.Of(span, Read.Shop))];
 
     /// <summary>Dates that cannot be kept, and wishes that the stock does not fulfil.</summary>
-    public IReadOnlyList<string> Notes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Read.LogName), .. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
+    public IReadOnlyList<string> Notes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Read.LogName), .. AwaitedWords.OfLate(Answer.Plan.Waits), .. PlanWords.OfDates(Answer.Plan, Due, Today), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
 }

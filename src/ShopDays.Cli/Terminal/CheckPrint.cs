@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
@@ -18,11 +19,13 @@ internal static class CheckPrint
     /// <param name="screen">Where.</param>
     /// <param name="reading">What was read.</param>
     /// <param name="foreseen">What stands against a plan as it is.</param>
-    public static void Print(Screen screen, ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen)
+    /// <param name="now">The moment.</param>
+    public static void Print(Screen screen, ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen, Instant now)
     {
         if (reading.Read is { } read)
         {
             PrintSummary(screen, read);
+            PrintAwaited(screen, AwaitedWords.InFile(read, now));
             PrintForeseen(screen, foreseen);
             return;
         }
@@ -92,6 +95,22 @@ internal static class CheckPrint
             screen.Out.WriteLine();
             screen.Wrapped(FormattableString.Invariant(
                 $"Too few clamps: {glueUp.Name} takes {missing.Needed} of {read.Located.Format.Write(missing.Reach)} or longer, and the shop owns {missing.Owned}."));
+        }
+    }
+
+    /// <summary>What is still awaited from others; nothing when nothing is.</summary>
+    private static void PrintAwaited(Screen screen, IReadOnlyList<string> awaited)
+    {
+        if (awaited.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        screen.Out.WriteLine("Still awaited:");
+        foreach (var one in awaited)
+        {
+            screen.Wrapped("- " + one, indent: 2);
         }
     }
 

@@ -20,6 +20,9 @@ public enum MoveCause
     /// <summary>Tasks that are still to do are expected to take more or less than promised.</summary>
     ToCome,
 
+    /// <summary>Word, money or goods from others that came sooner or later than was likely, or are still awaited.</summary>
+    Awaited,
+
     /// <summary>Work done otherwise than in the plan's order, and what the ends of sessions round up or down: the rest.</summary>
     Order,
 

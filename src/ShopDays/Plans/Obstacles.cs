@@ -24,7 +24,7 @@ internal static class Obstacles
     {
         var longest = new LongestStretches(problem);
         var work = new WorkInHand(request.Orders);
-        List<Unplannable> found = [.. work.Tasks.SelectMany((one, number) => Fit(one.Task, problem.Tasks[number], problem.HeavyPerDay.OfCrew(problem.Tasks[number].Crew), longest))];
+        List<Unplannable> found = [.. work.Tasks.SelectMany((one, number) => one.Awaited is null ? Fit(one.Task, problem.Tasks[number], problem.HeavyPerDay.OfCrew(problem.Tasks[number].Crew), longest) : [])];
         return found.Count > 0 ? found : [.. Together(work, problem), .. new AppointedTasks(request, hours, problem).WithoutSession()];
     }
 

@@ -47,6 +47,7 @@ internal sealed class PlansOtherwise
             plan = Add(dates, before.SequenceEqual(times) ? plan : PlanOf(times), plan);
         }
 
+        plan = Add(dates, was.Graph.Awaited.Count == 0 ? plan : PlanOf(times, cameAbout: true), plan);
         var from = plan is null ? ahead.Orders[0].UnderWay!.From : StandsAt(plan, times);
         var onTime = plan is null ? ahead.Orders[0].UnderWay! : WaitsOnTime(plan);
         var late = onTime == ahead.Orders[0].UnderWay ? now : PlanOf(onTime);
@@ -106,17 +107,19 @@ internal sealed class PlansOtherwise
         return time > spent ? time - spent : WorkTime.Zero;
     }
 
-    private Plan? PlanOf(List<WorkTime> times)
+    /// <summary>A plan with some times, and with what is awaited from others as it was likely then, or as it came about.</summary>
+    private Plan? PlanOf(List<WorkTime> times, bool cameAbout = false)
     {
+        List<Awaited> awaited = [.. was.Graph.Awaited.Select(one => cameAbout ? one : one with { Decision = one.Decision with { Arrived = null } })];
         var first = was.Graph.Tasks.Count;
         List<(TaskChange Change, WorkTime Time)> more = [.. extras.Zip(times.Skip(first)).Where(one => one.Second > WorkTime.Zero)];
         List<WorkTime> all = [.. times.Take(first), .. more.Select(one => one.Time)];
         return PlanOf(ahead.Orders[0] with
         {
-            Graph = new([.. was.Graph.Tasks, .. more.Select((one, place) => TaskOf(one.Change, first + place))], was.Graph.Precedences, was.Graph.OpeningWaits, was.Graph.ClosingWaits),
+            Graph = new([.. was.Graph.Tasks, .. more.Select((one, place) => TaskOf(one.Change, first + place))], was.Graph.Precedences, awaited, was.Graph.ClosingWaits),
             Times = all,
             Draws = new([[.. all.Select(time => time.Minutes)]], 0),
-            UnderWay = was.UnderWay,
+            UnderWay = cameAbout ? was.UnderWay with { Known = ahead.Orders[0].UnderWay!.Known } : was.UnderWay,
         });
     }
 

@@ -16,7 +16,7 @@ public sealed class FullDiskTests
         using var error = new StringWriter();
         var screen = new Screen(full, error);
         var job = Repository.Folder("sample-projects", "evening-cupboard", "jobs", "wall-cupboard.yaml");
-        var exitCode = CommandLine.Run([new CheckCommand(screen).Describe()], ["check", job], screen);
+        var exitCode = CommandLine.Run([new CheckCommand(screen, NodaTime.SystemClock.Instance).Describe()], ["check", job], screen);
         Assert.Equal((ExitCode.CannotReadOrWrite, "the answer cannot be written: no room\n"), (exitCode, error.ToString().ReplaceLineEndings("\n")));
     }
 

@@ -34,7 +34,7 @@ internal sealed record Typed(int ExitCode, string Out, string Error)
         var root = new RootCommand
         {
             new NewCommand(screen, clock).Describe(),
-            new CheckCommand(screen).Describe(),
+            new CheckCommand(screen, clock).Describe(),
             new LayoutCommand(screen, clock).Describe(),
             new EstimateCommand(screen, clock).Describe(),
             new PlanCommand(screen, clock).Describe(),

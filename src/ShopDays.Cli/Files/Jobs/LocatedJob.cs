@@ -59,4 +59,5 @@ internal sealed class JobPlaces
 /// <param name="Species">The timbers.</param>
 /// <param name="Operations">The operations, the shop's own among them.</param>
 /// <param name="Waits">Adhesives and finishes.</param>
-internal sealed record KnownNames(SpeciesTable Species, Work.OperationCatalogue Operations, Work.WaitTable Waits);
+/// <param name="Today">The date at the shop, for what may not lie ahead; null where it is not known.</param>
+internal sealed record KnownNames(SpeciesTable Species, Work.OperationCatalogue Operations, Work.WaitTable Waits, NodaTime.LocalDate? Today = null);

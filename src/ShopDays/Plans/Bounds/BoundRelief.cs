@@ -48,10 +48,11 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
         {
             // A date of its own is not a wait; what is waited for from the beginning is.
             NotBefore = task.NotBefore > Openings[number] ? task.NotBefore : Begins[number],
+            Minutes = task.Crew == 0 ? 0 : task.Minutes,
             WaitAtEnd = 0,
             Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = 0, MinutesBefore = 0 })],
         });
-        return With([.. tasks], [.. Problem.Precedences.Select(one => one with { Lag = 0, Days = 0 })], Problem.HeavyPerDay) with { Openings = Begins };
+        return With([.. tasks], [.. Problem.Precedences.Select(one => one with { Lag = 0 })], Problem.HeavyPerDay) with { Openings = Begins };
     }
 
     private BoundRelief Each(Func<CompiledTask, int, CompiledTask> change) => With([.. Problem.Tasks.Select(change)], Problem.Precedences, Problem.HeavyPerDay);
