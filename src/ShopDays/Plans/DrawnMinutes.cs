@@ -43,13 +43,14 @@ internal sealed class DrawnMinutes
     /// <param name="place">The order's place.</param>
     /// <param name="id">The task's id, or behind all tasks the place of what is awaited.</param>
     /// <param name="trials">The trials.</param>
-    public double[] Of(int place, int id, int[] trials)
+    /// <param name="scale">What each minute counts for.</param>
+    public double[] Of(int place, int id, int[] trials, double scale)
     {
         var order = request.Orders[place];
         var tasks = order.Graph.Tasks.Count;
         return id < tasks
-            ? [.. trials.Select(trial => order.Draws.Minutes[trial][id])]
-            : [.. trials.Select(trial => (double)waits[place][id - tasks][trial])];
+            ? [.. trials.Select(trial => order.Draws.Minutes[trial][id] * scale)]
+            : [.. trials.Select(trial => waits[place][id - tasks][trial] * scale)];
     }
 
     private static int[] Drawn(OrderInHand order, string name, AwaitedTime time)

@@ -8,6 +8,9 @@ internal static class ForecastTrials
 {
     private const int MostDeciding = 5;
 
+    /// <summary>Standard errors by which the length of a wait for others must go with the finish; a wait that ends in time does so by chance alone.</summary>
+    private const double LeastEffect = 3;
+
     /// <summary>Runs all trials; those that go beyond the calendars are run again with longer ones, up to five years.</summary>
     /// <param name="request">What was asked for.</param>
     /// <param name="hours">The hours that it was planned in.</param>
@@ -99,7 +102,8 @@ internal static class ForecastTrials
     /// <summary>
     /// A task's share is its covariance with the finish out of all that are above zero. Were the finish the sum of
     /// some of the times, the shares would be those of its variance. Of another order only what is begun before the
-    /// finish can decide it, and of that only what does not merely go with it by the maker's pace.
+    /// finish can decide it, and of that only what does not merely go with it by the maker's pace. What is awaited counts by
+    /// the work that goes by in its time, or its days would outweigh all minutes at the bench.
     /// </summary>
     private static IReadOnlyList<DecidingTask> Deciding(PlanRequest request, int place, int[] finish, Schedule plan, DrawnMinutes drawn)
     {
@@ -113,13 +117,14 @@ internal static class ForecastTrials
 
         var work = new WorkInHand(request.Orders);
         var pace = new SharedPace(request.Orders[place], trials);
+        var worked = WorkPerClock(plan);
         var together = work.Tasks
             .Select((one, number) => (one.Order, one.Task, one.Awaited, Start: plan.Start[number]))
             .Where(one => one.Order == place || one.Start < plan.Finishes[place])
-            .Select(one => (one.Order, one.Task, one.Awaited, Times: drawn.Of(one.Order, one.Task.Id, trials)))
+            .Select(one => (one.Order, one.Task, one.Awaited, Times: drawn.Of(one.Order, one.Task.Id, trials, one.Awaited is null ? 1 : worked)))
             .Where(one => one.Order == place || pace.StillMoves(one.Times, finishes))
             .Select(one => (one.Order, one.Task, one.Awaited, Covariance: SharedPace.Covariance(one.Times, finishes), Spread: SharedPace.Covariance(one.Times, one.Times)))
-            .Where(one => one.Covariance > 0)
+            .Where(one => one.Covariance > 0 && (one.Awaited is null || one.Covariance / Math.Sqrt(one.Spread * spread) >= LeastEffect / Math.Sqrt(trials.Length)))
             .OrderByDescending(one => one.Covariance)
             .ToList();
         var all = together.Sum(one => one.Covariance);
@@ -131,5 +136,18 @@ internal static class ForecastTrials
                 one.Covariance / all,
                 Math.Min(1, one.Covariance / Math.Sqrt(one.Spread * spread))) { Awaited = one.Awaited }),
         ];
+    }
+
+    /// <summary>Minutes of work that a plan has for each minute of the clock.</summary>
+    private static double WorkPerClock(Schedule plan)
+    {
+        var (work, first) = (0L, plan.Finish);
+        foreach (ref readonly var piece in plan.Pieces)
+        {
+            work += piece.To - piece.From;
+            first = Math.Min(first, piece.From);
+        }
+
+        return plan.Finish > first ? (double)work / (plan.Finish - first) : 1;
     }
 }
