@@ -35,6 +35,7 @@ internal static class PlanJson
         From = told.Rest is { } rest ? JsonAnswer.Time(rest.From) : null,
         Done = told.Rest?.Standing.In(TaskState.Done).Select(one => new { Task = one.Task.Name, Mark = told.Marks.Of(one.Task.Name), Minutes = JsonAnswer.Minutes(one.Spent) }),
         HalfDone = told.Rest?.Standing.In(TaskState.HalfDone).Select(one => new { Task = one.Task.Name, Mark = told.Marks.Of(one.Task.Name), Minutes = JsonAnswer.Minutes(one.Spent) }),
+        Stopped = StoppedJson.Of(told.Rest?.Stopped, told.Marks),
         Moved = MovedJson.Of(told.Rest?.Moved, told.Rest?.Why ?? []),
         Sessions = answer.Plan.Sessions.Select(session => SessionOf(session, told.Marks)),
         Waits = answer.Plan.Waits.Select(wait => new

@@ -31,6 +31,7 @@ internal static class ProgressJson
             Due = told.Read.Job.Due is { } due ? JsonAnswer.Date(due) : null,
             ahead.Forecast.ChanceOfDue,
         },
+        Stopped = StoppedJson.Of(told.Stopped, told.Marks),
         Moved = MovedJson.Of(told.Moved, told.Why),
         Promise = PromiseOf(told.Progress.Promise, told.Zone),
         PromiseIsRecorded = told.IsRecorded,

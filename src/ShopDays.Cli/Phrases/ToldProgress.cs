@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Files;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Plans;
 using ShopDays.Work;
@@ -20,6 +21,9 @@ internal sealed record ToldProgress
 
     /// <summary>How far the finish moved since it was promised, and why; null when that cannot be said.</summary>
     public MovedFinish? Moved { get; init; }
+
+    /// <summary>Where the maker stopped last; null where nothing is noted that still holds.</summary>
+    public StoppedNote? Stopped { get; init; }
 
     /// <summary>The marks of its tasks.</summary>
     public required TaskMarks Marks { get; init; }

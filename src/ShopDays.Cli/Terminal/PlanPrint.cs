@@ -146,10 +146,17 @@ internal static class PlanPrint
 
     private static void PrintDays(Screen screen, ToldPlan told)
     {
+        var stopped = told.Rest?.Stopped;
         foreach (var day in told.Answer.Plan.Sessions.GroupBy(session => session.Session.Date))
         {
             screen.Out.WriteLine();
             screen.Out.WriteLine(DateWords.Of(day.Key));
+            if (stopped is not null)
+            {
+                screen.Hanging("  ", StoppedWords.Of(stopped, told.Marks));
+                stopped = null;
+            }
+
             foreach (var session in day)
             {
                 screen.Out.WriteLine($"  {DateWords.At(session.Session.Start)}-{DateWords.At(session.Session.End)}  {session.Session.Worker}");
