@@ -54,6 +54,7 @@ internal static class ProgressJson
             End = JsonAnswer.Time(wait.Until.InZone(told.Zone)),
             wait.Reason,
         }),
+        Awaited = told.Ahead?.Plan.Waits.Select(WaitJson.AwaitedOf).OfType<object>(),
         told.Notes,
         told.Behind.Entries,
         told.Behind.PriorOnly,

@@ -67,7 +67,7 @@ internal sealed record ToldProgress
     public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; {Promised} {DateOf(Progress.Promise.P80)}, {Outlook()}.")}";
 
     /// <summary>What else should be known, each a sentence.</summary>
-    public IReadOnlyList<string> Notes => [.. OfThePromise(), .. OfTheLog()];
+    public IReadOnlyList<string> Notes => [.. AwaitedWords.OfLate(Ahead?.Plan.Waits ?? []), .. OfThePromise(), .. OfTheLog()];
 
     /// <summary>A date by the shop's clock.</summary>
     public string DateOf(Instant? instant) => instant is { } known ? DateWords.Of(known.InZone(Zone).Date) : "not within the years looked at";

@@ -35,7 +35,7 @@ internal sealed class AwaitedTime
         }
 
         // Of the time before what is known now, it is known that nothing came.
-        var known = order.UnderWay is { } underWay ? underWay.Known ?? underWay.From : asked.ToInstant();
+        var known = order.KnownUntil ?? asked.ToInstant();
         gone = Duration.Max(Duration.Zero, known - asked.ToInstant());
         counted = asked.ToInstant() + gone;
         Begin = Math.Max(first, hours.MinuteUpTo(asked.ToInstant()));

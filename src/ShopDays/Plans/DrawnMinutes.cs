@@ -1,11 +1,12 @@
+using NodaTime.Text;
 using ShopDays.Times;
 
 namespace ShopDays.Plans;
 
 /// <summary>The minutes of every task and every wait for others in each trial, in the numbers of the problem.</summary>
 /// <remarks>
-/// A wait has a stream of chance of its own, which its order's and its own name settle: it is drawn alike whatever else is
-/// planned beside it, and goes with nobody's pace.
+/// A wait has a stream of chance of its own, which what is waited for and the start of its job settle: it is drawn alike
+/// whatever else is planned beside it, and goes with nobody's pace.
 /// </remarks>
 internal sealed class DrawnMinutes
 {
@@ -16,7 +17,7 @@ internal sealed class DrawnMinutes
     public DrawnMinutes(PlanRequest request, OpenHours hours)
     {
         this.request = request;
-        waits = [.. request.Orders.Select(order => order.Graph.Awaited.Select(one => Drawn(order, one.Name, new AwaitedTime(order, one, hours))).ToArray())];
+        waits = [.. request.Orders.Select(order => order.Graph.Awaited.Select(one => Drawn(order, one.Decision.What, new AwaitedTime(order, one, hours))).ToArray())];
     }
 
     /// <summary>Writes a trial.</summary>
@@ -53,19 +54,19 @@ internal sealed class DrawnMinutes
             : [.. trials.Select(trial => waits[place][id - tasks][trial] * scale)];
     }
 
-    private static int[] Drawn(OrderInHand order, string name, AwaitedTime time)
+    private static int[] Drawn(OrderInHand order, string what, AwaitedTime time)
     {
-        var seed = SeedOf(order, name);
+        var seed = SeedOf(order, what);
         return [.. Enumerable.Range(0, order.Draws.Trials).Select(trial => time.Drawn(new ChanceStream(seed, trial).NextNormal()))];
     }
 
-    /// <summary>The seed of the draws, mixed with the names by the steps of FNV-1a (G. Fowler, L. C. Noll and P. Vo, from memory).</summary>
-    private static int SeedOf(OrderInHand order, string name)
+    /// <summary>The seed of the draws, mixed with the words by the steps of FNV-1a (G. Fowler, L. C. Noll and P. Vo, from memory).</summary>
+    private static int SeedOf(OrderInHand order, string what)
     {
         unchecked
         {
             var hash = 2166136261u ^ (uint)order.Draws.Seed;
-            foreach (var letter in order.Name + "\n" + name)
+            foreach (var letter in LocalDatePattern.Iso.Format(order.Start) + what)
             {
                 hash = (hash ^ letter) * 16777619u;
             }

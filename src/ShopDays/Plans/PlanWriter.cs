@@ -96,7 +96,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         var (one, number) = (order.Graph.Awaited[index], work.NumberOfAwaited(place, index));
         var start = AwaitedTime.AskedAt(order, one, hours) ?? hours.At(schedule.Start[number]);
         var after = one.After.Count == 0 ? null : order.Graph.Tasks[one.After.MaxBy(id => schedule.End[work.NumberOf(place, id)])];
-        var late = order.UnderWay is { } underWay ? Awaited.DaysLate(one.Decision, start, underWay.Known ?? underWay.From) : 0;
+        var late = order.KnownUntil is { } known ? Awaited.DaysLate(one.Decision, start, known) : 0;
         return new(order.Name, after, start, hours.At(schedule.End[number]), one.Decision.What)
         {
             Awaited = new(one, Awaited.EndOf(start, one.Wait.Low), Awaited.EndOf(start, one.Wait.High), late),

@@ -73,6 +73,27 @@ public sealed class AwaitedCommandTests
     }
 
     [Fact]
+    public void A_word_that_is_late_before_the_job_begins_is_named_too()
+    {
+        using var folder = Tray(Decisions.Replace("asked: 2027-03-01", "asked: 2027-02-01", StringComparison.Ordinal));
+        var early = Instant.FromUtc(2027, 2, 16, 7, 0);
+        var wait = Plan(folder, early).ReadJson().List("waits")[0];
+        Assert.Equal((3, true), (wait.Field("awaited").Number("daysLate"), wait.Instant("end") > early));
+
+        // The whole as it was at its start knows nothing of that.
+        Assert.Equal(0, Typed.At(early, "plan", folder.File("jobs", "tray.yaml"), "--whole", "--effort", "quick", "--schedules", "300", "--json").ReadJson().List("waits")[0].Field("awaited").Number("daysLate"));
+    }
+
+    [Fact]
+    public void One_order_alone_has_the_dates_that_its_plan_has()
+    {
+        using var folder = Tray();
+        var plan = Plan(folder, Start).ReadJson().Field("finish");
+        var order = Typed.At(Start, "orders", "--shop", folder.Path, "--effort", "quick", "--schedules", "300", "--json").ReadJson().List("orders")[0].Field("finish");
+        Assert.All((string[])["planned", "p50", "p80", "p90"], name => Assert.Equal(plan.Text(name), order.Text(name)));
+    }
+
+    [Fact]
     public void Orders_say_what_each_waits_for_and_another_like_it_is_asked_for_anew()
     {
         using var folder = Tray();

@@ -23,8 +23,8 @@ internal static class DayWaits
         var running = plan.Plan.Waits.Where(wait => wait.Start.Date <= day.Date && wait.End.Date > day.Date).OrderBy(wait => wait.End.ToInstant()).ToList();
         string[] lines =
         [
-            .. Lines("Wait over", over, Fitted, end => end.Date == day.Date ? "at " + DateWords.At(end) : "since " + DateWords.When(end)),
-            .. Lines("Wait until", running, Fitted, DateWords.When),
+            .. Lines(wait => wait.Awaited is null ? "Wait over" : "Should have come", over, Fitted, end => end.Date == day.Date ? "at " + DateWords.At(end) : "since " + DateWords.When(end)),
+            .. Lines(wait => wait.Awaited is null ? "Wait until" : "Likely until", running, Fitted, DateWords.When),
         ];
         return lines.Length == 0 ? null : new NoteBox("", lines, style) { Padding = 1.5 };
 
@@ -32,9 +32,9 @@ internal static class DayWaits
     }
 
     // A line each; where they are many, those for one reason share a line, the boards that rest after sawing, say.
-    private static IEnumerable<string> Lines(string head, List<PlannedWait> waits, Func<string, string> fitted, Func<ZonedDateTime, string> words) => waits.Count <= Many
-        ? waits.Select(wait => fitted($"{head} {words(wait.End)}{After(wait)}: {wait.Reason}"))
-        : waits.GroupBy(wait => wait.Reason, StringComparer.Ordinal).Select(group => $"{head} {string.Join(", ", group.Select(wait => words(wait.End)))}: {group.Key}");
+    private static IEnumerable<string> Lines(Func<PlannedWait, string> head, List<PlannedWait> waits, Func<string, string> fitted, Func<ZonedDateTime, string> words) => waits.Count <= Many
+        ? waits.Select(wait => fitted($"{head(wait)} {words(wait.End)}{After(wait)}: {wait.Reason}"))
+        : waits.GroupBy(wait => wait.Reason, StringComparer.Ordinal).Select(group => $"{head(group.First())} {string.Join(", ", group.Select(wait => words(wait.End)))}: {group.Key}");
 
     // A reason that names the thing itself needs no task to say what it is about.
     private static string After(PlannedWait wait) =>
