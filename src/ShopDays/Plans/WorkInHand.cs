@@ -6,7 +6,7 @@ namespace ShopDays.Plans;
 
 /// <summary>A task of one of the orders, or what one waits for from others.</summary>
 /// <param name="Order">The order's place among all.</param>
-/// <param name="Task">The task; for what is awaited, its name as a task that takes nobody's hands.</param>
+/// <param name="Task">The task; for what is awaited, that in words as a task that takes nobody's hands.</param>
 /// <param name="Time">The time that it is planned with; zero for what is awaited.</param>
 /// <param name="Awaited">What is awaited; null for a task.</param>
 internal readonly record struct TaskInHand(int Order, ShopTask Task, WorkTime Time, Awaited? Awaited = null);
@@ -65,7 +65,7 @@ internal sealed class WorkInHand
     private static ShopTask Waiting(Awaited one, int id) => new()
     {
         Id = id,
-        Name = one.Name,
+        Name = one.Decision.What,
         Stage = Stage.Drawing,
         Timing = new TaskTiming.ByGuess(new(WorkTime.Zero, WorkTime.Zero, WorkTime.Zero)),
         WorkClass = WorkClass.Light,

@@ -36,7 +36,7 @@ public sealed class AwaitedCommandTests
     {
         using var folder = Tray();
         var first = Plan(folder, Start).ReadJson().List("deciding")[0];
-        Assert.Equal(("client agrees", true), (first.Text("task"), first.YesOrNo("awaited")));
+        Assert.Equal(("the client's word: client agrees", true), (first.Text("task"), first.YesOrNo("awaited")));
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public sealed class AwaitedTests
     {
         var trials = Enumerable.Range(0, 200).Select(trial => new double[] { 30 + (trial % 7), 30 }).ToArray();
         var first = Drawing(asked: AJob.Monday).Planned(trials).Forecast.Deciding[0];
-        Assert.Equal(("client agrees", true), (first.Task.Name, first.Awaited is not null));
+        Assert.Equal(("the client's word: client agrees", true), (first.Task.Name, first.Awaited is not null));
         Assert.True(first.Share > 0.9);
     }
 
@@ -136,6 +136,34 @@ public sealed class AwaitedTests
         var log = new ALog().Done("draw", 30, 2, 10);
         var wait = Assert.Single(Rest(Drawing(after: ["draw"]), log, day: 3).Plan.Waits);
         Assert.Equal((At(2, 10), At(7, 10)), (wait.Start.LocalDateTime, wait.End.LocalDateTime));
+    }
+
+    [Fact]
+    public void What_another_had_to_come_before_counts_from_when_that_came()
+    {
+        var job = new AJob().Task("draw", 30).Task("chalk out", 30);
+        var graph = new TaskGraph(
+            job.Order().Graph.Tasks,
+            [],
+            [
+                new() { Decision = Of("drawing agreed", 4) with { Arrived = new(2027, 3, 3) }, Holds = [] },
+                new() { Decision = Of("deposit", 3), AfterOthers = [0], Holds = [1] },
+            ],
+            []);
+        var left = RemainingWork.Of(graph, JobStanding.Of(graph, Drawn().Entries), job.Request().Calendars, AJob.Monday, new ALog().Moment(4, 8));
+        var deposit = Assert.Single(left.Graph.Awaited);
+        Assert.Equal(("deposit", new ALog().Moment(3, 0), 0), (deposit.Name, deposit.Since, deposit.AfterOthers.Count));
+    }
+
+    [Fact]
+    public void It_has_come_when_work_that_it_held_back_is_begun_and_matters_to_nobody_when_that_is_done()
+    {
+        var graph = Drawing(asked: AJob.Monday).Order().Graph;
+        Assert.Empty(Left(graph, Drawn().Went("chalk out", 10, 2, 10)).Graph.Awaited);
+        Assert.Empty(Left(graph, new ALog().Done("chalk out", 10, 2, 10)).Graph.Awaited);
+        Assert.Single(Left(graph, Drawn()).Graph.Awaited);
+
+        static RemainingWork Left(TaskGraph graph, ALog log) => RemainingWork.Of(graph, JobStanding.Of(graph, log.Entries), new AJob().Request().Calendars, AJob.Monday, log.Moment(4, 8));
     }
 
     [Fact]

@@ -186,6 +186,14 @@ public sealed class FinishAndFreeWorkTests
     }
 
     [Fact]
+    public void What_nothing_in_the_job_waits_for_is_remarked_on()
+    {
+        var job = Board("wax", 1) with { Decisions = [new Decision { Name = "van free", From = "neighbour", Wait = WaitGuess.About(Duration.FromDays(1)), Before = ["delivery"] }] };
+        Assert.Empty(Assert.Single(job.Graph().Awaited).Holds);
+        Assert.Contains(job.Remarks(), remark => remark.Kind == RemarkKind.LooseEnd && remark.Text == "nothing in the job waits for the neighbour's word: van free");
+    }
+
+    [Fact]
     public void An_order_that_goes_round_is_told_by_its_names()
     {
         var job = Board("wax", 1, new FreeTask { Name = "turn the knobs", Guess = AJob.Guess(30), Before = ["sawing"], After = ["finish"] });
