@@ -30,11 +30,11 @@ internal sealed class CheckCommand(Screen screen, IClock clock) : IShopCommand
             }
             else if (parsed.GetValue(json))
             {
-                JsonAnswer.Write(screen.Out, CheckJson.Of(reading, foreseen));
+                JsonAnswer.Write(screen.Out, CheckJson.Of(reading, foreseen, clock.GetCurrentInstant()));
             }
             else
             {
-                CheckPrint.Print(screen, reading, foreseen);
+                CheckPrint.Print(screen, reading, foreseen, clock.GetCurrentInstant());
             }
 
             return reading.Read is null ? ExitCode.No : ExitCode.Done;

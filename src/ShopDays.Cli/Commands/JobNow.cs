@@ -25,6 +25,7 @@ internal sealed class JobNow
         var heavy = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
         Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), record.Running);
         Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy);
+        Stopped = Left.Graph.Tasks.Count > 0 && StoppedNote.Of(workings.Rates.EntriesOf(workings.Read), record.Running) is [var newest, ..] ? newest : null;
         SessionsGone = Gone(workings, now);
     }
 
@@ -36,6 +37,9 @@ internal sealed class JobNow
 
     /// <summary>What is left.</summary>
     public RemainingWork Left { get; }
+
+    /// <summary>Where the maker stopped last; null where nothing is noted that still holds, and when nothing is left to do.</summary>
+    public StoppedNote? Stopped { get; }
 
     /// <summary>Working time of all sessions from the job's start until now, whoever's.</summary>
     public WorkTime SessionsGone { get; }
@@ -57,7 +61,7 @@ internal sealed class JobNow
     public ToldRest Told(Workings workings, TaskGraph graph)
     {
         var zone = workings.Read.Shop.Place.Zone;
-        var told = new ToldRest { From = Left.UnderWay.From.InZone(zone), Standing = Standing, Left = Left, Start = workings.Read.Job.Start };
+        var told = new ToldRest { From = Left.UnderWay.From.InZone(zone), Standing = Standing, Left = Left, Start = workings.Read.Job.Start, Stopped = Stopped };
         if (Record.Promises.Count == 0 || told.IsDone)
         {
             return told;

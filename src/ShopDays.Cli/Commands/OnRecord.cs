@@ -18,6 +18,6 @@ internal sealed record OnRecord(IReadOnlyList<Promise> Promises, IReadOnlyList<R
         var begun = log?.Begun.All().Where(work => string.Equals(work.Job, read.LogName, StringComparison.Ordinal)) ?? [];
         return new(
             log?.Promises.Of(read.LogName) ?? [],
-            [.. begun.Select(work => new RunningWork(work.Task, work.TookBy(now), WorkedOn.At(work.PausedAt ?? now, read.Shop.Place.Zone)))]);
+            [.. begun.Select(work => new RunningWork(work.Task, work.TookBy(now), WorkedOn.At(work.PausedAt ?? now, read.Shop.Place.Zone), work.Stopped))]);
     }
 }

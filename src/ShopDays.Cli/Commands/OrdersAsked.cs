@@ -35,7 +35,7 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
     public (ToldOrders? Told, ToldNewOrder? Another) Tell(ShopAndJob? like, LocalDate? start)
     {
         List<OrderNow> orders = [.. shop.Jobs.Where(job => job.Job.State == OrderState.InHand).Select(InHand).OfType<OrderNow>()];
-        var another = like is null ? null : Another(like.BeforeSawing, start ?? Today);
+        var another = like is null ? null : Another(like.BeforeSawing.AskedAnew, start ?? Today);
         if (unmade.Count > 0)
         {
             return default;
@@ -169,6 +169,8 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
                 Planned = planned!.Plan.Finishes[place],
                 ShopDays = planned.Plan.Sessions.Where(session => session.Work.Any(work => string.Equals(work.Order, order.Title, StringComparison.Ordinal))).Select(session => session.Session.Date).Distinct().Count(),
                 Forecast = planned.Forecasts[place],
+                Awaited = [.. planned.Plan.Waits.Where(wait => wait.Awaited is not null && string.Equals(wait.Order, order.Title, StringComparison.Ordinal))],
+                Today = Today,
             }),
         ],
     };

@@ -28,7 +28,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         command.AnswerWith(asked =>
         {
             WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(pdf));
-            return command.InOrder(asked, made => Answer(new(asked, made, RestOf(asked, made, asked.Parsed.GetValue(whole))), asked.Parsed.GetValue(pdf), asked.Parsed.GetValue(promise)));
+            return command.InOrder(asked, made => Answer(new(asked, made, RestOf(asked, made, asked.Parsed.GetValue(whole))) { Known = asked.Parsed.GetValue(whole) ? null : clock.GetCurrentInstant() }, asked.Parsed.GetValue(pdf), asked.Parsed.GetValue(promise)));
         });
         return command.Command;
     }

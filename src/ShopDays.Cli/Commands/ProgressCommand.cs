@@ -37,6 +37,7 @@ internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopComman
             Read = workings.Read,
             Progress = progress,
             Moved = PromisedThen.Moved(workings, graph, job, progress, promises.Count > 0),
+            Stopped = job.Stopped,
             Ahead = job.Ahead as PlanAnswer.Planned,
             Marks = new(graph.Tasks.Select(task => task.Name)),
             IsRecorded = promises.Count > 0,

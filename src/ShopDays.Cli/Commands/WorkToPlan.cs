@@ -13,11 +13,14 @@ namespace ShopDays.Cli.Commands;
 /// <param name="Rest">The job as it stands; null when the whole is planned.</param>
 internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow? Rest)
 {
+    /// <summary>The moment up to which it is known what has come from others; null where the whole is planned as it was at its start.</summary>
+    public Instant? Known { get; init; }
+
     /// <summary>The tasks that are planned.</summary>
     public TaskGraph Graph => Rest?.Left.Graph ?? Made.Graph;
 
     /// <summary>The plan, or what stands against it.</summary>
-    public PlanAnswer Answer => field ??= Rest?.Ahead ?? Asked.Workings.PlanOf(Made.Graph);
+    public PlanAnswer Answer => field ??= Rest?.Ahead ?? Asked.Workings.PlanOf(Made.Graph, Known);
 
     private TimeDraws Draws => Rest?.Draws ?? Asked.Workings.DrawsOf(Made.Graph);
 

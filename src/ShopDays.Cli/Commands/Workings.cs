@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
@@ -100,7 +101,9 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         () => Rates.Model.Draw(left.Graph.Tasks, Draws, Seed, left.Spent));
 
     /// <summary>A plan, or what stands against it.</summary>
-    public PlanAnswer PlanOf(TaskGraph graph) => Planned(RequestOf(graph, DrawsOf(graph), TaskTimesOf(graph), null));
+    /// <param name="graph">The whole job.</param>
+    /// <param name="known">The moment up to which it is known what has come from others; null for a plan as it was at the start.</param>
+    public PlanAnswer PlanOf(TaskGraph graph, Instant? known = null) => Planned(RequestOf(graph, DrawsOf(graph), TaskTimesOf(graph), null, known));
 
     /// <summary>What is left of the job, to be planned.</summary>
     public PlanRequest RequestOf(RemainingWork left, TimeDraws drawn) => RequestOf(left.Graph, drawn, drawn.OfEach(), left.UnderWay);
@@ -112,7 +115,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public MovedFinish Moved(JobProgress progress, PromisedJob then, PlanRequest ahead, PlanAnswer.Planned answer) =>
         Step($"finding out what moved the finish", () => MovedFinish.Of(progress, then, ahead, answer));
 
-    private PlanRequest RequestOf(TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay) => new()
+    private PlanRequest RequestOf(TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay, Instant? known = null) => new()
     {
         Orders =
         [
@@ -125,6 +128,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
                 Start = Read.Job.Start,
                 Due = Read.Job.Due,
                 UnderWay = underWay,
+                Known = known,
             },
         ],
         Calendars = Calendars,

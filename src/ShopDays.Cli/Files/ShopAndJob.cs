@@ -24,6 +24,9 @@ internal sealed record ShopAndJob
     /// <summary>The same as it was before any board was sawn.</summary>
     public ShopAndJob BeforeSawing => this with { SawnBoards = [], Located = Located with { Job = Job with { Boards = Stock } } };
 
+    /// <summary>The same for another piece: what it waits for from others is still to be asked for.</summary>
+    public ShopAndJob AskedAnew => this with { Located = Located with { Job = Job with { Decisions = [.. Job.Decisions.Select(one => one with { Asked = null, Arrived = null })] } } };
+
     /// <summary>Where it is said which boards are sawn, whether or not there is such a file yet.</summary>
     public string SawnPath => Sawn.SawnFile.PathFor(Path.Combine(Folder.Path, JobFileName));
 

@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
@@ -12,7 +13,8 @@ internal static class CheckJson
     /// <summary>The mistakes, or the stock and the parts.</summary>
     /// <param name="reading">What was read.</param>
     /// <param name="foreseen">What stands against a plan as it is.</param>
-    public static object Of(ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen) => new
+    /// <param name="now">The moment.</param>
+    public static object Of(ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen, Instant now) => new
     {
         Mistakes = RefusalJson.MistakesOf(reading.Findings),
         Doubts = RefusalJson.MistakesOf(reading.Doubts),
@@ -21,6 +23,7 @@ internal static class CheckJson
         Parts = reading.Read is { } list ? PartsOf(list) : null,
         Movement = reading.Read is { } moving ? DrynessJson.Of(Movement.Of(moving.Job, null, moving.Waits), moving.Job) : null,
         UnusedHours = reading.Read is { } shop ? UnusedJson.Of(UnusedWords.OfYear(shop), shop.Shop) : null,
+        Awaited = reading.Read is { } job ? AwaitedWords.InFile(job, now) : null,
         CannotBePlanned = foreseen.Select(one => new { Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),
         ClampsMissing = reading.Read is { } owned ? ClampsOf(owned) : null,
     };

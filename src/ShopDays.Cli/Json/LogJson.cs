@@ -45,6 +45,7 @@ internal static class LogJson
         entry.Setback,
         entry.Standing,
         entry.Note,
+        entry.Stopped,
         Odd = odd,
         Work = entry.Work is not { } work ? null : new
         {

@@ -38,7 +38,7 @@ internal static class OrdersJson
         Finish = FinishOf(order.Forecast, JsonAnswer.Time(order.Planned)),
         order.DaysLate,
         order.ShopDays,
-        Deciding = order.Forecast.Deciding.Select(one => new { one.Order, Task = one.Task.Name, one.Share }),
+        Deciding = order.Forecast.Deciding.Select(one => new { one.Order, Task = one.Task.Name, one.Share, Awaited = one.Awaited is not null }),
         SessionsAtRisk = SessionAtRiskJson.Of(order.Forecast),
     };
 
@@ -104,6 +104,7 @@ internal static class OrdersJson
             Start = JsonAnswer.Time(wait.Start),
             End = JsonAnswer.Time(wait.End),
             wait.Reason,
+            Awaited = WaitJson.AwaitedOf(wait),
         }),
     };
 }

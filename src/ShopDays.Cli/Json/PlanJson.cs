@@ -35,6 +35,7 @@ internal static class PlanJson
         From = told.Rest is { } rest ? JsonAnswer.Time(rest.From) : null,
         Done = told.Rest?.Standing.In(TaskState.Done).Select(one => new { Task = one.Task.Name, Mark = told.Marks.Of(one.Task.Name), Minutes = JsonAnswer.Minutes(one.Spent) }),
         HalfDone = told.Rest?.Standing.In(TaskState.HalfDone).Select(one => new { Task = one.Task.Name, Mark = told.Marks.Of(one.Task.Name), Minutes = JsonAnswer.Minutes(one.Spent) }),
+        Stopped = StoppedJson.Of(told.Rest?.Stopped, told.Marks),
         Moved = MovedJson.Of(told.Rest?.Moved, told.Rest?.Why ?? []),
         Sessions = answer.Plan.Sessions.Select(session => SessionOf(session, told.Marks)),
         Waits = answer.Plan.Waits.Select(wait => new
@@ -43,8 +44,9 @@ internal static class PlanJson
             Start = JsonAnswer.Time(wait.Start),
             End = JsonAnswer.Time(wait.End),
             wait.Reason,
+            Awaited = WaitJson.AwaitedOf(wait),
         }),
-        Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share }),
+        Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share, Awaited = one.Awaited is not null }),
         SessionsAtRisk = SessionAtRiskJson.Of(answer.Forecast),
         Finishes = answer.Forecast.Finishes.GroupBy(finish => finish.InZone(answer.Plan.Finish.Zone).Date).Select(day => new { Date = JsonAnswer.Date(day.Key), Trials = day.Count() }),
         Cautions = told.Cautions.Select(caution => new { caution.Kind, caution.Text, caution.SaidBy }),

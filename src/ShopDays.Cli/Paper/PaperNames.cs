@@ -25,7 +25,7 @@ internal static class PaperNames
             : $"{CountWords.Of(count, "character")} of the names cannot be printed in the paper's font; a framed {FontFace.Substitute} stands in {(count == 1 ? "its" : "their")} place.";
     }
 
-    /// <summary>The names in a plan: of the shop, the job, its parts and boards and their timber, its tasks and workers.</summary>
+    /// <summary>The names in a plan: of the shop, the job, its parts and boards and their timber, its tasks and workers, what it waits for and where it was stopped.</summary>
     public static IEnumerable<string> Of(PlanPaper plan) =>
     [
         plan.Shop.Name,
@@ -33,6 +33,8 @@ internal static class PaperNames
         .. plan.Job.Parts.Select(part => part.Name),
         .. plan.Job.Boards.SelectMany(board => (string[])[board.Name, board.Species.Name]),
         .. plan.Graph.Tasks.Select(task => task.Name),
+        .. plan.Graph.Awaited.Select(one => one.Decision.What),
         .. plan.Plan.Sessions.Select(session => session.Session.Worker),
+        plan.Rest?.Stopped?.Text ?? "",
     ];
 }

@@ -45,12 +45,13 @@ internal static class LogPhrases
         _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, "no word for it"),
     };
 
-    /// <summary>All remarks on an entry in one line: standing, setback, note.</summary>
+    /// <summary>All remarks on an entry in one line: standing, setback, note, where it was stopped.</summary>
     public static string Remarks(LogEntry entry) => string.Join("; ", new[]
     {
         Of(entry.Standing),
         Of(entry.Setback),
         Plain(entry.Note),
+        entry.Stopped.Length == 0 ? "" : "stopped: " + Plain(entry.Stopped),
     }.Where(text => text.Length > 0));
 
     /// <summary>What differs between two forms of an entry, old before new.</summary>
@@ -67,6 +68,7 @@ internal static class LogPhrases
             ("quantity", Quantity(before), Quantity(after)),
             ("setback", Of(before.Setback), Of(after.Setback)),
             ("note", Plain(before.Note), Plain(after.Note)),
+            ("stopped", Plain(before.Stopped), Plain(after.Stopped)),
             ("standing", Of(before.Standing), Of(after.Standing)),
         }.Where(one => one.Before != one.After).Select(one => $"{one.What}: {Shown(one.Before)}, before; {Shown(one.After)}, now"),
     ];

@@ -57,6 +57,7 @@ internal sealed record MovedRow(FinishMove Move, string What)
         MoveCause.Took => $"what is done went faster, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), marks)}",
         MoveCause.ToCome when move.Work >= WorkTime.Zero => $"what is to come is expected to take longer by what was learned, {HourWords.Signed(move.Work)}",
         MoveCause.ToCome => $"what is to come is expected to go faster by what was learned, {HourWords.Signed(move.Work)}",
+        MoveCause.Awaited => $"word, money or goods from others came otherwise than was likely{(progress.Left.Graph.Awaited.Count == 0 ? "" : $"; still awaited: {CountWords.Names([.. progress.Left.Graph.Awaited.Select(one => one.Decision.What)], MostNamed)}")}",
         MoveCause.Order => "work in another order than planned, and what the ends of sessions round up or down",
         MoveCause.Sessions when move.Work >= WorkTime.Zero => $"sessions that went by: {HourWords.Of(move.Work)} of the work that was planned by now is not done",
         MoveCause.Sessions => $"work done ahead of its sessions: {HourWords.Of(move.Work * -1)}",

@@ -16,6 +16,9 @@ internal static class OrderWords
         .. orders.Where(order => !order.IsBegun && order.Start < today).Select(order => $"{order.Title} should have begun on {DateWords.Of(order.Start)} and nothing of it is logged: it is planned from now on, as a whole."),
     ];
 
+    /// <summary>What is late from others.</summary>
+    public static IReadOnlyList<string> OfLate(IReadOnlyList<ToldOrder> orders) => [.. orders.SelectMany(order => AwaitedWords.OfLate(order.Awaited, order.Title))];
+
     /// <summary>How dates are weighed against each other.</summary>
     public const string OfRoom = "Dates are to be kept with room for eight courses of ten: where an order would miss its date more often, the others give way as far as their own dates and the priorities allow.";
 

@@ -35,6 +35,12 @@ internal sealed record ToldOrder
     /// <summary>Days on which somebody works on it.</summary>
     public required int ShopDays { get; init; }
 
+    /// <summary>What it waits for from others, as it is planned.</summary>
+    public required IReadOnlyList<PlannedWait> Awaited { get; init; }
+
+    /// <summary>The date by the shop's clock.</summary>
+    public required LocalDate Today { get; init; }
+
     /// <summary>When it may be finished.</summary>
     public required FinishForecast Forecast { get; init; }
 
@@ -48,7 +54,8 @@ internal sealed record ToldOrder
     public string Outlook =>
         $"{DateInWords}; {(IsBegun ? "begun" : $"begins {DateWords.Of(Start)}")}. "
         + $"{HourWords.Of(Left)} at the bench {(IsBegun ? "are left, " : "")}on {CountWords.Of(ShopDays, "shop day")}; finished {DateWords.Of(Planned)} if all goes as expected{(DaysLate > 0 ? $", {CountWords.Of(DaysLate, "day")} late" : "")}."
-        + (Forecast.Deciding.Count == 0 ? "" : $" It hangs most on: {string.Join("; ", Forecast.Deciding.Take(3).Select(NameOf))}.");
+        + (Forecast.Deciding.Count == 0 ? "" : $" It hangs most on: {string.Join("; ", Forecast.Deciding.Take(3).Select(NameOf))}.")
+        + (Awaited.Count == 0 ? "" : $" It waits for {string.Join("; for ", Awaited.Select(wait => AwaitedWords.InShort(wait, Today)))}.");
 
     /// <summary>A deciding task; one of another order is told with that.</summary>
     private string NameOf(DecidingTask one) => string.Equals(one.Order, Title, StringComparison.Ordinal) ? one.Task.Name : $"{one.Task.Name} ({one.Order})";

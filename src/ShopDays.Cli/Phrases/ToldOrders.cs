@@ -53,7 +53,7 @@ internal sealed record ToldOrders
     public string? Room => Orders.Count > 1 && Orders.Any(order => order.Date is not null) ? OrderWords.OfRoom : null;
 
     /// <summary>What else should be known, each a sentence.</summary>
-    public IReadOnlyList<string> Notes => [.. OrderWords.OfDates(Orders, Today), .. OrderWords.OfBoards(Orders), .. OrderWords.OfTrials(Orders), .. OrderWords.OfLeftOut(LeftOut)];
+    public IReadOnlyList<string> Notes => [.. OrderWords.OfLate(Orders), .. OrderWords.OfDates(Orders, Today), .. OrderWords.OfBoards(Orders), .. OrderWords.OfTrials(Orders), .. OrderWords.OfLeftOut(LeftOut)];
 }
 
 /// <summary>A job that is not planned.</summary>

@@ -51,7 +51,7 @@ internal sealed record ToldPlan(
     public IReadOnlyList<string> DateNotes => PlanWords.OfDates(Answer.Plan, Due, Today);
 
     /// <summary>What else is to be known of the plan: work that is done, and wishes that the stock does not fulfil.</summary>
-    public IReadOnlyList<string> OtherNotes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Marks, Read.LogName), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
+    public IReadOnlyList<string> OtherNotes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Marks, Read.LogName), .. AwaitedWords.OfLate(Answer.Plan.Waits), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
 
     /// <summary>All of these.</summary>
     public IReadOnlyList<string> Notes => [.. DateNotes, .. OtherNotes];

@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Files;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Plans;
 using ShopDays.Work;
@@ -20,6 +21,9 @@ internal sealed record ToldProgress
 
     /// <summary>How far the finish moved since it was promised, and why; null when that cannot be said.</summary>
     public MovedFinish? Moved { get; init; }
+
+    /// <summary>Where the maker stopped last; null where nothing is noted that still holds.</summary>
+    public StoppedNote? Stopped { get; init; }
 
     /// <summary>The marks of its tasks.</summary>
     public required TaskMarks Marks { get; init; }
@@ -63,7 +67,7 @@ internal sealed record ToldProgress
     public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; {Promised} {DateOf(Progress.Promise.P80)}, {Outlook()}.")}";
 
     /// <summary>What else should be known, each a sentence.</summary>
-    public IReadOnlyList<string> Notes => [.. OfThePromise(), .. OfTheLog()];
+    public IReadOnlyList<string> Notes => [.. AwaitedWords.OfLate(Ahead?.Plan.Waits ?? []), .. OfThePromise(), .. OfTheLog()];
 
     /// <summary>A date by the shop's clock.</summary>
     public string DateOf(Instant? instant) => instant is { } known ? DateWords.Of(known.InZone(Zone).Date) : "not within the years looked at";

@@ -20,6 +20,9 @@ internal sealed record ToldRest
     /// <summary>What is left.</summary>
     public required RemainingWork Left { get; init; }
 
+    /// <summary>Where the maker stopped last; null where nothing is noted that still holds.</summary>
+    public StoppedNote? Stopped { get; init; }
+
     /// <summary>How far the finish moved since it was promised; null where nothing is on record as promised.</summary>
     public MovedFinish? Moved { get; init; }
 

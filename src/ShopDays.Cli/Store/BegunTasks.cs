@@ -8,7 +8,7 @@ namespace ShopDays.Cli.Store;
 /// <summary>The tasks of the log that are begun and not yet logged: they stand on the disk from the moment they are begun.</summary>
 internal sealed class BegunTasks(LogFile log)
 {
-    private const string Select = $"select worker, began, paused_at, paused_minutes, job, task, {EntryColumns.OfWork} from begun";
+    private const string Select = $"select worker, began, paused_at, paused_minutes, job, task, {EntryColumns.OfWork}, stopped from begun";
     private const string Same = "worker = $worker and task = $task and job is $job";
 
     /// <summary>All of them, in the order in which they were begun.</summary>
@@ -45,8 +45,11 @@ internal sealed class BegunTasks(LogFile log)
     });
 
     /// <summary>Lays aside what a worker is on.</summary>
+    /// <param name="worker">Who.</param>
+    /// <param name="now">When.</param>
+    /// <param name="stopped">Where it was stopped; null where that is not said, and what was said before stays.</param>
     /// <returns>The task; null where the worker is on none.</returns>
-    public BegunWork? Pause(string worker, Instant now) => log.Write(file =>
+    public BegunWork? Pause(string worker, Instant now, string? stopped = null) => log.Write(file =>
     {
         if (Of(file, worker).FirstOrDefault(one => one.PausedAt is null) is not { } atIt)
         {
@@ -54,10 +57,11 @@ internal sealed class BegunTasks(LogFile log)
         }
 
         file.Run(
-            "update begun set paused_at = $now where worker = $worker and paused_at is null",
+            "update begun set paused_at = $now, stopped = coalesce($stopped, stopped) where worker = $worker and paused_at is null",
             ("$now", LogWords.Moment.Format(now)),
+            ("$stopped", stopped),
             ("$worker", worker));
-        return atIt with { PausedAt = now };
+        return atIt with { PausedAt = now, Stopped = stopped ?? atIt.Stopped };
     });
 
     /// <summary>Ends a begun task and logs it, in one go.</summary>
@@ -83,5 +87,6 @@ internal sealed class BegunTasks(LogFile log)
         Job = EntryColumns.Text(row, 4),
         Task = row.GetString(5),
         Work = EntryColumns.ReadWork(row, 6),
+        Stopped = row.GetString(6 + EntryColumns.CountOfWork),
     };
 }

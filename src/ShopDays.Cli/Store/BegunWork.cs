@@ -25,6 +25,9 @@ internal sealed record BegunWork
     /// <summary>When it was laid aside; null while it is worked on.</summary>
     public Instant? PausedAt { get; init; }
 
+    /// <summary>Where it was stopped when it was laid aside; may be empty.</summary>
+    public string Stopped { get; init; } = "";
+
     /// <summary>How long it lay aside before that.</summary>
     public WorkTime Paused { get; init; }
 

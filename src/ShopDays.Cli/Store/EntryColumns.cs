@@ -13,13 +13,16 @@ internal static class EntryColumns
     public const string OfWork = "operation, method, unit, quantity, setups, besides, run, batch, factor, thickness, hardness, depth, width";
 
     /// <summary>All but the number and the key.</summary>
-    public const string Names = $"job, task, {OfWork}, took, date, ended, worker, finished, setback, note, standing";
+    public const string Names = $"job, task, {OfWork}, took, date, ended, worker, finished, setback, note, standing, stopped";
 
     /// <summary>The values that go into what was done.</summary>
     public const string WorkValues = "$operation, $method, $unit, $quantity, $setups, $besides, $run, $batch, $factor, $thickness, $hardness, $depth, $width";
 
     /// <summary>The values that go into them.</summary>
-    public const string Values = $"$job, $task, {WorkValues}, $took, $date, $ended, $worker, $finished, $setback, $note, $standing";
+    public const string Values = $"$job, $task, {WorkValues}, $took, $date, $ended, $worker, $finished, $setback, $note, $standing, $stopped";
+
+    /// <summary>How many columns what was done takes.</summary>
+    public const int CountOfWork = 13;
 
     private const int WorkAt = 2;
     private const int TookAt = 15;
@@ -40,6 +43,7 @@ internal static class EntryColumns
         ("$setback", LogWords.WordOf(LogWords.Setbacks, entry.Setback)),
         ("$note", entry.Note),
         ("$standing", LogWords.WordOf(LogWords.Standings, entry.Standing)),
+        ("$stopped", entry.Stopped),
     ];
 
     /// <summary>The values of what was done.</summary>
@@ -74,6 +78,7 @@ internal static class EntryColumns
         Setback = LogWords.ValueOf(LogWords.Setbacks, row.GetString(lead + TookAt + 5)),
         Note = row.GetString(lead + TookAt + 6),
         Standing = LogWords.ValueOf(LogWords.Standings, row.GetString(lead + TookAt + 7)),
+        Stopped = row.GetString(lead + TookAt + 8),
     };
 
     /// <summary>Reads what was done from the columns of <see cref="OfWork"/>.</summary>

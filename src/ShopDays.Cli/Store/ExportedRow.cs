@@ -58,6 +58,7 @@ internal sealed class ExportedRow(Findings findings, LocalDate today)
             Setback = Word(cells, "setback", LogWords.Setbacks, Setback.None),
             Note = cells.Text("note"),
             Standing = Word(cells, "standing", LogWords.Standings, Standing.AsLogged),
+            Stopped = cells.Stopped(findings),
         };
     }
 

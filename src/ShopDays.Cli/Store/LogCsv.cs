@@ -23,7 +23,7 @@ internal static class LogCsv
     [
         "record", "number", "key", "at", "why", "job", "task", "operation", "method", "unit", "quantity", "setups", "besides",
         "run", "batch", "factor", "thickness", "hardness", "depth", "width", "took", "date", "ended", "worker", "done",
-        "setback", "note", "standing",
+        "setback", "note", "standing", "stopped",
     ];
 
     /// <summary>Columns that only a sheet of one's own has.</summary>
@@ -85,6 +85,7 @@ internal static class LogCsv
             LogWords.WordOf(LogWords.Setbacks, entry.Setback),
             entry.Note,
             LogWords.WordOf(LogWords.Standings, entry.Standing),
+            entry.Stopped,
         ];
 
         string Property(Covariate covariate) => work is not null && work.Covariates.TryGetValue(covariate, out var value) ? Number(value) : "";

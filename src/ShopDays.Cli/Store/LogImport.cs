@@ -100,7 +100,7 @@ internal static class LogImport
         LogWords.WordOf(LogWords.Setbacks, entry.Setback),
         entry.Note,
         entry.Job is null && entry.Work is { } work ? string.Create(CultureInfo.InvariantCulture, $"{work.Method} {work.Quantity:R}") : "",
-    });
+    }) + (entry.Stopped.Length == 0 ? "" : "\u001f" + entry.Stopped);
 
     /// <summary>A key of a row's content and of how many like it stand before it (UUID version 8, RFC 9562: made as the maker of it likes).</summary>
     private static Guid KeyOf(string content, int before)

@@ -70,6 +70,11 @@ internal static class LogMistakes
     public static Finding NotExact(Place place, string column, string expected) =>
         Finding.At(place, $"this row of an export has no good '{column}'") with { Expected = expected };
 
+    public static Finding NotKept(Place place, string complaint) => Finding.At(place, complaint);
+
+    public static Finding StoppedInNoJob(Place place) =>
+        Finding.At(place, "work outside a job is not gone on with") with { Cure = "write it in 'note', or name the job and its task" };
+
     public static Finding NoText(Place place) =>
         Finding.At(place, "a sign of code 0 stands in this row") with { Cure = "take it out; it is no text" };
 }

@@ -32,6 +32,12 @@ internal sealed class OwnRow(SheetSettings settings)
         var setback = cells.Read("setback", Spaced("a setback", LogWords.Setbacks), settings.Reading).Or(Setback.None);
         var standing = cells.Read("standing", Spaced("a standing", LogWords.Standings), settings.Reading).Or(Standing.AsLogged);
         var (job, task, done) = work.Read(cells, finished);
+        var note = cells.Stopped(findings).Trim();
+        if (note.Length > 0 && job is null && findings.Count == before)
+        {
+            findings.Add(LogMistakes.StoppedInNoJob(cells.PlaceOf("stopped")));
+        }
+
         return findings.Count > before
             ? null
             : new SheetRow.Own(new()
@@ -46,6 +52,7 @@ internal sealed class OwnRow(SheetSettings settings)
                 Setback = setback,
                 Note = cells.Text("note").Trim(),
                 Standing = standing,
+                Stopped = note,
             });
     }
 

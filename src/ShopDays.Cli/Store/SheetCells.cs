@@ -18,6 +18,18 @@ internal sealed class SheetCells(IReadOnlyList<YamlText> row, IReadOnlyDictionar
     /// <summary>The text under a heading as it stands, spaces and all; empty where there is none.</summary>
     public string Text(string heading) => columns.TryGetValue(heading, out var at) && at < row.Count ? row[at].Value : "";
 
+    /// <summary>Where the maker stopped, as it stands in the row; what cannot be kept is reported.</summary>
+    public string Stopped(Findings findings)
+    {
+        var text = Text("stopped");
+        if (StoppedText.Complaint(text) is { } complaint)
+        {
+            findings.Add(LogMistakes.NotKept(PlaceOf("stopped"), complaint));
+        }
+
+        return text;
+    }
+
     /// <summary>Where the cell under a heading is, or would be.</summary>
     public Place PlaceOf(string heading) => columns.TryGetValue(heading, out var at) && at < row.Count ? row[at].Place : Place;
 

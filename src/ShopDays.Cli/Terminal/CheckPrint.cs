@@ -1,4 +1,5 @@
 using System.Globalization;
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
@@ -18,12 +19,14 @@ internal static class CheckPrint
     /// <param name="screen">Where.</param>
     /// <param name="reading">What was read.</param>
     /// <param name="foreseen">What stands against a plan as it is.</param>
-    public static void Print(Screen screen, ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen)
+    /// <param name="now">The moment.</param>
+    public static void Print(Screen screen, ShopAndJobReading reading, IReadOnlyList<Unplannable> foreseen, Instant now)
     {
         if (reading.Read is { } read)
         {
             PrintSummary(screen, read);
             PrintDoubts(screen, reading.Doubts);
+            PrintAwaited(screen, AwaitedWords.InFile(read, now));
             PrintForeseen(screen, foreseen);
             return;
         }
@@ -91,6 +94,22 @@ internal static class CheckPrint
             {
                 screen.Wrapped($"- {doubt}", indent: 2);
             }
+        }
+    }
+
+    /// <summary>What is still awaited from others; nothing when nothing is.</summary>
+    private static void PrintAwaited(Screen screen, IReadOnlyList<string> awaited)
+    {
+        if (awaited.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        screen.Out.WriteLine("Still awaited:");
+        foreach (var one in awaited)
+        {
+            screen.Wrapped("- " + one, indent: 2);
         }
     }
 

@@ -151,10 +151,17 @@ internal static class PlanPrint
 
     private static void PrintDays(Screen screen, ToldPlan told)
     {
+        var stopped = told.Rest?.Stopped;
         foreach (var day in told.Answer.Plan.Sessions.GroupBy(session => session.Session.Date))
         {
             screen.Out.WriteLine();
             screen.Out.WriteLine(DateWords.Of(day.Key));
+            if (stopped is not null)
+            {
+                screen.Hanging("  ", StoppedWords.Of(stopped, told.Marks));
+                stopped = null;
+            }
+
             foreach (var session in day)
             {
                 screen.Out.WriteLine($"  {DateWords.At(session.Session.Start)}-{DateWords.At(session.Session.End)}  {session.Session.Worker}");
@@ -178,7 +185,7 @@ internal static class PlanPrint
         screen.Out.WriteLine("Waits");
         foreach (var wait in plan.Waits)
         {
-            screen.Hanging("  ", $"{DateWords.Of(wait.Start)} to {DateWords.Of(wait.End)}{(wait.After is null ? "" : ", after " + wait.After.Name)}: {wait.Reason}");
+            screen.Hanging("  ", $"{DateWords.Of(wait.Start)} to {DateWords.Of(wait.End)}{(wait.After is null ? "" : ", after " + wait.After.Name)}: {AwaitedWords.Reason(wait)}");
         }
     }
 

@@ -12,6 +12,11 @@ internal static class ProgressPrint
     public static void Print(Screen screen, ToldProgress told)
     {
         screen.Wrapped(told.Glance);
+        if (told.Stopped is { } stopped)
+        {
+            screen.Wrapped(StoppedWords.Of(stopped, told.Marks));
+        }
+
         screen.Out.WriteLine();
         PrintHours(screen, told);
         PrintDates(screen, told);

@@ -35,6 +35,9 @@ public sealed record LogEntry
     /// <summary>Remarks.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>Where the maker stopped and what comes first next time, for whoever goes on; may be empty.</summary>
+    public string Stopped { get; init; } = "";
+
     /// <summary>What the maker said of it when it looked odd.</summary>
     public Standing Standing { get; init; }
 }

@@ -50,4 +50,5 @@ public sealed record StrayWork(string Task, string? Operation, WorkTime Spent, b
 /// <param name="Task">The task by its name.</param>
 /// <param name="SoFar">Time at it, pauses taken off; zero or more.</param>
 /// <param name="On">The moment up to which that is counted, on its date.</param>
-public sealed record RunningWork(string Task, WorkTime SoFar, WorkedOn On);
+/// <param name="Stopped">Where it was stopped when it was laid aside; may be empty.</param>
+public sealed record RunningWork(string Task, WorkTime SoFar, WorkedOn On, string Stopped = "");

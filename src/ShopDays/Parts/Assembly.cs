@@ -88,19 +88,3 @@ public sealed record FreeTask
 /// <param name="Likely">As likely more as less.</param>
 /// <param name="High">One time in ten it is slower.</param>
 public readonly record struct TimeGuess(WorkTime Low, WorkTime Likely, WorkTime High);
-
-/// <summary>A wait for somebody else's word, money or goods.</summary>
-public sealed record Decision
-{
-    /// <summary>What is waited for; one of a kind in its job.</summary>
-    public required string Name { get; init; }
-
-    /// <summary>How long it is likely to take, in clock time from when it is asked for.</summary>
-    public required Duration Wait { get; init; }
-
-    /// <summary>Stages, parts, glue-ups or tasks that cannot begin without it.</summary>
-    public required IReadOnlyList<string> Before { get; init; }
-
-    /// <summary>What must be done before it can be asked for; empty: it is asked for at the start.</summary>
-    public IReadOnlyList<string> After { get; init; } = [];
-}

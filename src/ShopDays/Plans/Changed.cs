@@ -21,7 +21,7 @@ internal static class Changed
 
     /// <summary>With other waits.</summary>
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
-        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Days = 0 })], problem.HeavyPerDay);
+        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one) })], problem.HeavyPerDay);
 
     /// <summary>With other dates or weights of its orders.</summary>
     public static ScheduleProblem Orders(ScheduleProblem problem, Func<CompiledOrder, int, CompiledOrder> change) => new(

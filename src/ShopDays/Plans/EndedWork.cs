@@ -12,6 +12,9 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
     private readonly Dictionary<int, Instant> ends = standing.In(TaskState.Done)
         .ToDictionary(one => one.Task.Id, one => EndOf(one.Last!.Value, calendars, from));
 
+    /// <summary>When a task that is done was done.</summary>
+    public Instant EndOf(int id) => ends[id];
+
     /// <summary>Waits that are not over, those after one task for one reason together.</summary>
     /// <param name="places">The place of each task that is left, by its id in the whole job.</param>
     public IReadOnlyList<RunningWait> Running(IReadOnlyDictionary<int, int> places)
@@ -25,7 +28,7 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
         return
         [
             .. between.Concat(closing)
-                .GroupBy(one => (one.Task, one.Wait.Reason, Until: one.Wait.EndFrom(ends[one.Task].InZone(calendars[0].Place.Zone)).ToInstant()))
+                .GroupBy(one => (one.Task, one.Wait.Reason, Until: ends[one.Task] + one.Wait.Duration))
                 .Select(group => new RunningWait(
                     whole.Tasks[group.Key.Task],
                     ends[group.Key.Task],

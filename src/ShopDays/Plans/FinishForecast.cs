@@ -49,9 +49,13 @@ public sealed record FinishForecast
     public required int Seed { get; init; }
 }
 
-/// <summary>A task that helps to decide the finish.</summary>
+/// <summary>A task, or what is awaited from others, that helps to decide the finish.</summary>
 /// <param name="Order">The order that it is of: another than the one that is forecast where that one waits for it.</param>
-/// <param name="Task">The task.</param>
+/// <param name="Task">The task; of what is awaited only its name says anything, which is that in words.</param>
 /// <param name="Share">Its share of how the finish goes with the tasks' times, above 0 and at most 1.</param>
 /// <param name="Correlation">How its time goes with the finish, above 0 and at most 1.</param>
-public sealed record DecidingTask(string Order, ShopTask Task, double Share, double Correlation);
+public sealed record DecidingTask(string Order, ShopTask Task, double Share, double Correlation)
+{
+    /// <summary>What is awaited; null for a task.</summary>
+    public Awaited? Awaited { get; init; }
+}

@@ -8,6 +8,9 @@ internal static class ForecastTrials
 {
     private const int MostDeciding = 5;
 
+    /// <summary>Standard errors by which the length of a wait for others must go with the finish; a wait that ends in time does so by chance alone.</summary>
+    private const double LeastEffect = 3;
+
     /// <summary>Runs all trials; those that go beyond the calendars are run again with longer ones, up to five years.</summary>
     /// <param name="request">What was asked for.</param>
     /// <param name="hours">The hours that it was planned in.</param>
@@ -21,10 +24,11 @@ internal static class ForecastTrials
         var trials = request.Orders[0].Draws.Trials;
         var finishes = request.Orders.Select(_ => new int[trials]).ToArray();
         var ranOver = new bool[trials];
+        var drawn = new DrawnMinutes(request, hours);
         var left = Enumerable.Range(0, trials).ToList();
         while (true)
         {
-            left = RunOnce(problem, order, request, left, finishes, ranOver, risks);
+            left = RunOnce(problem, order, drawn, left, finishes, ranOver, risks);
             if (left.Count == 0 || hours.Longer(request) is not { } longer)
             {
                 break;
@@ -35,10 +39,10 @@ internal static class ForecastTrials
         }
 
         var work = new WorkInHand(request.Orders);
-        return [.. request.Orders.Select((_, place) => Forecast(request, hours, place, finishes[place], ranOver, plan) with { SessionsAtRisk = risks[place].Greatest(hours, work) })];
+        return [.. request.Orders.Select((_, place) => Forecast(request, hours, place, finishes[place], ranOver, plan, drawn) with { SessionsAtRisk = risks[place].Greatest(hours, work) })];
     }
 
-    private static FinishForecast Forecast(PlanRequest request, OpenHours hours, int place, int[] finish, bool[] ranOver, Schedule plan)
+    private static FinishForecast Forecast(PlanRequest request, OpenHours hours, int place, int[] finish, bool[] ranOver, Schedule plan, DrawnMinutes drawn)
     {
         var order = request.Orders[place];
         var sorted = finish.Order().ToArray();
@@ -49,7 +53,7 @@ internal static class ForecastTrials
             P80 = Quantile(0.8),
             P90 = Quantile(0.9),
             ChanceOfDue = order.Due is { } due ? (double)sorted.Count(minute => minute <= hours.MinuteAtEndOf(due)) / sorted.Length : null,
-            Deciding = Deciding(request, place, finish, plan),
+            Deciding = Deciding(request, place, finish, plan, drawn),
             Finishes = [.. sorted.Take(finished).Select(hours.InstantAt)],
             Trials = sorted.Length,
             Unfinished = sorted.Length - finished,
@@ -65,24 +69,12 @@ internal static class ForecastTrials
         }
     }
 
-    private static List<int> RunOnce(ScheduleProblem problem, int[] order, PlanRequest request, List<int> trials, int[][] finishes, bool[] ranOver, SessionRisk[] risks)
+    private static List<int> RunOnce(ScheduleProblem problem, int[] order, DrawnMinutes drawn, List<int> trials, int[][] finishes, bool[] ranOver, SessionRisk[] risks)
     {
         var left = new List<int>();
-        TrialRuns.Run(problem, order, trials, Write, See);
+        TrialRuns.Run(problem, order, trials, drawn.Write, See);
         left.Sort();
         return left;
-
-        void Write(int trial, int[] minutes)
-        {
-            var task = 0;
-            foreach (var one in request.Orders)
-            {
-                foreach (var drawn in one.Draws.Minutes[trial])
-                {
-                    minutes[task++] = ProblemCompiler.MinutesOf(drawn);
-                }
-            }
-        }
 
         void See(int trial, Schedule schedule, bool placed)
         {
@@ -110,9 +102,10 @@ internal static class ForecastTrials
     /// <summary>
     /// A task's share is its covariance with the finish out of all that are above zero. Were the finish the sum of
     /// some of the times, the shares would be those of its variance. Of another order only what is begun before the
-    /// finish can decide it, and of that only what does not merely go with it by the maker's pace.
+    /// finish can decide it, and of that only what does not merely go with it by the maker's pace. What is awaited counts by
+    /// the work that goes by in its time, or its days would outweigh all minutes at the bench.
     /// </summary>
-    private static IReadOnlyList<DecidingTask> Deciding(PlanRequest request, int place, int[] finish, Schedule plan)
+    private static IReadOnlyList<DecidingTask> Deciding(PlanRequest request, int place, int[] finish, Schedule plan, DrawnMinutes drawn)
     {
         var trials = Enumerable.Range(0, finish.Length).Where(trial => finish[trial] < CompiledCalendar.Never).ToArray();
         var finishes = trials.Select(trial => (double)finish[trial]).ToArray();
@@ -124,13 +117,14 @@ internal static class ForecastTrials
 
         var work = new WorkInHand(request.Orders);
         var pace = new SharedPace(request.Orders[place], trials);
+        var worked = WorkPerClock(plan);
         var together = work.Tasks
-            .Select((one, number) => (one.Order, one.Task, Start: plan.Start[number]))
+            .Select((one, number) => (one.Order, one.Task, one.Awaited, Start: plan.Start[number]))
             .Where(one => one.Order == place || one.Start < plan.Finishes[place])
-            .Select(one => (one.Order, one.Task, Times: trials.Select(trial => request.Orders[one.Order].Draws.Minutes[trial][one.Task.Id]).ToArray()))
+            .Select(one => (one.Order, one.Task, one.Awaited, Times: drawn.Of(one.Order, one.Task.Id, trials, one.Awaited is null ? 1 : worked)))
             .Where(one => one.Order == place || pace.StillMoves(one.Times, finishes))
-            .Select(one => (one.Order, one.Task, Covariance: SharedPace.Covariance(one.Times, finishes), Spread: SharedPace.Covariance(one.Times, one.Times)))
-            .Where(one => one.Covariance > 0)
+            .Select(one => (one.Order, one.Task, one.Awaited, Covariance: SharedPace.Covariance(one.Times, finishes), Spread: SharedPace.Covariance(one.Times, one.Times)))
+            .Where(one => one.Covariance > 0 && (one.Awaited is null || one.Covariance / Math.Sqrt(one.Spread * spread) >= LeastEffect / Math.Sqrt(trials.Length)))
             .OrderByDescending(one => one.Covariance)
             .ToList();
         var all = together.Sum(one => one.Covariance);
@@ -140,7 +134,20 @@ internal static class ForecastTrials
                 request.Orders[one.Order].Name,
                 one.Task,
                 one.Covariance / all,
-                Math.Min(1, one.Covariance / Math.Sqrt(one.Spread * spread)))),
+                Math.Min(1, one.Covariance / Math.Sqrt(one.Spread * spread))) { Awaited = one.Awaited }),
         ];
+    }
+
+    /// <summary>Minutes of work that a plan has for each minute of the clock.</summary>
+    private static double WorkPerClock(Schedule plan)
+    {
+        var (work, first) = (0L, plan.Finish);
+        foreach (ref readonly var piece in plan.Pieces)
+        {
+            work += piece.To - piece.From;
+            first = Math.Min(first, piece.From);
+        }
+
+        return plan.Finish > first ? (double)work / (plan.Finish - first) : 1;
     }
 }

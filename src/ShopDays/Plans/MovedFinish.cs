@@ -27,6 +27,9 @@ public enum MoveCause
     /// <summary>What is still to do is known better or worse than it was: its ranges became narrower or wider, its likely times left aside. It moves only a date with room for bad luck.</summary>
     Certainty,
 
+    /// <summary>Word, money or goods from others that came sooner or later than was likely, or are still awaited.</summary>
+    Awaited,
+
     /// <summary>Work done, or found to be better done, otherwise than in the plan's order, and what the ends of sessions round up or down: the rest.</summary>
     Order,
 

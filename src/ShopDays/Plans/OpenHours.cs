@@ -48,7 +48,8 @@ internal sealed class OpenHours
     /// <summary>Each worker's calendar.</summary>
     public ImmutableArray<CompiledCalendar> Calendars { get; }
 
-    private DateTimeZone Zone { get; }
+    /// <summary>The zone of the shop's clock.</summary>
+    public DateTimeZone Zone { get; }
 
     /// <summary>The first year.</summary>
     public static OpenHours FirstYear(PlanRequest request) => new(request, FirstDays);
@@ -56,15 +57,8 @@ internal sealed class OpenHours
     /// <summary>Twice as many days, up to five years; null when five years were looked at.</summary>
     public OpenHours? Longer(PlanRequest request) => Days >= MostDays ? null : new(request, Math.Min(MostDays, 2 * Days));
 
-    /// <summary>
-    /// When a wait is over that begins with the job. Whole days are days of the calendar, also over a change of clocks:
-    /// a client who wants three weeks does not count hours.
-    /// </summary>
-    /// <param name="order">The job.</param>
-    /// <param name="wait">One of its waits.</param>
-    public ZonedDateTime EndOf(OrderInHand order, OpeningWait wait) => wait.Duration == Duration.FromDays(wait.Duration.Days)
-        ? Zone.AtStartOfDay(order.Start.PlusDays(wait.Duration.Days))
-        : OpeningOf(order) + wait.Duration;
+    /// <summary>The first moment of a date.</summary>
+    public ZonedDateTime StartOf(LocalDate date) => Zone.AtStartOfDay(date);
 
     /// <summary>When a job began, and with it what is waited for from its beginning.</summary>
     public ZonedDateTime OpeningOf(OrderInHand order) => Zone.AtStartOfDay(order.Start);

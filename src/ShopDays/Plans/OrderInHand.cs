@@ -26,6 +26,9 @@ public sealed record OrderInHand
     /// <summary>How the shop stands when the rest of a job is planned in the middle of it; null for a whole job, from its start on.</summary>
     public UnderWay? UnderWay { get; init; }
 
+    /// <summary>The moment up to which it is known what has come from others, where the whole job is planned; null where the plan looks at its start.</summary>
+    public Instant? Known { get; init; }
+
     /// <summary>The date by the end of which it should be finished; null for none.</summary>
     public LocalDate? Due { get; init; }
 
@@ -37,6 +40,9 @@ public sealed record OrderInHand
     /// trial. Orders that give way stand behind all that do not; what gives way to nothing is planned as any other.
     /// </summary>
     public bool GivesWay { get; init; }
+
+    /// <summary>The moment up to which it is known what has come from others; null where nothing is known of that.</summary>
+    internal Instant? KnownUntil => Known ?? UnderWay?.Known ?? UnderWay?.From;
 
     /// <exception cref="ArgumentException">Something is missing or of the wrong number.</exception>
     internal void Check(int trials)

@@ -80,11 +80,22 @@ public sealed record PlannedWork
 
 /// <summary>A wait in the plan.</summary>
 /// <param name="Order">The order that waits.</param>
-/// <param name="After">The task with whose end it begins; null for one that begins with the job.</param>
+/// <param name="After">The task with whose end it begins; null for one that begins with the job or on a date.</param>
 /// <param name="Start">When it begins.</param>
-/// <param name="End">When it is over; what it holds back may begin later still.</param>
+/// <param name="End">When it is over, as it is planned; what it holds back may begin later still.</param>
 /// <param name="Reason">Why.</param>
-public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason);
+public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason)
+{
+    /// <summary>What is awaited from others; null for a wait of the work's own.</summary>
+    public AwaitedInPlan? Awaited { get; init; }
+}
+
+/// <summary>What is awaited from others, in the plan.</summary>
+/// <param name="One">What.</param>
+/// <param name="Early">One time in ten it is over before this.</param>
+/// <param name="Late">One time in ten it is not over by then.</param>
+/// <param name="DaysLate">Days by which it is later than that, as things stand; 0 when it is not.</param>
+public sealed record AwaitedInPlan(Awaited One, ZonedDateTime Early, ZonedDateTime Late, int DaysLate);
 
 /// <summary>When no plan could be finished before.</summary>
 /// <param name="At">When.</param>

@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Plans.Bounds;
 using ShopDays.Plans.Scheduling;
+using ShopDays.Work;
 
 namespace ShopDays.Plans;
 
@@ -69,9 +70,12 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
     private IEnumerable<PlannedWait> WaitsOf(OrderInHand order, int place, Schedule schedule)
     {
         var graph = order.Graph;
-        foreach (var wait in graph.OpeningWaits.Where(wait => hours.EndOf(order, wait).ToInstant() > hours.InstantAt(hours.BeginOf(order)) || order.UnderWay is null))
+        foreach (var (index, one) in graph.Awaited.Index())
         {
-            yield return new(order.Name, null, hours.OpeningOf(order), hours.EndOf(order, wait), wait.Name);
+            if (!one.HasCome)
+            {
+                yield return AwaitedOf(order, place, index, schedule);
+            }
         }
 
         foreach (var wait in order.UnderWay?.Waits ?? [])
@@ -87,7 +91,19 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         foreach (var wait in after)
         {
             var start = hours.At(schedule.End[work.NumberOf(place, wait.Key.Task)]);
-            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, wait.Select(one => one.EndFrom(start)).MaxBy(end => end.ToInstant()), wait.Key.Reason);
+            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, start + wait.Max(one => one.Duration), wait.Key.Reason);
         }
+    }
+
+    private PlannedWait AwaitedOf(OrderInHand order, int place, int index, Schedule schedule)
+    {
+        var (one, number) = (order.Graph.Awaited[index], work.NumberOfAwaited(place, index));
+        var start = AwaitedTime.AskedAt(order, one, hours) ?? hours.At(schedule.Start[number]);
+        var after = one.After.Count == 0 ? null : order.Graph.Tasks[one.After.MaxBy(id => schedule.End[work.NumberOf(place, id)])];
+        var late = order.KnownUntil is { } known ? Awaited.DaysLate(one.Decision, start, known) : 0;
+        return new(order.Name, after, start, hours.At(schedule.End[number]), one.Decision.What)
+        {
+            Awaited = new(one, Awaited.EndOf(start, one.Wait.Low), Awaited.EndOf(start, one.Wait.High), late),
+        };
     }
 }

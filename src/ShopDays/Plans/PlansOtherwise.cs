@@ -63,6 +63,16 @@ internal sealed class PlansOtherwise
             Add(isSafe ? plan?.SafeFinish(DrawsOf(last, known))?.Date.PlusDays(-chance) : null);
         }
 
+        if (then.Left.Graph.Awaited.Count > 0 && PlanOf(last, cameAbout: true) is { } asItCame)
+        {
+            Add((isSafe ? asItCame.SafeFinish(DrawsOf(last, Known.AllAsNow)) : asItCame.Finish)?.Date.PlusDays(-chance));
+            plan = asItCame;
+        }
+        else
+        {
+            Add(null);
+        }
+
         var underWay = ahead.Orders[0].UnderWay!;
         var from = plan is null ? underWay.From : StandsAt(plan, last);
         var onTime = plan is null ? underWay : WaitsOnTime(plan);
@@ -82,17 +92,19 @@ internal sealed class PlansOtherwise
 
     private LocalDate? DateOf(FoundPlan? plan) => isSafe ? plan?.Forecasts[0].P80?.Date : plan?.Finish.Date;
 
-    private FoundPlan? PlanOf(IReadOnlyList<WorkTime> those)
+    /// <summary>A plan with some times, and with what is awaited from others as it was likely then, or as it came about.</summary>
+    private FoundPlan? PlanOf(IReadOnlyList<WorkTime> those, bool cameAbout = false)
     {
         var graph = then.Left.Graph;
         var first = graph.Tasks.Count;
         List<int> more = [.. Enumerable.Range(first, those.Count - first).Where(place => those[place] > WorkTime.Zero)];
+        List<Awaited> awaited = [.. graph.Awaited.Select(one => cameAbout ? one : one with { Decision = one.Decision with { Arrived = null } })];
         return PlanOf(ahead.Orders[0] with
         {
-            Graph = new([.. graph.Tasks, .. more.Select((place, index) => times.TaskOf(place, first + index))], graph.Precedences, graph.OpeningWaits, graph.ClosingWaits),
+            Graph = new([.. graph.Tasks, .. more.Select((place, index) => times.TaskOf(place, first + index))], graph.Precedences, awaited, graph.ClosingWaits),
             Times = [.. those.Take(first), .. more.Select(place => those[place])],
             Draws = DrawsOf(those, Known.AsThen),
-            UnderWay = then.Left.UnderWay,
+            UnderWay = cameAbout ? then.Left.UnderWay with { Known = ahead.Orders[0].UnderWay!.Known } : then.Left.UnderWay,
         });
     }
 

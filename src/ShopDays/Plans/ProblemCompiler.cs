@@ -29,10 +29,11 @@ internal static class ProblemCompiler
         var benchMatters = request.Limits.Benches < request.Calendars.Count
             || waits.Exists(one => one.Wait.HoldsBench)
             || request.Orders.Any(order => order.UnderWay?.Held.Any(one => one.BenchUntil is not null) == true);
-        var precedences = work.Precedences.Select(one =>
-            new CompiledPrecedence(one.Before, one.After, one.Wait is null ? 0 : LeastOf(one.Wait, hours), one.SameSession, one.Wait?.CalendarDays ?? 0));
+        var precedences = work.Precedences
+            .Select(one => new CompiledPrecedence(one.Before, one.After, one.Wait is null ? 0 : MinutesOf(one.Wait.Duration), one.SameSession))
+            .Concat(work.AroundAwaited.Select(one => new CompiledPrecedence(one.Before, one.After)));
         return new(
-            [.. work.Tasks.Select(TaskOf)],
+            [.. work.Tasks.Select((one, number) => one.Awaited is { } awaited ? WaitOf(new(request.Orders[one.Order], awaited, hours), one.Order) : TaskOf(one, number))],
             [.. precedences],
             hours.Calendars,
             [request.Limits.Benches, .. clamps.Counts, .. floor],
@@ -62,17 +63,31 @@ internal static class ProblemCompiler
         };
     }
 
-    /// <summary>The first minute in which each task may begin but for its own date: that of its order, or the end of what holds it back.</summary>
+    /// <summary>What is awaited goes on by itself, whoever works at what.</summary>
+    private static CompiledTask WaitOf(AwaitedTime time, int order) => new()
+    {
+        Minutes = time.Minutes,
+        Order = order,
+        Crew = 0,
+        NotBefore = time.Begin,
+        IsByCalendar = time.IsByCalendar,
+    };
+
+    /// <summary>The first minute in which each task may begin but for its own date: that of its order, or the end of what holds it back; in which what is awaited runs.</summary>
     public static int[] OpeningOf(PlanRequest request, OpenHours hours, WorkInHand work)
     {
         var waits = work.Each((order, place) => OpeningsOf(order, hours).Select(one => (Task: work.NumberOf(place, one.Task), one.Minute))).ToLookup(one => one.Task, one => one.Minute);
-        return [.. work.Tasks.Select((one, number) => waits[number].Append(hours.BeginOf(request.Orders[one.Order])).Max())];
+        return
+        [
+            .. work.Tasks.Select((one, number) => one.Awaited is { } awaited
+                ? new AwaitedTime(request.Orders[one.Order], awaited, hours).Begin
+                : waits[number].Append(hours.BeginOf(request.Orders[one.Order])).Max()),
+        ];
     }
 
-    /// <summary>Tasks of an order, by their ids, that something from before holds back, and until when: what is waited for from its beginning, and waits after work that is done.</summary>
-    private static IEnumerable<(int Task, int Minute)> OpeningsOf(OrderInHand order, OpenHours hours) => order.Graph.OpeningWaits
-        .SelectMany(wait => wait.Holds.Select(task => (task, hours.MinuteUpTo(hours.EndOf(order, wait).ToInstant()))))
-        .Concat((order.UnderWay?.Waits ?? []).SelectMany(wait => wait.Holds.Select(task => (task, hours.MinuteUpTo(wait.Until)))));
+    /// <summary>Tasks of an order, by their ids, that a wait after work that is done holds back, and until when.</summary>
+    private static IEnumerable<(int Task, int Minute)> OpeningsOf(OrderInHand order, OpenHours hours) =>
+        (order.UnderWay?.Waits ?? []).SelectMany(wait => wait.Holds.Select(task => (task, hours.MinuteUpTo(wait.Until))));
 
     /// <summary>An order is late when it is not finished with the end of its date; it is not finished before a wait at its end that runs already.</summary>
     private static CompiledOrder OrderOf(OrderInHand order, OpenHours hours) => new(
@@ -147,8 +162,6 @@ internal static class ProblemCompiler
 
     private static int LongestOf(IEnumerable<Wait> waits) => waits.Select(wait => MinutesOf(wait.Duration)).DefaultIfEmpty().Max();
 
-    /// <summary>Some days may be shorter for a clock that is put forward.</summary>
-    private static int LeastOf(Wait wait, OpenHours hours) => Math.Max(0, MinutesOf(wait.Duration) - (wait.CalendarDays > 0 ? hours.Clock.MostForward : 0));
-
-    private static int MinutesOf(Duration wait) => (int)Math.Ceiling(Math.Min(wait.TotalMinutes, CompiledCalendar.Never));
+    /// <summary>A wait in whole minutes, 0 or more.</summary>
+    public static int MinutesOf(Duration wait) => (int)Math.Ceiling(Math.Min(wait.TotalMinutes, CompiledCalendar.Never));
 }

@@ -67,11 +67,11 @@ public sealed record RemainingWork
             Graph = new(
                 [.. open.Select((one, place) => TaskLeft.Of(one) with { Id = place, Appointed = one.State == TaskState.ToDo ? one.Task.Appointed : null })],
                 [.. Precedences(whole, places)],
-                [.. whole.OpeningWaits.Where(wait => IsStillWaitedFor(wait, standing)).Select(wait => wait with { Holds = [.. wait.Holds.Where(places.ContainsKey).Select(id => places[id])] })],
+                new AwaitedLeft(whole, standing, places, waits, calendars[0].Place.Zone, from).Of(),
                 [.. whole.ClosingWaits.Where(wait => places.ContainsKey(wait.After)).Select(wait => wait with { After = places[wait.After] })]),
             Ids = [.. open.Select(one => one.Task.Id)],
             Spent = [.. open.Select(one => one.QuantityDone is null ? one.Spent : WorkTime.Zero)],
-            UnderWay = new() { From = from, Waits = waits.Running(places), Held = waits.Held(), HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>() },
+            UnderWay = new() { From = from, Known = now, Waits = waits.Running(places), Held = waits.Held(), HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>() },
             PassedOver = Logbook.PassedOver.In(whole, standing),
         };
     }
@@ -101,7 +101,4 @@ public sealed record RemainingWork
             : behind[done] = [.. before[done].SelectMany(one => places.ContainsKey(one.Before) ? [one.Before] : Behind(one.Before)).Distinct()];
     }
 
-    /// <summary>What was waited for has come when any of the work that it held back is begun.</summary>
-    private static bool IsStillWaitedFor(OpeningWait wait, JobStanding standing) =>
-        wait.Holds.All(id => standing.Tasks[id].State == TaskState.ToDo);
 }

@@ -26,20 +26,32 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             return Hours(null);
         }
 
-        return Alone(stuck) ?? Heavy() ?? Work() ?? Waits() ?? Hours(work.Tasks[stuck].Task);
+        return Alone(stuck, Opening(stuck, schedule)) ?? Heavy() ?? Work() ?? Waits() ?? Hours(work.Tasks[stuck].Task);
+    }
+
+    /// <summary>Before which a task may not begin for the sake of its date and of what is awaited.</summary>
+    private int Opening(int number, Schedule schedule)
+    {
+        var opening = problem.Tasks[number].NotBefore;
+        foreach (var one in problem.Before(number))
+        {
+            opening = Math.Max(opening, work.Tasks[one.Before].Awaited is null ? 0 : schedule.End[one.Before]);
+        }
+
+        return opening;
     }
 
     /// <summary>A task that found no place for the sake of what it is, not of how much there is to do.</summary>
-    private Unplannable? Alone(int number)
+    private Unplannable? Alone(int number, int opening)
     {
         var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
         var takes = Words(SessionObstacles.InOneGo(plan));
-        if (plan.NotBefore >= hours.Days * Day)
+        if (opening >= hours.Days * Day)
         {
             return new(
                 UnplannableKind.TooLong,
                 task,
-                $"it does not begin before {DateAt(plan.NotBefore)}, and that is not {Years}",
+                $"it does not begin before {DateAt(opening)}, and that is not {Years}",
                 $"a date before {DateAt(hours.Days * Day)}, or a shorter wait");
         }
 

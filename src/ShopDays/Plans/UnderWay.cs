@@ -11,6 +11,9 @@ public sealed record UnderWay
     /// <summary>The moment from which is planned: of a session that has begun only the rest is there.</summary>
     public required Instant From { get; init; }
 
+    /// <summary>The moment up to which it is known what has come from others, not after <see cref="From"/>; null for that itself.</summary>
+    public Instant? Known { get; init; }
+
     /// <summary>Waits after work that is done, as far as they are not over.</summary>
     public IReadOnlyList<RunningWait> Waits { get; init; } = [];
 

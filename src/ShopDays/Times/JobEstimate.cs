@@ -27,7 +27,7 @@ public sealed record JobEstimate
     /// <summary>How many tasks there are.</summary>
     public required int Tasks { get; init; }
 
-    /// <summary>All waits added up as if none overlapped.</summary>
+    /// <summary>All waits added up as if none overlapped; for others, what is likely.</summary>
     public required Duration Waits { get; init; }
 
     /// <summary>The seed of the draws.</summary>
@@ -63,6 +63,6 @@ public sealed record JobEstimate
             .Concat(graph.ClosingWaits.Select(one => (Before: one.After, one.Wait)))
             .Distinct()
             .Select(one => one.Wait.Duration)
-            .Concat(graph.OpeningWaits.Select(one => one.Duration))
+            .Concat(graph.Awaited.Where(one => !one.HasCome).Select(one => one.Wait.Likely))
             .Aggregate(Duration.Zero, (sum, one) => sum + one);
 }

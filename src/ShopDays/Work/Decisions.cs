@@ -1,17 +1,14 @@
-using NodaTime;
 using ShopDays.Parts;
 
 namespace ShopDays.Work;
 
-/// <summary>Waits for somebody else's word: from the job's start, or from the tasks after which they can be asked for.</summary>
+/// <summary>Waits for somebody else's word, money or goods: from a date, from the tasks after which they can be asked for, or from the job's start.</summary>
 internal sealed class Decisions
 {
-    /// <summary>Where a decision's wait begins: the end of a task, or the job's start when null.</summary>
-    private sealed record Asked(int? After, Duration Wait, string Name);
-
     private readonly Draft draft;
     private readonly Anchors anchors;
     private readonly Dictionary<string, Decision> byName;
+    private readonly Dictionary<string, int> places = new(StringComparer.OrdinalIgnoreCase);
 
     public Decisions(Draft draft, Anchors anchors)
     {
@@ -66,49 +63,53 @@ internal sealed class Decisions
         }
     }
 
-    /// <summary>Ties every decision to what it holds back.</summary>
+    /// <summary>Ties every decision to what it holds back, those first that others wait for.</summary>
     public void Tie()
     {
         foreach (var decision in draft.Job.Decisions)
         {
-            var held = decision.Before.Where(name => !Has(name)).SelectMany(name => anchors.Beginnings(name))
-                .Concat(draft.Job.Work.Where(task => task.After.Any(name => Is(name, decision))).Select(task => draft.FreeTasks[task.Name]))
-                .Distinct()
-                .ToList();
-            foreach (var asked in AskedAt(decision))
+            Place(decision);
+        }
+    }
+
+    /// <summary>The place of a decision among all that is awaited.</summary>
+    private int Place(Decision decision)
+    {
+        if (places.TryGetValue(decision.Name, out var known))
+        {
+            return known;
+        }
+
+        var hasDate = decision.Asked is not null || decision.Arrived is not null;
+        string[] after = hasDate ? [] : [.. AfterOf(draft.Job, decision)];
+        int[] others = [.. after.Where(Has).Select(name => Place(byName[name]))];
+        int[] held = [.. Held(decision)];
+        foreach (var earlier in hasDate ? [] : EarlierThan(decision))
+        {
+            foreach (var later in held)
             {
-                Hold(asked, decision, held);
+                draft.Before(earlier, later, $"it waits for: {decision.Name}");
             }
         }
+
+        draft.Awaited.Add(new()
+        {
+            Decision = decision,
+            After = [.. after.Where(name => !Has(name)).SelectMany(name => anchors.Endings(name)).Distinct()],
+            AfterOthers = others,
+            Holds = held,
+        });
+        return places[decision.Name] = draft.Awaited.Count - 1;
     }
 
-    private void Hold(Asked asked, Decision decision, List<int> held)
-    {
-        if (asked.After is not { } after)
-        {
-            draft.OpeningWaits.Add(new OpeningWait(asked.Name, asked.Wait, held));
-            return;
-        }
+    private IEnumerable<int> Held(Decision decision) => decision.Before.Where(name => !Has(name)).SelectMany(name => anchors.Beginnings(name))
+        .Concat(draft.Job.Work.Where(task => task.After.Any(name => Is(name, decision))).Select(task => draft.FreeTasks[task.Name]))
+        .Distinct();
 
-        foreach (var later in held)
-        {
-            draft.Before(after, later, $"it waits for: {decision.Name}", new Wait(asked.Wait, asked.Name) { IsPeoples = true });
-        }
-    }
-
-    private List<Asked> AskedAt(Decision decision)
-    {
-        var after = AfterOf(draft.Job, decision);
-        var asked = new List<Asked>();
-        foreach (var name in after)
-        {
-            asked.AddRange(byName.TryGetValue(name, out var earlier)
-                ? AskedAt(earlier).Select(one => new Asked(one.After, one.Wait + decision.Wait, one.Name + ", then " + decision.Name))
-                : anchors.Endings(name).Select(id => new Asked(id, decision.Wait, decision.Name)));
-        }
-
-        return asked.Count > 0 ? asked : [new Asked(null, decision.Wait, decision.Name)];
-    }
+    /// <summary>The tasks that come before a decision can be asked for, be it that another waits for them.</summary>
+    private IEnumerable<int> EarlierThan(Decision decision) => AfterOf(draft.Job, decision)
+        .SelectMany(name => !Has(name) ? anchors.Endings(name) : byName[name] is { Asked: null, Arrived: null } other ? EarlierThan(other) : [])
+        .Distinct();
 
     // A task or decision that says it comes before this one says the same as this one saying after.
     private static IEnumerable<string> AfterOf(Job job, Decision decision) => decision.After

@@ -29,7 +29,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
 
     public List<Precedence> Precedences { get; } = [];
 
-    public List<OpeningWait> OpeningWaits { get; } = [];
+    public List<Awaited> Awaited { get; } = [];
 
     public List<ClosingWait> ClosingWaits { get; } = [];
 

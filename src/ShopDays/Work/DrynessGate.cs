@@ -14,6 +14,9 @@ internal sealed class DrynessGate(Draft draft)
     /// </summary>
     private const double FarFromHome = 3;
 
+    /// <summary>Where the slowest is beyond what is looked at: as the slowest course stands to the likely one.</summary>
+    private const double SlowAgainstLikely = 3;
+
     private static readonly LocalDatePattern Day = LocalDatePattern.CreateWithInvariantCulture("d MMM uuuu");
 
     private readonly Dictionary<string, Dryness> known = new(StringComparer.Ordinal);
@@ -41,10 +44,22 @@ internal sealed class DrynessGate(Draft draft)
         foreach (var (until, tasks) in held)
         {
             var boards = NamesOf(known.Values.Where(one => ReadyFrom(one.Board) == until));
-            draft.OpeningWaits.Add(new($"{boards} still drying, too wet to be planed", Period.DaysBetween(draft.Job.Start, until) * Duration.FromDays(1), tasks));
+            draft.Awaited.Add(new() { Decision = new() { Name = $"{boards} to dry: too wet to be planed", IsDrying = true, Wait = GuessOf(until), Before = [] }, Holds = tasks });
         }
 
         Warn();
+    }
+
+    /// <summary>How long from the start boards dry that are likely to be ready on a date: to the earliest and the latest of them.</summary>
+    private WaitGuess GuessOf(LocalDate until)
+    {
+        var (likely, those) = (FromStart(until), known.Values.Where(one => ReadyFrom(one.Board) == until).ToList());
+        return new(
+            FromStart(those.Min(one => one.Earliest!.Value)),
+            likely,
+            those.Max(one => one.Latest) is { } latest && those.TrueForAll(one => one.Latest is not null) ? FromStart(latest) : likely * SlowAgainstLikely);
+
+        Duration FromStart(LocalDate date) => Duration.FromDays(Math.Max(1, Period.DaysBetween(draft.Job.Start, date)));
     }
 
     private Dryness Of(Board board)

@@ -59,9 +59,10 @@ public abstract record OrderOfWork
         FreeWork.Add(draft);
         WarnOfPlacesAndPeople(draft);
         WarnOfLooseEnds(draft);
+        WarnOfWaitsForNothing(draft);
         return TaskCycle.Find(draft.Tasks.Count, draft.Precedences) is { } cycle
             ? new GoesRound([.. cycle.Select(id => draft.Tasks[id].Name)])
-            : new Made(new TaskGraph(draft.Tasks, draft.Precedences, draft.OpeningWaits, draft.ClosingWaits), draft.Remarks);
+            : new Made(new TaskGraph(draft.Tasks, draft.Precedences, draft.Awaited, draft.ClosingWaits), draft.Remarks);
     }
 
     private static void WarnOfLooseEnds(Draft draft)
@@ -76,6 +77,15 @@ public abstract record OrderOfWork
         foreach (var part in job.Parts.Where(part => !used.Contains(part)))
         {
             draft.Remarks.Add(new Remark(RemarkKind.LooseEnd, part.Name, $"nothing is done with {part.Name} after it is sized", "name it in a joint, a glue-up, a finish or the on: of a task"));
+        }
+    }
+
+    private static void WarnOfWaitsForNothing(Draft draft)
+    {
+        var wanted = draft.Awaited.SelectMany(one => one.AfterOthers).ToHashSet();
+        foreach (var (_, one) in draft.Awaited.Index().Where(pair => pair.Item is { HasCome: false, Holds.Count: 0 } && !wanted.Contains(pair.Index)))
+        {
+            draft.Remarks.Add(new Remark(RemarkKind.LooseEnd, one.Name, $"nothing in the job waits for {one.Decision.What}", "name in its before: what cannot begin without it"));
         }
     }
 

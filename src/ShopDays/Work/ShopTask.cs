@@ -159,20 +159,7 @@ public sealed record ShopTask
 /// <param name="HoldsClamps">Whether the clamps of the task before it stay on.</param>
 /// <param name="HoldsBench">Whether a bench stays taken.</param>
 /// <param name="HoldsFloor">Whether the floor of the task before it stays taken.</param>
-public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = false, bool HoldsBench = false, bool HoldsFloor = false)
-{
-    /// <summary>Whether whole days of it are days of the calendar, also over a change of clocks: people count so, glue does not.</summary>
-    public bool IsPeoples { get; init; }
-
-    /// <summary>The days of the calendar that it lasts; 0 for one that is counted in hours.</summary>
-    public int CalendarDays => IsPeoples && Duration == Duration.FromDays(Duration.Days) ? Duration.Days : 0;
-
-    /// <summary>When it is over.</summary>
-    /// <param name="start">When it begins.</param>
-    public ZonedDateTime EndFrom(ZonedDateTime start) => CalendarDays > 0
-        ? start.Zone.AtLeniently(start.LocalDateTime.PlusDays(CalendarDays))
-        : start + Duration;
-}
+public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = false, bool HoldsBench = false, bool HoldsFloor = false);
 
 /// <summary>One task must come before another.</summary>
 /// <param name="Before">The id of the task that comes first.</param>

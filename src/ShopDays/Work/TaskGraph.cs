@@ -1,12 +1,4 @@
-using NodaTime;
-
 namespace ShopDays.Work;
-
-/// <summary>A wait that begins with the job and holds some tasks back: a decision, a delivery, timber coming to rest.</summary>
-/// <param name="Name">What is waited for.</param>
-/// <param name="Duration">How long from the job's start.</param>
-/// <param name="Holds">The ids of the tasks that it holds back.</param>
-public sealed record OpeningWait(string Name, Duration Duration, IReadOnlyList<int> Holds);
 
 /// <summary>A wait at the end of the job: the piece is not finished before it is over.</summary>
 /// <param name="After">The id of the task with whose end it begins.</param>
@@ -17,12 +9,12 @@ public sealed record ClosingWait(int After, Wait Wait);
 public sealed class TaskGraph
 {
     /// <summary>Makes a graph.</summary>
-    /// <exception cref="ArgumentException">Ids are not 0, 1, 2 and so on, a precedence names no task, or the order goes round.</exception>
-    public TaskGraph(IReadOnlyList<ShopTask> tasks, IReadOnlyList<Precedence> precedences, IReadOnlyList<OpeningWait> openingWaits, IReadOnlyList<ClosingWait> closingWaits)
+    /// <exception cref="ArgumentException">Ids are not 0, 1, 2 and so on, a precedence or something awaited names no task, or the order goes round.</exception>
+    public TaskGraph(IReadOnlyList<ShopTask> tasks, IReadOnlyList<Precedence> precedences, IReadOnlyList<Awaited> awaited, IReadOnlyList<ClosingWait> closingWaits)
     {
         Tasks = tasks;
         Precedences = precedences;
-        OpeningWaits = openingWaits;
+        Awaited = awaited;
         ClosingWaits = closingWaits;
         for (var id = 0; id < tasks.Count; id++)
         {
@@ -37,6 +29,15 @@ public sealed class TaskGraph
             throw new ArgumentException($"a precedence goes from {stray.Before} to {stray.After}, and there are {tasks.Count} tasks", nameof(precedences));
         }
 
+        for (var place = 0; place < awaited.Count; place++)
+        {
+            var one = awaited[place];
+            if (one.After.Concat(one.Holds).Any(id => (uint)id >= (uint)tasks.Count) || one.AfterOthers.Any(other => (uint)other >= (uint)place))
+            {
+                throw new ArgumentException($"'{one.Name}' waits for, or holds back, what is not there", nameof(awaited));
+            }
+        }
+
         if (TaskCycle.Find(tasks.Count, precedences) is { } cycle)
         {
             throw new ArgumentException("the order of work goes round: " + string.Join(", ", cycle.Select(id => tasks[id].Name)), nameof(precedences));
@@ -49,8 +50,8 @@ public sealed class TaskGraph
     /// <summary>What must come before what.</summary>
     public IReadOnlyList<Precedence> Precedences { get; }
 
-    /// <summary>Waits that begin with the job.</summary>
-    public IReadOnlyList<OpeningWait> OpeningWaits { get; }
+    /// <summary>What is waited for from others; of what waits for another, that stands before it.</summary>
+    public IReadOnlyList<Awaited> Awaited { get; }
 
     /// <summary>Waits that end the job.</summary>
     public IReadOnlyList<ClosingWait> ClosingWaits { get; }

@@ -22,7 +22,7 @@ public sealed class TaskMarks
     /// <exception cref="KeyNotFoundException">The job has no such task.</exception>
     public string Of(string name)
     {
-        if (!all.Any(one => one.Name == name))
+        if (!Has(name))
         {
             throw new KeyNotFoundException($"no task is called '{name}'");
         }
@@ -36,6 +36,9 @@ public sealed class TaskMarks
 
         return whole[..length];
     }
+
+    /// <summary>Whether the job has a task of that name.</summary>
+    public bool Has(string name) => all.Any(one => one.Name == name);
 
     /// <summary>The names of the tasks whose marks begin with what was typed, without regard to case; none for less than three letters.</summary>
     public IReadOnlyList<string> Find(string typed) => typed.Length is < Shortest or > Longest

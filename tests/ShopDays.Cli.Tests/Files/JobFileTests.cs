@@ -55,6 +55,7 @@ public sealed class JobFileTests
           - {task: deliver, minutes: 180, after: [finish, bore the vents], heavy: true, people: 2, paid-travel: 26 mi}
         decisions:
           - {decision: deposit received, after: drawings, before: buying timber, wait: 3d}
+          - {decision: walnut, from: the yard, ordered: 2027-03-02, arrived: 2027-03-09, before: sawing, wait: {low: 3d, likely: 5d, high: 2w}}
         methods: {rip: table saw}
         allowances: {kerf: 1/8"}
         """;
@@ -134,7 +135,13 @@ public sealed class JobFileTests
 
         // A mile is 1.609344 km exactly (international yard and pound agreement, 1959); the product is not exact in binary.
         Assert.Equal(41.842944, Job.Work[2].PaidKilometres, 1e-9);
-        Assert.Equal((Duration.FromDays(3), "buying timber", "drawings"), (Job.Decisions[0].Wait, Job.Decisions[0].Before.Single(), Job.Decisions[0].After.Single()));
+        Assert.Equal((Duration.FromDays(3), "buying timber", "drawings"), (Job.Decisions[0].Wait.Likely, Job.Decisions[0].Before.Single(), Job.Decisions[0].After.Single()));
+
+        // Of a plain length three quarters to twice of it (common practice, no source).
+        Assert.Equal(new WaitGuess(Duration.FromHours(54), Duration.FromDays(3), Duration.FromDays(6)), Job.Decisions[0].Wait);
+        var walnut = Job.Decisions[1];
+        Assert.Equal(("the yard", true, new LocalDate(2027, 3, 2), new LocalDate(2027, 3, 9)), (walnut.From, walnut.IsOrdered, walnut.Asked, walnut.Arrived));
+        Assert.Equal(new WaitGuess(Duration.FromDays(3), Duration.FromDays(5), Duration.FromDays(14)), walnut.Wait);
     }
 
     [Fact]

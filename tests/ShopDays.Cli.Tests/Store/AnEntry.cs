@@ -25,6 +25,8 @@ internal static class AnEntry
         Gen.String[Gen.Char["abc ,;\t\"'\r\n\u001b[31m=+-@\u00e9\u6728\u202e%"], 0, 30],
         Constants("", "'); drop table entry; --", "\"quoted\", and more", "two\nlines", "=1+1", " led and trailed ", "\ud83e\udeb5", "\ufeff", "null", "NULL"));
 
+    private static readonly Gen<string> Stopped = Gen.OneOf(Gen.Const(""), Gen.String[Gen.Char["abc ,;\"'=+-@\u00e9\u6728%"], 0, 240].Select(text => text.Trim()));
+
     private static readonly Gen<string> Name = AnyText.Select(text => "n" + text + ".");
 
     private static readonly Gen<Instant> Moment = Gen.Long[0, 1_800_000_000].SelectMany(
@@ -71,8 +73,8 @@ internal static class AnEntry
         When,
         Gen.Select(Name, Gen.Bool),
         Gen.Select(Gen.Enum<Setback>(), Gen.Enum<Standing>()),
-        AnyText,
-        (what, work, took, on, who, said, note) => new LogEntry
+        Gen.Select(AnyText, Stopped),
+        (what, work, took, on, who, said, text) => new LogEntry
         {
             Job = what.Job,
             Task = what.Task,
@@ -83,7 +85,8 @@ internal static class AnEntry
             Finished = who.Item2,
             Setback = said.Item1,
             Standing = said.Item2,
-            Note = note,
+            Note = text.Item1,
+            Stopped = text.Item2,
         });
 
     /// <summary>A plain entry of the job <c>tray</c>.</summary>

@@ -81,7 +81,7 @@ public sealed class LogCsvTests
         var text = Export(log);
         Assert.Contains(",\"said \"\"no\"\", then\nyes\",", text, StringComparison.Ordinal);
         Assert.StartsWith("record,number,key,at,why,job,task,", text, StringComparison.Ordinal);
-        Assert.EndsWith("as-logged\r\n", text, StringComparison.Ordinal);
+        Assert.EndsWith("as-logged,\r\n", text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -38,6 +38,20 @@ public sealed class LogFileTests : IDisposable
     }
 
     [Fact]
+    public void A_log_from_before_notes_of_where_one_stopped_is_read_with_none()
+    {
+        using (var old = LogFile.Open(Path, [.. SchemaSteps.All.Take(3)]))
+        {
+            old.Write(database => database.Run("insert into entry (key, job, task, took, date, worker, finished, setback, note, standing) values ('7d2b2255-4a91-81c3-b850-13096ac09552', 'tray', 'rip', 20, '2027-04-16', 'maker', 0, 'none', 'knots', 'as-logged')"));
+            old.Write(database => database.Run("insert into begun (worker, job, task, began) values ('maker', 'tray', 'saw', '2027-04-17T12:00:00.000000000Z')"));
+        }
+
+        using var log = ShopLog.Open(new ShopFolder(folder.Path));
+        Assert.Equal([("knots", "")], log.All().Select(entry => (entry.Note, entry.Stopped)));
+        Assert.Equal([("saw", "")], log.Begun.All().Select(work => (work.Task, work.Stopped)));
+    }
+
+    [Fact]
     public void A_step_that_fails_leaves_the_form_before_it()
     {
         using (LogFile.Open(Path))

@@ -1,5 +1,6 @@
 using CsCheck;
 using NodaTime;
+using ShopDays.Parts;
 using ShopDays.Plans;
 using ShopDays.Plans.Scheduling;
 using ShopDays.Tests.Days;
@@ -48,7 +49,7 @@ public sealed class PlansOverClockChangesTests
         var plan = Days(Shops.Date(sunday).PlusDays(-1))
             .Task("drawing", 240)
             .Task("chalk out", 60)
-            .Then("drawing", "chalk out", new Wait(Duration.FromDays(2), "the client agrees") { IsPeoples = true })
+            .Awaiting("the client agrees", WaitGuess.About(Duration.FromDays(2)), after: ["drawing"], holds: ["chalk out"])
             .Plan();
         var wait = Assert.Single(plan.Waits);
         Assert.Equal(Duration.FromHours(hours), wait.End.ToInstant() - wait.Start.ToInstant());
@@ -65,7 +66,7 @@ public sealed class PlansOverClockChangesTests
         Gen.Select(Gen.Int[0, 360 * 24 * 60], Gen.Int[1, 300]).Sample((minute, days) =>
         {
             var start = (origin + Duration.FromMinutes(minute)).InZone(zone);
-            var end = new Wait(Duration.FromDays(days), "") { IsPeoples = true }.EndFrom(start);
+            var end = Awaited.EndOf(start, Duration.FromDays(days));
             Assert.Equal((end.ToInstant() - origin).TotalMinutes, clock.DaysAfter(minute, days));
         });
     }

@@ -15,7 +15,7 @@ internal sealed class AJob
     private readonly List<ShopTask> tasks = [];
     private readonly List<double> minutes = [];
     private readonly List<Precedence> precedences = [];
-    private readonly List<OpeningWait> opening = [];
+    private readonly List<Awaited> awaited = [];
     private readonly List<ClosingWait> closing = [];
     private readonly List<WorkingCalendar> calendars = [];
 
@@ -45,9 +45,12 @@ internal sealed class AJob
         return this;
     }
 
-    public AJob Opening(string name, Duration wait, params string[] holds)
+    /// <summary>Waits for somebody for exactly so long, from the start of the job.</summary>
+    public AJob Opening(string name, Duration wait, params string[] holds) => Awaiting(name, new(wait, wait, wait), holds: holds);
+
+    public AJob Awaiting(string name, WaitGuess wait, string[]? after = null, LocalDate? asked = null, LocalDate? arrived = null, params string[] holds)
     {
-        opening.Add(new(name, wait, [.. holds.Select(Id)]));
+        awaited.Add(new() { Decision = new() { Name = name, From = "client", Wait = wait, Asked = asked, Arrived = arrived, Before = holds }, After = [.. (after ?? []).Select(Id)], Holds = [.. holds.Select(Id)] });
         return this;
     }
 
@@ -85,7 +88,7 @@ internal sealed class AJob
     public OrderInHand Order(IReadOnlyList<double[]>? trials = null) => new()
     {
         Name = "the job",
-        Graph = new(tasks, precedences, opening, closing),
+        Graph = new(tasks, precedences, awaited, closing),
         Times = [.. minutes.Select(WorkTime.FromMinutes)],
         Draws = new(trials ?? [[.. minutes]], 7),
         Start = Start,

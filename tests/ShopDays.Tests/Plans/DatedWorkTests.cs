@@ -83,7 +83,7 @@ public sealed class DatedWorkTests
     {
         Assert.Equal(("single task", "a single task: \"plane\" takes until then, even with nothing else to do"), Bound(new AJob().Task("plane", 30)));
         Assert.Equal(("waits", "waits: \"coat\" with the wait after it takes until then, even with nothing else to do"), Bound(new AJob().Task("coat", 30).Closing("coat", Sets)));
-        Assert.Equal(("waits", "waits: \"buy oak\" with the wait before it takes until then, even with nothing else to do"), Bound(new AJob().Task("buy oak", 30).Opening("the client agrees", Duration.FromDays(3), "buy oak")));
+        Assert.Equal(("waits", "waits: \"buy oak\" with the wait before it takes until then, even with nothing else to do; it waits for the client's word: the client agrees"), Bound(new AJob().Task("buy oak", 30).Opening("the client agrees", Duration.FromDays(3), "buy oak")));
     }
 
     [Fact]

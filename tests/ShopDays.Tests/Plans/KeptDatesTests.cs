@@ -46,7 +46,7 @@ public sealed class KeptDatesTests
             request =>
             {
                 var found = AnyOrder(request);
-                Assert.Equal(Missing(request, found), new KeptDates(request, found.Problem, found.Blocks!).Missing, 1e-9);
+                Assert.Equal(Missing(request, found), new KeptDates(request, new(request, found.Hours), found.Problem, found.Blocks!).Missing, 1e-9);
             },
             iter: 30);
 

@@ -115,9 +115,7 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
         placed[task] = null;
     }
 
-    private int ReadyAfter(CompiledPrecedence one) => one.Days == 0
-        ? placed[one.Before]!.End + one.Lag
-        : problem.Clock.DaysAfter(placed[one.Before]!.End, one.Days);
+    private int ReadyAfter(CompiledPrecedence one) => placed[one.Before]!.End + one.Lag;
 
     /// <summary>The end of the session in which a task ends, of a crew's sessions the first.</summary>
     private int SessionEnd(int task)

@@ -2,6 +2,7 @@ using CsCheck;
 using NodaTime;
 using ShopDays.Logbook;
 using ShopDays.Measures;
+using ShopDays.Parts;
 using ShopDays.Plans;
 using ShopDays.Tests.Logbook;
 using ShopDays.Times;
@@ -99,6 +100,27 @@ public sealed class MovedFinishTests
         var promise = Promised(new AJob().Task("task 0", 50).Task("task 1", 50));
         var job = new AJob().Task("task 0", 50).Task("task 1", 50).Worker("09:00-10:00");
         Assert.Equal([(MoveCause.FilesChanged, 1)], Moved(job, new ALog(), new ALog().Moment(1, 0), promise).Moves.Select(one => (one.Cause, one.Days)));
+    }
+
+    [Fact]
+    public void A_word_that_has_not_come_is_a_cause_of_its_own()
+    {
+        // Likely on the 4th; on the 10th it is still awaited, and no session went by in which anything could be done.
+        var job = new AJob().Task("draw", 30).Task("chalk out", 30).Awaiting("client agrees", WaitGuess.About(Duration.FromDays(3)), asked: AJob.Monday, holds: ["chalk out"]);
+        var log = new ALog().Done("draw", 30, 1, 9.5);
+        var moved = Moved(job, log, log.Moment(10, 6));
+        var cause = Assert.Single(moved.Moves, one => one.Days != 0 && one.Cause != MoveCause.Luck);
+        Assert.Equal(MoveCause.Awaited, cause.Cause);
+        Assert.True(cause.Days > 6);
+    }
+
+    [Fact]
+    public void A_word_that_came_late_moved_the_finish_by_as_many_days()
+    {
+        var job = new AJob().Task("draw", 30).Task("chalk out", 30).Awaiting("client agrees", WaitGuess.About(Duration.FromDays(3)), asked: AJob.Monday, arrived: new(2027, 3, 9), holds: ["chalk out"]);
+        var asPromised = new AJob().Task("draw", 30).Task("chalk out", 30).Awaiting("client agrees", WaitGuess.About(Duration.FromDays(3)), asked: AJob.Monday, holds: ["chalk out"]);
+        var log = new ALog().Done("draw", 30, 1, 9.5);
+        Assert.Equal([(MoveCause.Awaited, 5)], Moved(job, log, log.Moment(9, 6), Promised(asPromised)).Moves.Where(one => one.Days != 0 && one.Cause != MoveCause.Luck).Select(one => (one.Cause, one.Days)));
     }
 
     [Fact]

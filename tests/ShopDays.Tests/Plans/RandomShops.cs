@@ -137,8 +137,7 @@ internal static class RandomShops
             // Work that shares a session: one task and the next, neither of them in another such pair.
             var together = kind == 0 && tasks[before].Crew > 0 && tasks[after].Crew > 0
                 && !found.Exists(link => link.SameSession && (link.Before == before || link.After == before || link.Before == after || link.After == after));
-            found.Add(kind == 6 ? Days(1 + (lag / 150)) : new(before, after, together ? 0 : lag * (kind % 2), together));
-            CompiledPrecedence Days(int days) => new(before, after, days * 24 * 60, Days: days);
+            found.Add(new(before, after, together ? 0 : kind == 6 ? (1 + (lag / 150)) * 24 * 60 : lag * (kind % 2), together));
         }
 
         return found;

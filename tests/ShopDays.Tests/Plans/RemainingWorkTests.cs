@@ -117,8 +117,8 @@ public sealed class RemainingWorkTests
     {
         var request = GlueThenPlane().Opening("the client agrees", Duration.FromDays(20), "glue", "plane").Request();
         var log = new ALog().Went("glue", 10, 1, 9.5);
-        Assert.Empty(Left(request, log, log.Moment(1, 9.5)).Graph.OpeningWaits);
-        Assert.Single(Left(request, new ALog(), log.Moment(1, 9.5)).Graph.OpeningWaits);
+        Assert.Empty(Left(request, log, log.Moment(1, 9.5)).Graph.Awaited);
+        Assert.Single(Left(request, new ALog(), log.Moment(1, 9.5)).Graph.Awaited);
     }
 
     [Fact]

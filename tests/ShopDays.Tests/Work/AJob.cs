@@ -85,8 +85,8 @@ internal static class AJob
             ],
             Decisions =
             [
-                new Decision { Name = "client approves the drawing", Wait = Duration.FromDays(5), Before = ["layout"], After = ["drawings and letters"] },
-                new Decision { Name = "deposit received", Wait = Duration.FromDays(3), Before = ["buying timber"] },
+                new Decision { Name = "client approves the drawing", Wait = WaitGuess.About(Duration.FromDays(5)), Before = ["layout"], After = ["drawings and letters"] },
+                new Decision { Name = "deposit received", Wait = WaitGuess.About(Duration.FromDays(3)), Before = ["buying timber"] },
             ],
         };
     }

@@ -15,16 +15,17 @@ public sealed class DrynessGateTests
     {
         var job = Shelf(18);
         var graph = job.Graph();
-        var wait = Assert.Single(graph.OpeningWaits);
+        var wait = Assert.Single(graph.Awaited);
 
-        Assert.Equal(Duration.FromDays(Period.DaysBetween(job.Start, ReadyFrom(job))), wait.Duration);
+        Assert.Equal(Duration.FromDays(Period.DaysBetween(job.Start, ReadyFrom(job))), wait.Wait.Likely);
+        Assert.True(wait.Wait.Low < wait.Wait.Likely && wait.Wait.Likely < wait.Wait.High);
         Assert.Equal(graph.Tasks.Where(task => task.Name.StartsWith("flatten", StringComparison.Ordinal)).Select(task => task.Id).First(), wait.Holds[0]);
         Assert.All(wait.Holds, id => Assert.Equal(Stage.Dimensioning, graph.Tasks[id].Stage));
         Assert.DoesNotContain(graph.Tasks, task => task.Stage == Stage.Sawing && wait.Holds.Contains(task.Id));
     }
 
     [Fact]
-    public void A_ready_board_holds_nothing_back() => Assert.Empty(Shelf(12).Graph().OpeningWaits);
+    public void A_ready_board_holds_nothing_back() => Assert.Empty(Shelf(12).Graph().Awaited);
 
     [Fact]
     public void Pieces_of_dry_boards_do_not_wait_for_those_of_wet_ones()
@@ -33,7 +34,7 @@ public sealed class DrynessGateTests
         job = job with { Boards = [.. job.Boards.Select((board, place) => place < 2 ? board with { Drying = Read(18) } : board)], Parts = [AJob.Part("shelf", 90, 11, count: 4)] };
         var graph = job.Graph();
 
-        var held = Assert.Single(graph.OpeningWaits).Holds;
+        var held = Assert.Single(graph.Awaited).Holds;
         Assert.Contains(graph.Tasks, task => task.Name.StartsWith("flatten face one", StringComparison.Ordinal) && held.Contains(task.Id));
         Assert.Contains(graph.Tasks, task => task.Name.StartsWith("flatten face one", StringComparison.Ordinal) && !held.Contains(task.Id));
     }
@@ -54,7 +55,7 @@ public sealed class DrynessGateTests
         var job = Shelf(12);
         job = job with { Boards = [.. job.Boards.Select(board => board with { Drying = Drying.Unknown })] };
 
-        Assert.Empty(job.Graph().OpeningWaits);
+        Assert.Empty(job.Graph().Awaited);
         Assert.Contains("1 Mar 2027", Assert.Single(job.Remarks(), one => one.Kind == RemarkKind.Dryness).Cure, StringComparison.Ordinal);
     }
 

@@ -153,8 +153,8 @@ public sealed class FinishAndFreeWorkTests
     public void A_decision_that_is_asked_for_at_the_start_holds_back_what_comes_after_it()
     {
         var graph = AJob.Chest().Graph();
-        var deposit = Assert.Single(graph.OpeningWaits, wait => wait.Name == "deposit received");
-        Assert.Equal(Duration.FromDays(3), deposit.Duration);
+        var deposit = Assert.Single(graph.Awaited, wait => wait.Name == "deposit received");
+        Assert.Equal((Duration.FromDays(3), true), (deposit.Wait.Likely, deposit.BeginsWithTheJob));
         // No task stands under 'buying timber': the nearest that follows is held.
         Assert.All(deposit.Holds, id => Assert.Equal(Stage.Layout, graph.Tasks[id].Stage));
         Assert.NotEmpty(deposit.Holds);
@@ -165,21 +165,32 @@ public sealed class FinishAndFreeWorkTests
     {
         var graph = AJob.Chest().Graph();
         var letters = graph.Tasks.Single(task => task.Name == "drawings and letters");
-        Assert.Contains(graph.Precedences, one => one.Before == letters.Id && one.Wait is { } wait && wait.Duration == Duration.FromDays(5));
+        var approval = Assert.Single(graph.Awaited, one => one.Name == "client approves the drawing");
+        Assert.Equal((letters.Id, Duration.FromDays(5)), (approval.After.Single(), approval.Wait.Likely));
+        Assert.All(approval.Holds, id => Assert.Contains(graph.Precedences, one => one.Before == letters.Id && one.After == id && one.Reason == "it waits for: client approves the drawing"));
     }
 
     [Fact]
-    public void Decisions_that_follow_each_other_add_up()
+    public void A_decision_that_another_comes_before_is_asked_for_when_that_has_come()
     {
         var job = Board("wax", 1) with
         {
             Decisions =
             [
-                new Decision { Name = "drawing approved", Wait = Duration.FromDays(4), Before = ["deposit"] },
-                new Decision { Name = "deposit", Wait = Duration.FromDays(3), Before = ["sawing"] },
+                new Decision { Name = "drawing approved", Wait = WaitGuess.About(Duration.FromDays(4)), Before = ["deposit"] },
+                new Decision { Name = "deposit", Wait = WaitGuess.About(Duration.FromDays(3)), Before = ["sawing"] },
             ],
         };
-        Assert.Contains(job.Graph().OpeningWaits, wait => wait.Duration == Duration.FromDays(7) && wait.Holds.Count > 0);
+        var awaited = job.Graph().Awaited;
+        Assert.Equal([("drawing approved", -1, false), ("deposit", 0, true)], awaited.Select(one => (one.Name, one.AfterOthers.DefaultIfEmpty(-1).Single(), one.Holds.Count > 0)));
+    }
+
+    [Fact]
+    public void What_nothing_in_the_job_waits_for_is_remarked_on()
+    {
+        var job = Board("wax", 1) with { Decisions = [new Decision { Name = "van free", From = "neighbour", Wait = WaitGuess.About(Duration.FromDays(1)), Before = ["delivery"] }] };
+        Assert.Empty(Assert.Single(job.Graph().Awaited).Holds);
+        Assert.Contains(job.Remarks(), remark => remark.Kind == RemarkKind.LooseEnd && remark.Text == "nothing in the job waits for the neighbour's word: van free");
     }
 
     [Fact]
@@ -198,8 +209,8 @@ public sealed class FinishAndFreeWorkTests
         {
             Decisions =
             [
-                new Decision { Name = "a", Wait = Duration.FromDays(1), Before = ["layout"], After = ["b"] },
-                new Decision { Name = "b", Wait = Duration.FromDays(1), Before = ["layout"], After = ["a"] },
+                new Decision { Name = "a", Wait = WaitGuess.About(Duration.FromDays(1)), Before = ["layout"], After = ["b"] },
+                new Decision { Name = "b", Wait = WaitGuess.About(Duration.FromDays(1)), Before = ["layout"], After = ["a"] },
             ],
         };
         Assert.Equal(["a", "b", "a"], Assert.IsType<OrderOfWork.GoesRound>(decisions.Ordered()).Names);

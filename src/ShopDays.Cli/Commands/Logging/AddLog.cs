@@ -23,6 +23,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
     private readonly Option<LocalDate?> on = LogOptions.On();
     private readonly Option<string?> worker = LogOptions.Worker();
     private readonly Option<string?> note = LogOptions.Note();
+    private readonly Option<string?> stopped = LogOptions.Stopped("Where you stopped, and what comes first next time; it goes with the last of the tasks.");
     private readonly Option<string?> setback = LogOptions.Setback();
     private readonly Option<double?> quantity = LogOptions.Quantity();
     private readonly Option<bool> json = LogOptions.Json();
@@ -36,7 +37,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
             "add",
             "Log times afterwards, as many as were pencilled on the sheet.\n"
             + "Example: shopdays log add writing-table KDR 45m LTS 1h10 half --on 2024-05-14\n"
-            + "Example: shopdays log add --timed rip 12 ft 20m --thickness 2in --species 'white oak'") { words, timed, on, worker, note, setback, quantity };
+            + "Example: shopdays log add --timed rip 12 ft 20m --thickness 2in --species 'white oak'") { words, timed, on, worker, note, stopped, setback, quantity };
         byItself.AddTo(command);
         plan.AddTo(command);
         command.Add(json);
@@ -79,6 +80,12 @@ internal sealed class AddLog(Screen screen, IClock clock)
             return ExitCode.WrongUse;
         }
 
+        if (parsed.GetValue(stopped) is { Length: > 0 } && (isTimed || rest is [FromInput]))
+        {
+            screen.Error.WriteLine(isTimed ? "--stopped cannot stand with --timed: work outside a job is not gone on with" : $"--stopped cannot stand with '{FromInput}', whose lines may be of several days");
+            return ExitCode.WrongUse;
+        }
+
         var tasks = isTimed ? null : JobTasks.Of(typed[0], shop, plan, parsed, screen);
         if (!isTimed && tasks is null)
         {
@@ -101,7 +108,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
             ? AddLines(shop, tasks, answers, parsed.GetValue(json), line => TypedStretch.Split(line) is var (some, said) && read(some) is var (entries, complaint)
                 ? ([.. entries.Select(entry => Settled(entry, said))], complaint)
                 : default)
-            : AddAll(shop, tasks, answers, parsed.GetValue(json), read(rest), entry => Settled(entry, ""));
+            : AddAll(shop, tasks, answers, parsed.GetValue(json), read(rest), entry => Settled(entry, ""), parsed.GetValue(stopped) ?? "");
     }
 
     private (IReadOnlyList<LogEntry> Entries, string? Complaint) ReadTimed(IReadOnlyList<string> some, LogShop shop, ParseResult parsed) =>
@@ -124,7 +131,7 @@ internal sealed class AddLog(Screen screen, IClock clock)
             : ([.. found.Select(one => one.Stretch.Entry(tasks.Job, one.Found.Task!, default, "", quantity))], null);
     }
 
-    private int AddAll(LogShop shop, JobTasks? tasks, Screen answers, bool asJson, (IReadOnlyList<LogEntry> Entries, string? Complaint) read, Func<LogEntry, LogEntry> settle)
+    private int AddAll(LogShop shop, JobTasks? tasks, Screen answers, bool asJson, (IReadOnlyList<LogEntry> Entries, string? Complaint) read, Func<LogEntry, LogEntry> settle, string stopped)
     {
         if (read.Complaint is { } complaint)
         {
@@ -134,7 +141,9 @@ internal sealed class AddLog(Screen screen, IClock clock)
         }
 
         using var log = ShopLog.Open(shop.Folder);
-        var added = Add(log, [.. read.Entries.Select(settle)], answers, asJson);
+        List<LogEntry> entries = [.. read.Entries.Select(settle)];
+        entries[^1] = entries[^1] with { Stopped = stopped };
+        var added = Add(log, entries, answers, asJson);
         SayDoubts(shop, tasks, answers, asJson, added);
         return ExitCode.Done;
     }

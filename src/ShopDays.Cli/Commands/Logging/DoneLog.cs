@@ -25,6 +25,7 @@ internal sealed class DoneLog(Screen screen, IClock clock)
     private readonly Option<LocalDate?> on = LogOptions.On();
     private readonly Option<string?> worker = LogOptions.Worker();
     private readonly Option<string?> note = LogOptions.Note();
+    private readonly Option<string?> stopped = LogOptions.Stopped();
     private readonly Option<string?> setback = LogOptions.Setback();
     private readonly Option<bool> json = LogOptions.Json();
     private readonly Option<bool> quiet = LogOptions.Quiet();
@@ -34,7 +35,7 @@ internal sealed class DoneLog(Screen screen, IClock clock)
         on.Description = "The date; unless given that of now, or, with --took, that on which it was begun.";
         var command = new Command("done", "End the task at hand and log its time: from start to now, less what was paused.\nExample: shopdays log done --note 'blade was dull' --setback dull-edge")
         {
-            task, half, quantity, took, on, worker, note, setback, json, quiet,
+            task, half, quantity, took, on, worker, note, stopped, setback, json, quiet,
         };
         command.SetAction(Answer);
         return command;
@@ -83,6 +84,8 @@ internal sealed class DoneLog(Screen screen, IClock clock)
             Finished = finished,
             Setback = LogOptions.SetbackOf(parsed.GetValue(setback)),
             Note = parsed.GetValue(note) ?? "",
+            // Of a task that is done, where it was paused matters to nobody any more.
+            Stopped = parsed.GetValue(stopped) ?? (finished ? "" : work.Stopped),
         };
         if (log!.Begun.End(work, entry, now) is not { } number)
         {

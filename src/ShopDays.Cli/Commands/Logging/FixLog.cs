@@ -19,6 +19,7 @@ internal sealed class FixLog(Screen screen, IClock clock)
     private readonly Option<double?> quantity = LogOptions.Quantity();
     private readonly Option<string?> worker = LogOptions.Worker();
     private readonly Option<string?> note = LogOptions.Note();
+    private readonly Option<string?> stopped = LogOptions.Stopped("Where you stopped; an empty text takes it out.");
     private readonly Option<string?> setback = LogOptions.Setback();
     private readonly Option<string?> why = LogOptions.Why();
     private readonly Option<bool> json = LogOptions.Json();
@@ -33,7 +34,7 @@ internal sealed class FixLog(Screen screen, IClock clock)
         quantity.Description = "How much of the unit was done.";
         var command = new Command("fix", "Put something of an entry right; what it was before stays in its trace.\nExample: shopdays log fix 12 --took 50m --why 'read the pencil wrong'")
         {
-            number, took, task, on, finished, quantity, worker, note, setback, why, json, quiet,
+            number, took, task, on, finished, quantity, worker, note, stopped, setback, why, json, quiet,
         };
         plan.AddTo(command);
         command.SetAction(Answer);
@@ -65,6 +66,12 @@ internal sealed class FixLog(Screen screen, IClock clock)
 
     private int Fix(ParseResult parsed, LogShop shop, ShopLog log, LogEntry entry, string? who)
     {
+        if (entry.Job is null && parsed.GetValue(stopped) is { Length: > 0 })
+        {
+            screen.Error.WriteLine($"{entry.Id} is work timed by itself, which is not gone on with: --stopped cannot stand with it");
+            return ExitCode.No;
+        }
+
         if (Right(parsed, shop, entry) is not { } right)
         {
             return ExitCode.No;
@@ -82,6 +89,7 @@ internal sealed class FixLog(Screen screen, IClock clock)
                 On = parsed.GetValue(on) is { } date && date != now.On.Date ? new(date) : now.On,
                 Worker = who ?? now.Worker,
                 Note = parsed.GetValue(note) ?? now.Note,
+                Stopped = parsed.GetValue(stopped) ?? now.Stopped,
                 Setback = parsed.GetValue(setback) is { } word ? LogOptions.SetbackOf(word) : now.Setback,
             },
             clock.GetCurrentInstant(),

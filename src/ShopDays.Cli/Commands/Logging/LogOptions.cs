@@ -16,6 +16,23 @@ internal static class LogOptions
 
     public static Option<string?> Note() => new("--note") { Description = "A remark to keep with it.", HelpName = "TEXT" };
 
+    public static Option<string?> Stopped(string description = "Where you stopped, and what comes first next time: it is shown before the next session.") => new("--stopped")
+    {
+        Description = description,
+        HelpName = "TEXT",
+        CustomParser = typed =>
+        {
+            var text = typed.Tokens[0].Value.Trim();
+            if (StoppedText.Complaint(text) is not { } complaint)
+            {
+                return text;
+            }
+
+            typed.AddError($"--stopped: {complaint}");
+            return null;
+        },
+    };
+
     public static Option<string?> Why() => new("--why") { Description = "The reason, to be kept with what was before.", HelpName = "TEXT" };
 
     public static Option<bool> Json() => new("--json") { Description = "Print the answer for other programs." };

@@ -3,6 +3,7 @@ using NodaTime;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Terminal;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 
 namespace ShopDays.Cli.Commands.Logging;
@@ -74,6 +75,7 @@ internal sealed class StartLog(Screen screen, IClock clock)
     private int Begin(LogShop shop, BegunWork meant, JobTasks? tasks, Screen answers)
     {
         using var log = ShopLog.Open(shop.Folder);
+        var stopped = StoppedBefore(log, meant, shop);
         var (work, isBegun) = log.Begun.Start(meant);
         if (!isBegun)
         {
@@ -85,11 +87,29 @@ internal sealed class StartLog(Screen screen, IClock clock)
         answers.Wrapped(work.Paused > WorkTime.Zero
             ? $"Going on at {at}: {LogPhrases.Plain(work.Task)}, {WorkTimeText.Write(work.TookBy(meant.Began))} so far."
             : $"Begun at {at}: {LogPhrases.Plain(work.Task)}.");
+        if (stopped is not null)
+        {
+            answers.Wrapped(StoppedWords.Of(stopped));
+        }
+
         if (tasks is not null && ReferenceEquals(answers, screen))
         {
             PassedOverNow.Say(answers, tasks, clock, [work.Task]);
         }
 
         return ExitCode.Done;
+    }
+
+    /// <summary>Where the task was stopped last, or else the job; null where nothing is noted that still holds.</summary>
+    private static StoppedNote? StoppedBefore(ShopLog log, BegunWork meant, LogShop shop)
+    {
+        if (meant.Job is not { } job)
+        {
+            return null;
+        }
+
+        List<RunningWork> running = [.. log.Begun.All().Where(one => one.Job == job).Select(one => new RunningWork(one.Task, one.TookBy(meant.Began), WorkedOn.At(one.PausedAt ?? meant.Began, shop.Zone), one.Stopped))];
+        var notes = StoppedNote.Of(log.Of(job), running);
+        return notes.FirstOrDefault(note => note.Task == meant.Task) ?? (notes is [var newest, ..] ? newest : null);
     }
 }

@@ -42,6 +42,7 @@ internal static class JobFile
         var jointReader = new JointReader(known.Operations, names, places);
         var assemblyReader = new AssemblyReader(known.Waits, names, places);
         var workReader = new WorkReader(known.Operations, names, start.IsRead ? start.Value : null);
+        var decisionReader = new DecisionReader(names, known.Today);
         var stock = section.Lines("stock", "a stock line", stockReader.Read);
         var written = section.Lines("parts", "a part", partReader.Read);
         var imported = section.Optional("parts-from", PartsFrom(source, known.Species, names)).Or([]);
@@ -59,7 +60,7 @@ internal static class JobFile
             GlueUps = section.Lines("glue-ups", "a glue-up", assemblyReader.ReadGlueUp),
             Finishes = section.Lines("finish", "a finish", assemblyReader.ReadFinish),
             Work = section.Lines("work", "a task", workReader.ReadTask),
-            Decisions = section.Lines("decisions", "a decision", workReader.ReadDecision),
+            Decisions = section.Lines("decisions", "a decision", decisionReader.Read),
             Air = section.Reading.Air,
             Home = HomeReader.Read(section) ?? MoistureRange.HeatedRoom,
             Allowances = SharedKeys.Allowances(section, shop.Allowances),
@@ -96,6 +97,7 @@ internal static class JobFile
             findings.Add(JobMistakes.NothingToMake(section.Place));
         }
 
+        DecisionReader.FindUnneeded(job, places, findings);
         new OrderCheck(job, places, findings).Run();
     }
 

@@ -6,7 +6,7 @@ using ShopDays.Work;
 
 namespace ShopDays.Cli.Files.Jobs;
 
-/// <summary>Reads the free <c>work</c> and the <c>decisions</c> of a job.</summary>
+/// <summary>Reads the free <c>work</c> of a job.</summary>
 /// <param name="operations">The operations that may time it.</param>
 /// <param name="names">The names of the job.</param>
 /// <param name="start">The date on which the job begins; null when it could not be read.</param>
@@ -44,19 +44,6 @@ internal sealed class WorkReader(OperationCatalogue operations, JobNames names, 
             NotBefore = notBefore.IsRead ? notBefore.Value : null,
             Appointed = ReadAppointed(line, name.Or(""), notBefore),
             PaidKilometres = line.Optional("paid-travel", Kilometres, 0),
-        };
-    }
-
-    public Decision ReadDecision(Section line)
-    {
-        var name = line.Required("decision", Values.Name("what is waited for"), "what is waited for");
-        names.Declare(name, NameKind.Decision);
-        return new Decision
-        {
-            Name = name.Or(""),
-            Before = line.Required("before", names.Anchors, "what cannot begin without it").Or([]),
-            After = line.Optional("after", names.Anchors).Or([]),
-            Wait = line.Required("wait", Values.Wait, "how long it is likely to take, such as 5d").Or(Duration.Zero),
         };
     }
 

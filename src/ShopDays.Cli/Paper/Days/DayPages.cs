@@ -48,6 +48,11 @@ internal static class DayPages
             page.Text(DateWords.Long(day.Date), box.X, box.Y + 18, TypeScale.Title with { Size = 20 });
             page.Text(count, box.Right, box.Y + 18, TypeScale.Body, Align.Right);
         }) { Bookmark = (DateWords.Long(day.Date), 1) };
+        if (day.Number == 1 && plan.Rest?.Stopped is { } stopped)
+        {
+            yield return new NoteBox($"{StoppedWords.Lead}, {StoppedWords.About(stopped, plan.Marks)}", [LogPhrases.Plain(stopped.Text)], style) { Padding = 2.5 };
+        }
+
         if (DayWaits.Of(plan, day, aside, room.Width) is { } waits)
         {
             yield return waits;

@@ -23,8 +23,8 @@ internal static class DayWaits
         var running = plan.Plan.Waits.Where(wait => wait.Start.Date <= day.Date && wait.End.Date > day.Date).OrderBy(wait => wait.End.ToInstant()).ToList();
         string[] lines =
         [
-            .. Lines("Wait over", over, Fitted, end => end.Date == day.Date ? "at " + DateWords.At(end) : "since " + DateWords.When(end)),
-            .. Lines("Wait until", running, Fitted, DateWords.When),
+            .. Lines(wait => wait.Awaited is null ? "Wait over" : wait.Awaited.One.Decision.IsDrying ? "Should be dry" : "Should have come", over, Fitted, end => end.Date == day.Date ? "at " + DateWords.At(end) : "since " + DateWords.When(end)),
+            .. Lines(wait => wait.Awaited is null ? "Wait until" : "Likely until", running, Fitted, DateWords.When),
         ];
         return lines.Length == 0 ? null : new NoteBox("", lines, style) { Padding = 1.5 };
 
@@ -32,9 +32,9 @@ internal static class DayWaits
     }
 
     // Those for one reason share a line, the boards that rest after sawing, say.
-    private static IEnumerable<string> Lines(string head, List<PlannedWait> waits, Func<string, string> fitted, Func<ZonedDateTime, string> words) => waits
+    private static IEnumerable<string> Lines(Func<PlannedWait, string> head, List<PlannedWait> waits, Func<string, string> fitted, Func<ZonedDateTime, string> words) => waits
         .GroupBy(wait => wait.Reason, StringComparer.Ordinal)
-        .Select(group => group.ToList() is [var only] ? fitted($"{head} {words(only.End)}{After(only)}: {group.Key}") : $"{head} {Several([.. group], words)}: {group.Key}");
+        .Select(group => group.ToList() is [var only] ? fitted($"{head(only)} {words(only.End)}{After(only)}: {group.Key}") : $"{head(group.First())} {Several([.. group], words)}: {group.Key}");
 
     // All their ends: of one date only the hour is said again, and of very many only when, not after what.
     private static string Several(List<PlannedWait> waits, Func<ZonedDateTime, string> words) => string.Join(", ", waits.Select((wait, place) =>

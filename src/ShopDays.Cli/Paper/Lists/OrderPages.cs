@@ -31,13 +31,14 @@ internal static class OrderPages
                 plan.Marks.Of(task.Name),
                 task.Name,
                 begins.TryGetValue(task.Id, out var at) ? DateWords.When(at) : "",
-                Reasons(plan.Graph, before[task.Id])))],
+                Reasons(plan.Graph, task, before[task.Id])))],
             TypeScale.Body with { Size = 8 }) { Distance = 5, Padding = 1.1 };
     }
 
-    private static string Reasons(TaskGraph graph, IEnumerable<Precedence> precedences) => string.Join('\n', precedences
+    private static string Reasons(TaskGraph graph, ShopTask task, IEnumerable<Precedence> precedences) => string.Join('\n', precedences
         .GroupBy(one => one.Reason, StringComparer.Ordinal)
-        .Select(group => $"{CountWords.Names([.. group.Select(one => graph.Tasks[one.Before].Name)], 3)}: {group.Key}"));
+        .Select(group => $"{CountWords.Names([.. group.Select(one => graph.Tasks[one.Before].Name)], 3)}: {group.Key}")
+        .Concat(graph.Awaited.Where(one => !one.HasCome && one.Holds.Contains(task.Id)).Select(one => one.Reason)));
 
     private static Dictionary<int, NodaTime.ZonedDateTime> Begins(Plan plan)
     {

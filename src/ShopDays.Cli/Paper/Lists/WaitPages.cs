@@ -46,6 +46,6 @@ internal static class WaitPages
         DateWords.When(wait.Start),
         DateWords.When(wait.End),
         WaitText.Write(wait.End - wait.Start),
-        wait.Reason,
-        wait.After?.Name ?? "the beginning of the job");
+        AwaitedWords.Reason(wait),
+        wait.After?.Name ?? (wait.Awaited is { One.BeginsWithTheJob: false } ? "" : "the beginning of the job"));
 }

@@ -65,7 +65,7 @@ internal static class OrdersBook
             yield return new Paragraph(room, TypeScale.Body with { Size = way.Size });
         }
 
-        string[] notes = [.. told.Orders.Where(order => order.DaysLate > 0).Select(order => $"{order.Title} is {CountWords.Of(order.DaysLate, "day")} late in this plan."), .. OrderWords.OfDates(told.Orders, told.Today), .. OrderWords.OfBoards(told.Orders)];
+        string[] notes = [.. told.Orders.Where(order => order.DaysLate > 0).Select(order => $"{order.Title} is {CountWords.Of(order.DaysLate, "day")} late in this plan."), .. OrderWords.OfLate(told.Orders), .. OrderWords.OfDates(told.Orders, told.Today), .. OrderWords.OfBoards(told.Orders)];
         if (notes.Length > 0)
         {
             yield return new NoteBox("To settle", notes, TypeScale.Body with { Size = way.Size }) { Caution = true };

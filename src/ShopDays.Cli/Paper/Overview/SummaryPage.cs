@@ -59,6 +59,7 @@ internal static class SummaryPage
         [
             .. RemarkGroups.Said(plan.Remarks).Select(Wording.Capital),
             .. plan.Layout.NotHonoured.Select(WishWords.Of),
+            .. AwaitedWords.OfLate(plan.Plan.Waits),
             .. plan.UnusedHours,
             .. (string[])(PaperNames.Remark(PaperNames.Of(plan)) is { } unprintable ? [unprintable] : []),
         ];
@@ -74,7 +75,7 @@ internal static class SummaryPage
         {
             yield return new Together(
                 new Heading("What decides the finish", TypeScale.Subheading),
-                new Bullets([.. plan.Forecast.Deciding.Take(named).Select(one => $"{one.Task.Name}, {Wording.Span(plan.TaskTimes[one.Task.Id])}")], body));
+                new Bullets([.. plan.Forecast.Deciding.Take(named).Select(one => $"{one.Task.Name}, {(one.Awaited is { } awaited ? $"{Measures.WaitText.Write(awaited.Wait.Low)} to {Measures.WaitText.Write(awaited.Wait.High)}" : Wording.Span(plan.TaskTimes[one.Task.Id]))}")], body));
         }
 
         if (plan.Forecast.SessionsAtRisk.Count > 0)

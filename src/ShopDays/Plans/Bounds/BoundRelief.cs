@@ -49,6 +49,7 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
         {
             // A date of its own is not a wait; what is waited for from the beginning is.
             NotBefore = task.NotBefore > Openings[number] ? task.NotBefore : Begins[number],
+            Minutes = task.Crew == 0 ? 0 : task.Minutes,
             WaitAtEnd = 0,
             Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = 0, MinutesBefore = 0 })],
         });

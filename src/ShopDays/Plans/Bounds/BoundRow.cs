@@ -29,9 +29,15 @@ internal sealed class BoundRow
     /// <param name="year">The year in which a date is told without it.</param>
     public BoundRow(ScheduleProblem problem, OpenHours hours, WorkInHand work, ImmutableArray<int> tasks, int year)
     {
-        (this.problem, this.hours, this.work, this.tasks, this.year) = (problem, hours, work, tasks, year);
-        var (before, between, after) = (!tasks.IsEmpty && WaitsAtFirst, Enumerable.Range(1, Math.Max(0, tasks.Length - 1)).Any(WaitsBefore), !tasks.IsEmpty && problem.Tasks[tasks[^1]].WaitAtEnd > 0);
-        (Kind, Reason) = (HeldBy, tasks.Length) switch
+        (this.problem, this.hours, this.work, this.year) = (problem, hours, work, year);
+        var row = tasks.RemoveAll(task => work.Tasks[task].Awaited is not null && problem.Tasks[task].Minutes == 0);
+        var awaited = row.RemoveAll(task => work.Tasks[task].Awaited is null);
+        this.tasks = tasks = row.RemoveRange(awaited);
+        var isAwaitedFirst = !row.IsEmpty && awaited.Contains(row[0]);
+        var isAwaitedLater = awaited.Length > (isAwaitedFirst ? 1 : 0);
+        var (before, after) = (isAwaitedFirst || (!tasks.IsEmpty && WaitsAtFirst), !tasks.IsEmpty && problem.Tasks[tasks[^1]].WaitAtEnd > 0);
+        var between = isAwaitedLater || Enumerable.Range(1, Math.Max(0, tasks.Length - 1)).Any(WaitsBefore);
+        (Kind, Reason) = (isAwaitedFirst ? null : HeldBy, tasks.Length) switch
         {
             (_, 0) => ("waits", "waits: those that run already are not over sooner"),
             ({ } held, 1) => (held.Kind, $"{held.Words}{(after ? ", and the wait after it takes until then" : ", and takes until then")}"),
@@ -41,6 +47,7 @@ internal sealed class BoundRow
             _ when before || between || after => ("waits", $"waits: the longest row of work and waits, {Row}, takes until then, even with nothing else to do"),
             _ => ("row of work", $"a row of work: {Row}, one after another, take until then, even with nothing else to do"),
         };
+        Reason += awaited.IsEmpty ? "" : $"; it waits for {string.Join(" and ", awaited.Select(one => work.Tasks[one].Awaited!.Decision.What))}";
     }
 
     /// <summary>What binds, in a word or two: waits, appointment, not-before date, single task or row of work.</summary>

@@ -25,7 +25,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         {
             Kind = kind,
             Binds = [.. proof.Ties.Select(tie => new BindingLimit(KindOf(tie), tie.Task < 0 ? null : work.Tasks[tie.Task].Task, hours.At(tie.Without)))],
-            Tasks = [.. cause.Tasks.Select(task => work.Tasks[task].Task)],
+            Tasks = [.. cause.Tasks.Where(task => work.Tasks[task].Awaited is null).Select(task => work.Tasks[task].Task)],
             From = hours.At(cause.From),
             By = hours.At(Math.Max(cause.From, cause.To)),
             Needed = WorkTime.FromMinutes(cause.Needed),

@@ -22,6 +22,7 @@ internal static class ScheduleBound
 
     private static Bound Of(ScheduleProblem problem, int order, int finishedFrom, IReadOnlySet<BoundKind> leftOut)
     {
+        problem = AtTheLeast(problem);
         IReadOnlyList<BoundLoad> loads = [.. BoundLoad.Of(problem).Where(load => !leftOut.Contains(load.Kind))];
         var heads = new BoundHeads(problem, loads);
         var cause = new BoundCause(BoundKind.Waits, [], finishedFrom, finishedFrom, 0, 0);
@@ -64,6 +65,11 @@ internal static class ScheduleBound
         var minute = refuted + 1;
         return new(minute == finishedFrom ? minute : NextFinish(problem, order, minute), cause);
     }
+
+    /// <summary>Days of the calendar may be shorter for a clock that is put forward.</summary>
+    private static ScheduleProblem AtTheLeast(ScheduleProblem problem) => problem.Clock.Changes && problem.Tasks.Any(task => task.IsByCalendar)
+        ? Changed.Tasks(problem, (task, _) => task.IsByCalendar ? task with { IsByCalendar = false, Minutes = Math.Max(0, task.Minutes - problem.Clock.MostForward) } : task)
+        : problem;
 
     /// <summary>A minute by which everything that can be done at all is done: all sessions over, then whatever goes on by itself, and all waits.</summary>
     private static int Latest(ScheduleProblem problem, int finishedFrom) => (int)Math.Min(

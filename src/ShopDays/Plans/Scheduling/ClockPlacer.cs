@@ -86,7 +86,7 @@ internal sealed class ClockPlacer
     }
 
     private static bool IsSimple(CompiledTask task) =>
-        task is { Crew: 0, Place: < 0, IsDusty: false, WetAfter: 0, WetBefore: 0 }
+        task is { Crew: 0, IsByCalendar: false, Place: < 0, IsDusty: false, WetAfter: 0, WetBefore: 0 }
         && task.Holds.All(hold => hold is { MinutesAfter: 0, MinutesBefore: 0 } && hold.First == hold.Last);
 
     private static bool HasEnough(ScheduleProblem problem, CompiledTask task) => task.Holds

@@ -15,6 +15,9 @@ internal sealed class CompiledClock
     /// <summary>A clock that is never put forward or back.</summary>
     public static CompiledClock Even { get; } = new([], [0]);
 
+    /// <summary>Whether it is ever put forward or back.</summary>
+    public bool Changes => changes.Length > 0;
+
     /// <summary>The most that it is put forward at once: by so much a day may be shorter than others.</summary>
     public int MostForward => Enumerable.Range(0, changes.Length).Select(change => ahead[change + 1] - ahead[change]).Append(0).Max();
 
@@ -40,6 +43,9 @@ internal sealed class CompiledClock
         var later = dayByDay + AheadAt(minute) - AheadAt(dayByDay);
         return AheadAt(later) == AheadAt(dayByDay) ? later : dayByDay;
     }
+
+    /// <summary>The minute some minutes later, of which whole days go by the calendar.</summary>
+    public int After(int minute, int minutes) => DaysAfter(minute, minutes / Day) + (minutes % Day);
 
     private int AheadAt(int minute)
     {

@@ -9,6 +9,9 @@ internal sealed record CompiledTask
     /// <summary>Workers it takes at the same time; 0 goes on by itself, by the clock.</summary>
     public int Crew { get; init; } = 1;
 
+    /// <summary>Of what goes on by itself: whether whole days of it are days of the calendar, to the same time by the clock.</summary>
+    public bool IsByCalendar { get; init; }
+
     /// <summary>Whether it may be broken off and go on later; otherwise it is done in one stretch.</summary>
     public bool IsSplittable { get; init; }
 
@@ -77,7 +80,6 @@ internal readonly record struct Hold(int First, int Last, int Count, int Minutes
 /// <summary>One task comes before another.</summary>
 /// <param name="Before">The earlier.</param>
 /// <param name="After">The later.</param>
-/// <param name="Lag">Clock time between the earlier's end and the later's beginning, 0 or more; of days of the calendar the least that they may be.</param>
+/// <param name="Lag">Clock time between the earlier's end and the later's beginning, 0 or more.</param>
 /// <param name="SameSession">Whether the later begins in the session in which the earlier ends.</param>
-/// <param name="Days">Days of the calendar between the two, to the same time by the clock; 0 for a wait that is counted in minutes.</param>
-internal readonly record struct CompiledPrecedence(int Before, int After, int Lag = 0, bool SameSession = false, int Days = 0);
+internal readonly record struct CompiledPrecedence(int Before, int After, int Lag = 0, bool SameSession = false);

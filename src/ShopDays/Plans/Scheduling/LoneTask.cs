@@ -99,14 +99,7 @@ internal readonly record struct LoneTask
 
     private static bool IsSimple(ScheduleProblem problem, int task)
     {
-        foreach (var one in problem.Before(task))
-        {
-            if (one.Days != 0)
-            {
-                return false;
-            }
-        }
-
-        return (problem.Terms[task].Needs & TaskNeeds.Keeps) == 0;
+        ref readonly var terms = ref problem.Terms[task];
+        return (terms.Needs & TaskNeeds.Keeps) == 0 && !(terms.IsByCalendar && problem.Clock.Changes);
     }
 }

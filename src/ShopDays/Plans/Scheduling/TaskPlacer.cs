@@ -52,11 +52,18 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         var ends = into.Times.End;
         foreach (ref readonly var one in problem.Before(task))
         {
-            ready = Math.Max(ready, one.Days == 0 ? ends[one.Before] + one.Lag : problem.Clock.DaysAfter(ends[one.Before], one.Days));
+            ready = Math.Max(ready, ends[one.Before] + one.Lag);
             if (one.SameSession && keepTogether)
             {
                 together = Math.Min(together, SessionEnd(one.Before, into));
             }
+        }
+
+        if (terms.IsByCalendar)
+        {
+            into.Set(task, ready, problem.Clock.After(ready, minutes[task]));
+            lastPiece[task] = -1;
+            return true;
         }
 
         var split = new WorkSplit(minutes[task], terms.IsSplittable, terms.LeastPiece);

@@ -48,6 +48,7 @@ internal readonly struct TaskTerms
     {
         Crew = task.Crew;
         IsSplittable = task.IsSplittable;
+        IsByCalendar = task.IsByCalendar;
         LeastPiece = task.LeastPiece;
         SetupKey = task.SetupKey;
         NotBefore = task.NotBefore;
@@ -74,6 +75,9 @@ internal readonly struct TaskTerms
 
     /// <summary>Whether it may go on after a break.</summary>
     public bool IsSplittable { get; }
+
+    /// <summary>Whether it goes on by itself, and whole days of it are days of the calendar.</summary>
+    public bool IsByCalendar { get; }
 
     /// <summary>The least stretch worth beginning.</summary>
     public int LeastPiece { get; }

@@ -92,7 +92,8 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
     /// </summary>
     public FoundOrder WithRoomForDates(PlanRequest request)
     {
-        var kept = new KeptDates(request, Problem, Blocks!);
+        var drawn = new DrawnMinutes(request, Hours);
+        var kept = new KeptDates(request, drawn, Problem, Blocks!);
         if (kept.Missing <= 0)
         {
             return this;
@@ -101,7 +102,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
         var nearer = kept.WithRoom(Problem);
         var search = new ScheduleSearch(nearer, request.Seed) { Known = [Blocks!] };
         var blocks = new RisingOrder(nearer, KindsOf(request)).Of(search.Find(Part(request.Budget, 2))!);
-        var better = new KeptDates(request, Problem, blocks).IsBetterThan(kept);
+        var better = new KeptDates(request, drawn, Problem, blocks).IsBetterThan(kept);
         return this with { Blocks = better ? blocks : Blocks, Tried = Tried + search.Tried };
     }
 

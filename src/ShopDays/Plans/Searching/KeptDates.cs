@@ -14,13 +14,14 @@ internal sealed class KeptDates
 
     /// <summary>Does a plan again in each drawn course.</summary>
     /// <param name="request">What was asked for.</param>
+    /// <param name="drawn">Its drawn times.</param>
     /// <param name="problem">The problem of all its orders.</param>
     /// <param name="blocks">An order of work, which can be done.</param>
-    public KeptDates(PlanRequest request, ScheduleProblem problem, int[] blocks)
+    public KeptDates(PlanRequest request, DrawnMinutes drawn, ScheduleProblem problem, int[] blocks)
     {
         var trials = request.Orders[0].Draws.Trials;
         var finishes = request.Orders.Select(_ => new int[trials]).ToArray();
-        TrialRuns.Run(problem, blocks, [.. Enumerable.Range(0, trials)], Write, See);
+        TrialRuns.Run(problem, blocks, [.. Enumerable.Range(0, trials)], drawn.Write, See);
         var plan = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         new ScheduleGenerator(problem).Generate(blocks, problem.Minutes.AsSpan(), plan);
         Late = plan.Score.Late;
@@ -38,15 +39,6 @@ internal sealed class KeptDates
             var asked = finishes[order][(int)Math.Ceiling(Asked * trials) - 1];
             Missing += weight * Math.Max(0, Asked - chance);
             room[order] = asked >= CompiledCalendar.Never ? 0 : Math.Max(0, asked - plan.Finishes[order]);
-        }
-
-        void Write(int trial, int[] minutes)
-        {
-            var task = 0;
-            foreach (var drawn in request.Orders.SelectMany(order => order.Draws.Minutes[trial]))
-            {
-                minutes[task++] = ProblemCompiler.MinutesOf(drawn);
-            }
         }
 
         void See(int trial, Schedule schedule, bool isPlaced)
