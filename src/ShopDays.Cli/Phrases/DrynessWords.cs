@@ -38,7 +38,7 @@ internal static class DrynessWords
 
     private static string Known(Dryness one) => (one.Basis, one.On) switch
     {
-        (DrynessBasis.Reading, { } on) => $"{one.Moisture} read on {DateWords.Plain(on)}",
+        (DrynessBasis.Reading, { } on) => $"{one.Moisture} read on {DateWords.Plain(on)}{(one.IsOwnPace ? ", at the pace of its last two readings" : "")}",
         (DrynessBasis.Reading, null) => $"{one.Moisture} read, no date with it",
         (DrynessBasis.Weighings, { } on) => $"about {one.Moisture} by its weights up to {DateWords.Plain(on)}",
         (DrynessBasis.Stacked, _) => $"stacked since {DateWords.Plain(one.Board.Drying.Since!.Value)}, {(one.Moisture is { } moisture ? $"by then about {moisture}" : "by then still above 20%")}; a reading would be surer",

@@ -46,6 +46,14 @@ public sealed class DryingCourse
 
     private static readonly (double Quick, double Usual, double Slow) HalvingsUnderRoof = (7, 14, 42);
 
+    /// <summary>A meter is not surer than this many points (common practice, no source).</summary>
+    private const double MeterError = 1;
+
+    private const int LeastDaysBetween = 14;
+
+    /// <summary>A board that dries so many times as fast or as slowly as is likely was not read right.</summary>
+    private const double MostUnlike = 8;
+
     private readonly Func<LocalDate, MoistureContent> air;
     private readonly double toTwenty;
     private readonly double halvingOnTheStack;
@@ -67,8 +75,46 @@ public sealed class DryingCourse
         HalvingDays = factor * Of(HalvingsUnderRoof, pace);
     }
 
+    private DryingCourse(DryingCourse other) => (air, toTwenty, halvingOnTheStack) = (other.air, other.toTwenty, other.halvingOnTheStack);
+
     /// <summary>Days in which what it has more than the air halves, under a roof.</summary>
-    public double HalvingDays { get; }
+    public double HalvingDays { get; private init; }
+
+    /// <summary>
+    /// The same board at the pace that two of its own readings show; null when they do not: less than two weeks apart, not
+    /// falling, or so near the air that the meter's own error would decide.
+    /// </summary>
+    /// <param name="earlier">The earlier moisture.</param>
+    /// <param name="from">Its date.</param>
+    /// <param name="later">The later moisture.</param>
+    /// <param name="to">Its date.</param>
+    public DryingCourse? AsRead(MoistureContent earlier, LocalDate from, MoistureContent later, LocalDate to)
+    {
+        if (to < from.PlusDays(LeastDaysBetween) || earlier.Percent - later.Percent < MeterError || later.Percent < air(to).Percent + MeterError)
+        {
+            return null;
+        }
+
+        var (quick, slow) = (HalvingDays / MostUnlike, HalvingDays * MostUnlike);
+        if (At(quick) > later || At(slow) < later)
+        {
+            return null;
+        }
+
+        while (slow - quick > 0.01)
+        {
+            var middle = (quick + slow) / 2;
+            (quick, slow) = At(middle) < later ? (middle, slow) : (quick, middle);
+        }
+
+        return Paced(quick);
+
+        MoistureContent At(double halving) => Paced(halving).Later(earlier, from, to);
+    }
+
+    /// <summary>The same board when what it has more than the air halves in other days.</summary>
+    /// <param name="halvingDays">Days, above 0.</param>
+    public DryingCourse Paced(double halvingDays) => new(this) { HalvingDays = halvingDays };
 
     /// <summary>Its moisture on a date, when it had some on another, no later.</summary>
     public MoistureContent Later(MoistureContent then, LocalDate on, LocalDate date) => Course(then.Percent, on, HalvingDays).TakeWhile(one => one.On <= date).Last().Moisture;

@@ -37,6 +37,15 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
     /// <summary>Two weights must lie so many days apart to say anything (common practice, no source).</summary>
     public const int DaysBetweenWeights = 7;
 
+    /// <summary>
+    /// A board's own pace, once two readings show it, holds within this much of it either way: a quarter less, half more
+    /// (the meter's error at either reading; from our own reckoning).
+    /// </summary>
+    private static readonly (double Quick, double Slow) OwnPace = (0.75, 1.5);
+
+    /// <summary>Whether its pace is that of its own readings; otherwise that of its like.</summary>
+    public bool IsOwnPace { get; init; }
+
     /// <summary>Whether anything is known of it; otherwise it has to be measured.</summary>
     public bool IsKnown => Basis is DrynessBasis.Reading or DrynessBasis.Weighings or DrynessBasis.Stacked;
 
@@ -50,7 +59,7 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
     /// <summary>Its likely moisture on a date, no sooner than it was last known; as assumed when nothing is known.</summary>
     public MoistureContent ExpectedOn(LocalDate date, YearAir? air, WaitTable waits)
     {
-        var course = CourseOf(Board, air, waits, DryingPace.Usual);
+        var course = OwnOf(Board, CourseOf(Board, air, waits, DryingPace.Usual)) ?? CourseOf(Board, air, waits, DryingPace.Usual);
         return Basis switch
         {
             DrynessBasis.Stacked => course.SinceStacked(Board.Drying.Since!.Value, date) ?? Board.Moisture,
@@ -93,10 +102,18 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
         Dryness Known(DrynessBasis basis, MoistureContent moisture, LocalDate? on)
         {
             var from = on ?? start;
-            var likely = usual.ReadyFrom(moisture, from);
-            return new(board, basis, moisture, on, EquilibriumOf(air, likely ?? start), Course(DryingPace.Quick).ReadyFrom(moisture, from), likely, Course(DryingPace.Slow).ReadyFrom(moisture, from));
+            var own = basis == DrynessBasis.Reading ? OwnOf(board, usual) : null;
+            var likely = (own ?? usual).ReadyFrom(moisture, from);
+            var (quick, slow) = own is null
+                ? (Course(DryingPace.Quick), Course(DryingPace.Slow))
+                : (own.Paced(own.HalvingDays * OwnPace.Quick), own.Paced(own.HalvingDays * OwnPace.Slow));
+            return new(board, basis, moisture, on, EquilibriumOf(air, likely ?? start), quick.ReadyFrom(moisture, from), likely, slow.ReadyFrom(moisture, from)) { IsOwnPace = own is not null };
         }
     }
+
+    /// <summary>The course at the pace of the last two readings with dates; null when there are not two, or they do not show it.</summary>
+    private static DryingCourse? OwnOf(Board board, DryingCourse usual) =>
+        board.Drying.Readings.Where(one => one.On is not null).ToList() is [.., var earlier, var later] ? usual.AsRead(earlier.Moisture, earlier.On!.Value, later.Moisture, later.On!.Value) : null;
 
     /// <summary>
     /// The moisture at the last of two weights a week or more apart: what was lost between them is the part of what is above

@@ -43,24 +43,33 @@ internal sealed class DrynessGate(Draft draft)
     {
         foreach (var (until, tasks) in held)
         {
-            var boards = NamesOf(known.Values.Where(one => ReadyFrom(one.Board) == until));
-            draft.Awaited.Add(new() { Decision = new() { Name = $"{boards} to dry: too wet to be planed", IsDrying = true, Wait = GuessOf(until), Before = [] }, Holds = tasks });
+            var those = known.Values.Where(one => ReadyFrom(one.Board) == until).ToList();
+            var boards = NamesOf(those);
+            draft.Awaited.Add(new()
+            {
+                Decision = new() { Name = $"{boards} to dry: too wet to be planed", IsDrying = true, Asked = those.Min(LastKnown), Wait = GuessOf(those, until), Before = [] },
+                Holds = tasks,
+            });
         }
 
         Warn();
     }
 
-    /// <summary>How long from the start boards dry that are likely to be ready on a date: to the earliest and the latest of them.</summary>
-    private WaitGuess GuessOf(LocalDate until)
+    /// <summary>How long from when they were last known boards dry that are likely to be ready on a date: to the earliest and the latest of them.</summary>
+    private WaitGuess GuessOf(List<Dryness> those, LocalDate until)
     {
-        var (likely, those) = (FromStart(until), known.Values.Where(one => ReadyFrom(one.Board) == until).ToList());
+        var asked = those.Min(LastKnown);
+        var likely = Days(until);
         return new(
-            FromStart(those.Min(one => one.Earliest!.Value)),
+            Days(those.Min(one => one.Earliest!.Value)),
             likely,
-            those.Max(one => one.Latest) is { } latest && those.TrueForAll(one => one.Latest is not null) ? FromStart(latest) : likely * SlowAgainstLikely);
+            those.TrueForAll(one => one.Latest is not null) ? Days(those.Max(one => one.Latest!.Value)) : likely * SlowAgainstLikely);
 
-        Duration FromStart(LocalDate date) => Duration.FromDays(Math.Max(1, Period.DaysBetween(draft.Job.Start, date)));
+        Duration Days(LocalDate date) => Duration.FromDays(Math.Max(1, Period.DaysBetween(asked, date)));
     }
+
+    /// <summary>The date from which the course of a board is reckoned.</summary>
+    private LocalDate LastKnown(Dryness one) => one.Basis == DrynessBasis.Stacked ? one.Board.Drying.Since!.Value : one.On ?? draft.Job.Start;
 
     private Dryness Of(Board board)
     {

@@ -17,7 +17,7 @@ public sealed class DrynessGateTests
         var graph = job.Graph();
         var wait = Assert.Single(graph.Awaited);
 
-        Assert.Equal(Duration.FromDays(Period.DaysBetween(job.Start, ReadyFrom(job))), wait.Wait.Likely);
+        Assert.Equal(Duration.FromDays(Period.DaysBetween(wait.Decision.Asked!.Value, ReadyFrom(job))), wait.Wait.Likely);
         Assert.True(wait.Wait.Low < wait.Wait.Likely && wait.Wait.Likely < wait.Wait.High);
         Assert.Equal(graph.Tasks.Where(task => task.Name.StartsWith("flatten", StringComparison.Ordinal)).Select(task => task.Id).First(), wait.Holds[0]);
         Assert.All(wait.Holds, id => Assert.Equal(Stage.Dimensioning, graph.Tasks[id].Stage));

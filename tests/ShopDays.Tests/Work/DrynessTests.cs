@@ -47,6 +47,34 @@ public sealed class DrynessTests
     }
 
     [Fact]
+    public void Two_readings_show_a_boards_own_pace_and_narrow_the_range() =>
+        Gen.Select(Gen.Double[18, 28], Gen.Double[0.3, 3], Gen.Int[20, 60]).Sample((wet, unlike, days) =>
+        {
+            var board = ABoard(Drying.Unknown);
+            var usual = new DryingCourse(board.Species, board.Thickness, Barn.EquilibriumOn, BuiltIn.Waits, DryingPace.Usual);
+            var (first, last) = (new LocalDate(2026, 11, 1), new LocalDate(2026, 11, 1).PlusDays(days));
+            var its = usual.Paced(usual.HalvingDays * unlike);
+            var later = its.Later(Moist(wet), first, last);
+            if (later.Percent < Of(board).Air.Percent + 1.01 || wet - later.Percent < 1.01)
+            {
+                return;
+            }
+
+            var one = Of(board with { Drying = new Drying { Readings = [new(first, Moist(wet)), new(last, later)] } });
+            Assert.True(one.IsOwnPace);
+            Assert.InRange(Period.DaysBetween(its.ReadyFrom(later, last)!.Value, one.Likely!.Value), -1, 1);
+            Assert.True(one.Earliest <= one.Likely && one.Likely <= one.Latest);
+        });
+
+    [Fact]
+    public void Readings_that_do_not_fall_or_lie_too_near_show_no_pace()
+    {
+        Assert.False(Of(new Drying { Readings = [new(new(2026, 11, 1), Moist(20)), new(new(2026, 12, 1), Moist(20))] }).IsOwnPace);
+        Assert.False(Of(new Drying { Readings = [new(new(2026, 11, 1), Moist(24)), new(new(2026, 11, 10), Moist(20))] }).IsOwnPace);
+        Assert.False(Of(new Drying { Readings = [new(new(2026, 11, 1), Moist(60)), new(new(2026, 11, 15), Moist(13))] }).IsOwnPace);
+    }
+
+    [Fact]
     public void A_reading_without_a_date_counts_from_the_start_of_the_work()
     {
         var one = Of(new Drying { Readings = [new(null, Moist(18))] });
