@@ -36,6 +36,14 @@ internal static class AwaitedWords
             : $"{Capital(Late(wait.Awaited!.One.Decision, wait.Awaited.DaysLate))}{(order is null ? "" : $", for {order}")}: nine in ten would have come by {DateWords.Of(wait.Awaited.Late.Date)}. When it comes, write 'arrived' with its date into the job file."),
     ];
 
+    /// <summary>What is awaited, and by how much it is late: <c>the client's word: client agrees, 3 days late</c>.</summary>
+    public static string WithLateness(Awaited one, Instant now, DateTimeZone zone)
+    {
+        var asked = one.Decision.Asked is { } date ? zone.AtStartOfDay(date) : one.Since?.InZone(zone);
+        var late = asked is { } since ? Awaited.DaysLate(one.Decision, since, now) : 0;
+        return one.Decision.What + (late == 0 ? "" : $", {CountWords.Of(late, "day")} late");
+    }
+
     /// <summary>What is awaited of an order, in a few words: <c>the client's word: client agrees, since Mon 1 Mar, likely until Sat 6 Mar</c>.</summary>
     public static string InShort(PlannedWait wait, LocalDate today)
     {

@@ -57,7 +57,7 @@ internal sealed record MovedRow(FinishMove Move, string What)
         MoveCause.Took => $"what is done went faster, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), marks)}",
         MoveCause.ToCome when move.Work >= WorkTime.Zero => $"what is to come is expected to take longer by what was learned, {HourWords.Signed(move.Work)}",
         MoveCause.ToCome => $"what is to come is expected to go faster by what was learned, {HourWords.Signed(move.Work)}",
-        MoveCause.Awaited => $"word, money or goods from others came otherwise than was likely{(progress.Left.Graph.Awaited.Count == 0 ? "" : $"; still awaited: {CountWords.Names([.. progress.Left.Graph.Awaited.Select(one => one.Decision.What)], MostNamed)}")}",
+        MoveCause.Awaited => $"word, money or goods from others came otherwise than was likely{StillAwaited(progress.Left, zone)}",
         MoveCause.Order => "work in another order than planned, and what the ends of sessions round up or down",
         MoveCause.Sessions when move.Work >= WorkTime.Zero => $"sessions that went by: {HourWords.Of(move.Work)} of the work that was planned by now is not done",
         MoveCause.Sessions => $"work done ahead of its sessions: {HourWords.Of(move.Work * -1)}",
@@ -68,6 +68,12 @@ internal sealed record MovedRow(FinishMove Move, string What)
         MoveCause.Certainty => "times to come are more certain than they were: fewer days are kept for bad luck",
         _ => throw new UnreachableException(),
     };
+
+    private static string StillAwaited(RemainingWork left, DateTimeZone zone)
+    {
+        string[] all = [.. left.Graph.Awaited.Select(one => AwaitedWords.WithLateness(one, left.UnderWay.Known ?? left.UnderWay.From, zone))];
+        return all.Length == 0 ? "" : $"; still awaited: {string.Join("; ", all.Take(MostNamed))}{(all.Length > MostNamed ? $"; and {CountWords.Number(all.Length - MostNamed)} more" : "")}";
+    }
 
     private static IEnumerable<TaskChange> Begun(JobProgress progress) => progress.Changes.Where(one => one is { Kind: ChangeKind.SameTask, State: not TaskState.ToDo });
 

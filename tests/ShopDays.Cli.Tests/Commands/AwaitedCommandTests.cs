@@ -73,6 +73,14 @@ public sealed class AwaitedCommandTests
     }
 
     [Fact]
+    public void What_moved_the_finish_names_the_word_and_by_how_much_it_is_late()
+    {
+        using var folder = Tray();
+        var progress = OnOneLine(Typed.At(Instant.FromUtc(2027, 3, 16, 7, 0), "progress", folder.File("jobs", "tray.yaml"), "--effort", "quick", "--schedules", "300").Out);
+        Assert.Contains("days later word, money or goods from others came otherwise than was likely; still awaited: the client's word: client agrees, 3 days late; the dealer's delivery: varnish, 4 days late", progress, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_word_that_is_late_before_the_job_begins_is_named_too()
     {
         using var folder = Tray(Decisions.Replace("asked: 2027-03-01", "asked: 2027-02-01", StringComparison.Ordinal));

@@ -199,6 +199,25 @@ public sealed class AwaitedTests
             },
             iter: 60);
 
+    // Each order's waits keep their places, whichever orders share the shop and whether the last gives way.
+    [Fact]
+    public void Orders_that_share_a_shop_wait_each_for_its_own() =>
+        Gen.Select(Gen.Int[0, 9], Gen.Int[0, 9], Gen.Bool).Sample(
+            (one, other, givesWay) =>
+            {
+                var (first, second) = (Drawing(WaitGuess.About(Duration.FromDays(one)), asked: AJob.Monday), Drawing(WaitGuess.About(Duration.FromDays(other)), after: ["draw"]));
+                var request = first.Request() with { Orders = [first.Order() with { Name = "first" }, second.Order() with { Name = "second", GivesWay = givesWay }] };
+                var plan = Assert.IsType<PlanAnswer.Planned>(PlanMaker.Plan(request)).Plan;
+                Assert.Equal(["first", "second"], plan.Waits.Select(wait => wait.Order).Order());
+                foreach (var wait in plan.Waits)
+                {
+                    var held = plan.Sessions.SelectMany(session => session.Work).Single(work => work.Order == wait.Order && work.Task.Name == "chalk out");
+                    Assert.True(held.Start.ToInstant() >= wait.End.ToInstant());
+                    Assert.Equal(wait.Order == "first" ? one : other, (int)(wait.End - wait.Start).TotalDays);
+                }
+            },
+            iter: 30);
+
     private static AJob Drawing(WaitGuess? guess = null, LocalDate? asked = null, string[]? after = null, LocalDate? arrived = null) =>
         new AJob().Task("draw", 30).Task("chalk out", 30).Awaiting("client agrees", guess ?? Guess, after, asked, arrived, "chalk out");
 
