@@ -34,8 +34,8 @@ internal sealed class AwaitedTime
             return;
         }
 
-        // Of the time before what is known now, it is known that nothing came.
-        var known = order.KnownUntil ?? asked.ToInstant();
+        // Of the time before what is known now, it is known that nothing came; but a board that dries tells nobody.
+        var known = one.Decision.IsDrying ? asked.ToInstant() : order.KnownUntil ?? asked.ToInstant();
         gone = Duration.Max(Duration.Zero, known - asked.ToInstant());
         counted = asked.ToInstant() + gone;
         Begin = Math.Max(first, hours.MinuteUpTo(asked.ToInstant()));
