@@ -56,6 +56,7 @@ public sealed record JobEstimate
             : new(tasks[0].Name, "guess", tasks.Count, "task", tasks.Count, time);
     }
 
+    // What was asked for on a date, or dries since one, runs beside whatever the job does: how much of it is left the plan tells.
     private static Duration WaitsOf(TaskGraph graph) =>
         graph.Precedences
             .Where(one => one.Wait is not null)
@@ -63,6 +64,6 @@ public sealed record JobEstimate
             .Concat(graph.ClosingWaits.Select(one => (Before: one.After, one.Wait)))
             .Distinct()
             .Select(one => one.Wait.Duration)
-            .Concat(graph.Awaited.Where(one => !one.HasCome).Select(one => one.Wait.Likely))
+            .Concat(graph.Awaited.Where(one => one is { HasCome: false, Decision.Asked: null }).Select(one => one.Wait.Likely))
             .Aggregate(Duration.Zero, (sum, one) => sum + one);
 }

@@ -35,16 +35,12 @@ internal static class CalendarPages
         yield return new Paragraph("Grey dates are closed. Numbers on the waits are those of the list of waits.", TypeScale.Small);
     }
 
-    // From the job's start, or the first work, to whatever ends last; of the rest of a job, from the date that it is planned from.
+    // From the job's start, or the first work, to whatever ends last; of the rest of a job, from the date that it is planned
+    // from. What others owe, or dries, may run since long before: that is on the list of waits.
     private static List<LocalDate> DatesOf(PlanPaper plan)
     {
-        LocalDate[] all =
-        [
-            plan.Job.Start,
-            plan.Plan.Finish.Date,
-            .. plan.Plan.Sessions.Select(session => session.Session.Date),
-            .. plan.Plan.Waits.SelectMany(wait => (IEnumerable<LocalDate>)[wait.Start.Date, wait.End.Date]),
-        ];
-        return [.. new DateInterval(plan.Rest?.From.Date ?? all.Min(), all.Max())];
+        LocalDate[] worked = [plan.Job.Start, .. plan.Plan.Sessions.Select(session => session.Session.Date)];
+        LocalDate[] ends = [.. worked, plan.Plan.Finish.Date, .. plan.Plan.Waits.Select(wait => wait.End.Date)];
+        return [.. new DateInterval(plan.Rest?.From.Date ?? worked.Min(), ends.Max())];
     }
 }
