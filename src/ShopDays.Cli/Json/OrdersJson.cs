@@ -104,6 +104,7 @@ internal static class OrdersJson
             Start = JsonAnswer.Time(wait.Start),
             End = JsonAnswer.Time(wait.End),
             wait.Reason,
+            Nights = NightsJson.Of(wait.Slowed),
         }),
     };
 }

@@ -43,6 +43,7 @@ internal static class PlanJson
             Start = JsonAnswer.Time(wait.Start),
             End = JsonAnswer.Time(wait.End),
             wait.Reason,
+            Nights = NightsJson.Of(wait.Slowed),
         }),
         Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share }),
         SessionsAtRisk = SessionAtRiskJson.Of(answer.Forecast),

@@ -75,6 +75,7 @@ internal static class CheckPrint
         DrynessPrint.Print(screen, read);
         DrynessPrint.Print(screen, read.Job, Movement.Of(read.Job, null, read.Waits), format);
         PrintClamps(screen, read);
+        PrintNights(screen, read);
         PlanPrint.PrintUnused(screen, [.. UnusedWords.OfYear(read).Select(span => UnusedWords.Of(span, read.Shop))]);
 
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
@@ -108,6 +109,21 @@ internal static class CheckPrint
             screen.Out.WriteLine();
             screen.Wrapped(FormattableString.Invariant(
                 $"Too few clamps: {glueUp.Name} takes {missing.Needed} of {read.Located.Format.Write(missing.Reach)} or longer, and the shop owns {missing.Owned}."));
+        }
+    }
+
+    /// <summary>What the shop's nights mean for glue-ups and finishes; nothing in a heated shop.</summary>
+    private static void PrintNights(Screen screen, ShopAndJob read)
+    {
+        var remarks = NightRemarks.Of(read.Job, read.Waits, read.Shop.Limits.Nights);
+        if (remarks.Count > 0)
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine("The nights in the shop:");
+            foreach (var said in RemarkGroups.Said(remarks))
+            {
+                screen.Wrapped($"- {said}", indent: 2);
+            }
         }
     }
 

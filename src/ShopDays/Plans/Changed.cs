@@ -15,9 +15,9 @@ internal static class Changed
     /// <summary>With other caps on heavy work.</summary>
     public static ScheduleProblem HeavyPerDay(ScheduleProblem problem, HeavyCaps caps) => Of(problem, problem.Tasks, problem.Precedences, caps);
 
-    /// <summary>With other waits.</summary>
+    /// <summary>With other waits; what sets takes its time only where its wait stays as it is.</summary>
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
-        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Days = 0 })], problem.HeavyPerDay);
+        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Days = 0, Sets = lag(one) == one.Lag && one.Lag > 0 ? one.Sets : CompiledNights.Nothing })], problem.HeavyPerDay);
 
     /// <summary>With other dates or weights of its orders.</summary>
     public static ScheduleProblem Orders(ScheduleProblem problem, Func<CompiledOrder, int, CompiledOrder> change) => new(
@@ -29,8 +29,9 @@ internal static class Changed
         problem.Changeover,
         problem.Standing,
         [.. problem.Orders.Select(change)],
-        problem.Clock);
+        problem.Clock,
+        problem.Nights);
 
     private static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, HeavyCaps heavyPerDay) =>
-        new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock);
+        new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock, problem.Nights);
 }

@@ -33,7 +33,7 @@ internal static class LeastSession
     {
         var hours = new CompiledCalendar([.. Enumerable.Range(0, DaysTried).Select(day => new OpenStretch(day * Day, (day * Day) + minutes, day))], []);
         var other = new ScheduleProblem(
-            [.. problem.Tasks.Select(task => task with { NotBefore = 0, StartBy = CompiledCalendar.Never })],
+            [.. problem.Tasks.Select(task => task with { NotBefore = 0, StartBy = CompiledCalendar.Never, TooCold = CompiledNights.Nothing })],
             problem.Precedences,
             [.. problem.Workers.Select(_ => hours)],
             problem.Capacities,
@@ -41,7 +41,8 @@ internal static class LeastSession
             problem.Changeover,
             null,
             problem.Orders,
-            problem.Clock);
+            problem.Clock,
+            problem.Nights);
         return new ScheduleGenerator(other).Generate([block], other.Minutes.AsSpan(), new(other.Tasks.Length, other.Orders.Length));
     }
 }

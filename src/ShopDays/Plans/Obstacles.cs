@@ -16,7 +16,7 @@ internal static class Obstacles
             return [ShutShop.Of(request)];
         }
 
-        return [.. request.Orders.SelectMany(order => order.Graph.Tasks).SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, request.Limits, request.Lengths)).Concat(Floor(task, request.Limits, request.Lengths.IsInInches)))];
+        return [.. request.Orders.SelectMany(order => order.Graph.Tasks).SelectMany(task => Crew(task, request.Calendars.Count).Concat(Clamps(task, request.Limits, request.Lengths)).Concat(Floor(task, request.Limits, request.Lengths.IsInInches)).Concat(ColdNights.Always(task)))];
     }
 
     /// <summary>What does not fit into any session of a year.</summary>
@@ -25,7 +25,7 @@ internal static class Obstacles
         var longest = new LongestStretches(problem);
         var work = new WorkInHand(request.Orders);
         List<Unplannable> found = [.. work.Tasks.SelectMany((one, number) => Fit(one.Task, problem.Tasks[number], problem.HeavyPerDay.OfCrew(problem.Tasks[number].Crew), longest))];
-        return found.Count > 0 ? found : [.. Together(work, problem), .. new AppointedTasks(request, hours, problem).WithoutSession()];
+        return found.Count > 0 ? found : [.. Together(work, problem), .. ColdNights.WithoutSession(work, problem), .. new AppointedTasks(request, hours, problem).WithoutSession()];
     }
 
     private static IEnumerable<Unplannable> Crew(ShopTask task, int workers)
@@ -96,7 +96,7 @@ internal static class Obstacles
         var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);
         for (var block = 0; block < problem.Blocks; block++)
         {
-            if (problem.Members(block).Length < 2 || generator.Generate([block], problem.Minutes.AsSpan(), schedule))
+            if (problem.Members(block).Length < 2 || ColdNights.Bar(problem, block) || generator.Generate([block], problem.Minutes.AsSpan(), schedule))
             {
                 continue;
             }

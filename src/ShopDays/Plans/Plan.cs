@@ -84,7 +84,11 @@ public sealed record PlannedWork
 /// <param name="Start">When it begins.</param>
 /// <param name="End">When it is over; what it holds back may begin later still.</param>
 /// <param name="Reason">Why.</param>
-public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason);
+public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason)
+{
+    /// <summary>What the shop's nights make of it; null where they change nothing.</summary>
+    public SlowedWait? Slowed { get; init; }
+}
 
 /// <summary>When no plan could be finished before.</summary>
 /// <param name="At">When.</param>

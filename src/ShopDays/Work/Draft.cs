@@ -38,6 +38,12 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     /// <summary>The task of each free task that is written already.</summary>
     public Dictionary<string, int> FreeTasks { get; } = new(StringComparer.OrdinalIgnoreCase);
 
+    /// <summary>A glue in the shop's nights; null in a heated shop.</summary>
+    public Setting? SettingOf(Adhesive glue) => Limits.Nights is { } nights ? Setting.Of(glue, Waits, nights) : null;
+
+    /// <summary>A coat in the shop's nights; null in a heated shop.</summary>
+    public Setting? SettingOf(Finish finish) => Limits.Nights is { } nights ? Setting.Of(finish, Waits, nights) : null;
+
     public TaskTiming.ByOperation TimingOf(TaskSketch sketch)
     {
         var operation = Operations[sketch.Operation];
@@ -93,6 +99,8 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             IsNoisy = method.IsNoisy,
             IsDusty = timing.Operation.IsDustyBy(method),
             DustFreeAfter = sketch.DustFreeAfter,
+            Sets = sketch.Sets,
+            SetsFor = sketch.SetsFor,
             IsSplittable = method.IsSplittable,
             LeastUseful = method.LeastUseful,
             Crew = Math.Max(method.Crew, sketch.Crew),
@@ -100,8 +108,15 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Floor = sketch.Floor,
             Lift = sketch.Lift,
             Cautions = [.. cautions.Distinct(StringComparer.Ordinal)],
-            Note = sketch.Note,
+            Note = NoteOf(sketch),
         });
+    }
+
+    private static string NoteOf(TaskSketch sketch)
+    {
+        List<int> inRoom = [.. ShopNights.AllMonths.Where(month => sketch.Sets?.Nights.IsWarmRoomUsed(month) == true)];
+        var room = inRoom.Count == 0 ? "" : inRoom.Count == ShopNights.AllMonths.Count ? "overnight in the warm room" : $"overnight in the warm room in {MonthText.Runs(inRoom)}";
+        return string.Join("; ", new[] { room, sketch.Note }.Where(text => text.Length > 0));
     }
 
     /// <summary>Writes down a task made by hand; its id.</summary>

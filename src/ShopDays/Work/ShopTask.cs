@@ -116,6 +116,12 @@ public sealed record ShopTask
     /// <summary>How long after its end dusty work stays away, in clock time; zero for all but coats of finish.</summary>
     public Duration DustFreeAfter { get; init; }
 
+    /// <summary>The glue or coat that sets after it, in a shop with nights of its own; null for all other tasks, and in a heated shop.</summary>
+    public Setting? Sets { get; init; }
+
+    /// <summary>How long after its end it must not get too cold for what sets, at 20 degrees C; where it is colder, accordingly longer.</summary>
+    public Duration SetsFor { get; init; }
+
     /// <summary>Whether it may go on in a later session; otherwise it ends in the session in which it begins.</summary>
     public bool IsSplittable { get; init; }
 
@@ -151,7 +157,7 @@ public sealed record ShopTask
 }
 
 /// <summary>A wait in clock time, nights included.</summary>
-/// <param name="Duration">How long, zero or more.</param>
+/// <param name="Duration">How long, zero or more; of glue and coats at 20 degrees C.</param>
 /// <param name="Reason">Why, for example <c>liquid hide glue sets in the clamps</c>.</param>
 /// <param name="HoldsClamps">Whether the clamps of the task before it stay on.</param>
 /// <param name="HoldsBench">Whether a bench stays taken.</param>
@@ -161,6 +167,9 @@ public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = f
     /// <summary>Whether whole days of it are days of the calendar, also over a change of clocks: people count so, glue does not.</summary>
     public bool IsPeoples { get; init; }
 
+    /// <summary>The glue or coat whose setting is waited for, in a shop with nights of its own: the wait is then longer the colder they are. Null for all other waits, and in a heated shop.</summary>
+    public Setting? Sets { get; init; }
+
     /// <summary>The days of the calendar that it lasts; 0 for one that is counted in hours.</summary>
     public int CalendarDays => IsPeoples && Duration == Duration.FromDays(Duration.Days) ? Duration.Days : 0;
 
@@ -168,7 +177,11 @@ public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = f
     /// <param name="start">When it begins.</param>
     public ZonedDateTime EndFrom(ZonedDateTime start) => CalendarDays > 0
         ? start.Zone.AtLeniently(start.LocalDateTime.PlusDays(CalendarDays))
-        : start + Duration;
+        : Sets?.EndFrom(start, Duration) ?? start + Duration;
+
+    /// <summary>What the nights make of it; null where they change nothing.</summary>
+    /// <param name="start">When it begins.</param>
+    public SlowedWait? SlowedFrom(ZonedDateTime start) => Sets is { } setting && Duration > Duration.Zero ? SlowedWait.Of(setting, start, Duration) : null;
 }
 
 /// <summary>One task must come before another.</summary>

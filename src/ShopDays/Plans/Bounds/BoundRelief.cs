@@ -50,7 +50,10 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
             // A date of its own is not a wait; what is waited for from the beginning is.
             NotBefore = task.NotBefore > Openings[number] ? task.NotBefore : Begins[number],
             WaitAtEnd = 0,
-            Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = 0, MinutesBefore = 0 })],
+            SetsAtEnd = CompiledNights.Nothing,
+            DriesAfter = CompiledNights.Nothing,
+            TooCold = CompiledNights.Nothing,
+            Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = 0, MinutesBefore = 0, Sets = CompiledNights.Nothing })],
         });
         return this with { Problem = problem, Openings = Begins };
     }

@@ -101,7 +101,7 @@ internal readonly record struct LoneTask
     {
         foreach (var one in problem.Before(task))
         {
-            if (one.Days != 0)
+            if (!one.IsEven)
             {
                 return false;
             }

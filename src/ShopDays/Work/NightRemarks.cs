@@ -1,0 +1,100 @@
+using NodaTime;
+using ShopDays.Measures;
+using ShopDays.Parts;
+
+namespace ShopDays.Work;
+
+/// <summary>What to know of glue and coats in a shop with nights of its own: when it is too cold for them, how slow they are, what damp does.</summary>
+public static class NightRemarks
+{
+    private const int MostNamed = 3;
+
+    /// <summary>Less than this many times as long is not worth a word.</summary>
+    private const double Slow = 1.05;
+
+    /// <summary>The remarks on a job's glue-ups and finishes; none in a heated shop. Names that are not in the table are left out.</summary>
+    public static IReadOnlyList<Remark> Of(Job job, WaitTable waits, ShopNights? nights)
+    {
+        if (nights is null)
+        {
+            return [];
+        }
+
+        var glued = job.GlueUps.SelectMany(one => waits.TryFindAdhesive(one.Adhesive, out var glue) ? [(Setting.Of(glue, waits, nights), one.Name)] : Array.Empty<(Setting, string)>());
+        var coated = job.Finishes.SelectMany(one => waits.TryFindFinish(one.Finish, out var finish) ? [(Setting.Of(finish, waits, nights), string.Join(", ", one.On))] : Array.Empty<(Setting, string)>());
+        return Of(glued.Concat(coated), job.Start);
+    }
+
+    /// <summary>Writes down the remarks on all tasks after which something sets.</summary>
+    internal static void Add(Draft draft) =>
+        draft.Remarks.AddRange(Of(draft.Tasks.Where(task => task.Sets is not null).Select(task => (task.Sets!, string.Join(", ", task.Parts))), draft.Job.Start));
+
+    /// <summary>What would help where it is too cold: a warm room, or something that bears the cold.</summary>
+    /// <param name="setting">What sets.</param>
+    /// <param name="lies">How cold it is where the work lies.</param>
+    internal static string Cure(Setting setting, Temperature lies)
+    {
+        var room = $"a warm room with {setting.Least} or more for the nights";
+        return setting.Others.Where(other => other.Least <= lies).Select(other => other.Name).FirstOrDefault() is { } other
+            ? $"{room}, or '{other}', which sets at {lies} too"
+            : $"{room}; no {(setting.IsGlue ? "glue" : "finish of its kind")} known here sets at {lies}";
+    }
+
+    private static List<Remark> Of(IEnumerable<(Setting Setting, string Name)> all, LocalDate start) =>
+        [.. all.GroupBy(one => one.Setting.Name, StringComparer.Ordinal).SelectMany(same => Of(same.First().Setting, [.. same.Select(one => one.Name).Distinct(StringComparer.Ordinal)], start))];
+
+    private static IEnumerable<Remark> Of(Setting setting, IReadOnlyList<string> names, LocalDate start)
+    {
+        var nights = setting.Nights;
+        var about = string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? FormattableString.Invariant($" and {names.Count - MostNamed} more") : "");
+        var barred = setting.BarredMonths;
+        if (barred.Count > 0)
+        {
+            var lies = nights.WhereWorkLies(nights.ColdestMonth);
+            var later = barred.Count == ShopNights.AllMonths.Count ? "" : $"; or work that comes to it in {MonthText.Of(AfterTheCold(barred, start.Month))}";
+            yield return new(
+                RemarkKind.Nights,
+                about,
+                $"{about}: too cold for {setting.Name} in {MonthText.Runs(barred)}: it needs {setting.Least} until it has set, and the nights have {lies} at the coldest; it is not planned then",
+                Cure(setting, lies) + later);
+        }
+
+        List<int> open = [.. ShopNights.AllMonths.Except(barred)];
+        if (open.Count > 0 && open.Max(setting.FactorIn) is >= Slow and var most)
+        {
+            var slowest = open.MaxBy(setting.FactorIn);
+            List<int> inRoom = [.. open.Where(nights.IsWarmRoomUsed)];
+            var where = inRoom.Count > 0 ? $"; it spends the nights of {MonthText.Runs(inRoom)} in the warm room" : "";
+            yield return new(
+                RemarkKind.Nights,
+                about,
+                FormattableString.Invariant($"{about}: {setting.Name} takes up to {most:0.0} times as long as at 20 °C ({MonthText.Of(slowest)}, {nights.WhereWorkLies(slowest)}){where}"),
+                "the waits are reckoned so; what the tin says goes before them");
+        }
+
+        if (setting.MayBloom)
+        {
+            yield return new(
+                RemarkKind.Nights,
+                about,
+                FormattableString.Invariant($"{about}: {setting.Name} may turn white, the nights have {nights.Humidity!.Value.Value:0} % humidity"),
+                "coat on a dry morning, or where the air is dry until it has hardened");
+        }
+    }
+
+    /// <summary>The first month after the cold that is on at a time, or that comes next.</summary>
+    private static int AfterTheCold(IReadOnlyList<int> barred, int month)
+    {
+        while (!barred.Contains(month))
+        {
+            month = MonthText.After(month);
+        }
+
+        while (barred.Contains(month))
+        {
+            month = MonthText.After(month);
+        }
+
+        return month;
+    }
+}
