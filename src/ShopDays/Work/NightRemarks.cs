@@ -7,10 +7,13 @@ namespace ShopDays.Work;
 /// <summary>What to know of glue and coats in a shop with nights of its own: when it is too cold for them, how slow they are, what damp does.</summary>
 public static class NightRemarks
 {
-    private const int MostNamed = 3;
+    private const int MostNamed = 6;
 
     /// <summary>Less than this many times as long is not worth a word.</summary>
     private const double Slow = 1.05;
+
+    /// <summary>More than this share of its time to be closed in is not worth a word.</summary>
+    private const double Short = 0.9;
 
     /// <summary>The remarks on a job's glue-ups and finishes; none in a heated shop. Names that are not in the table are left out.</summary>
     public static IReadOnlyList<Remark> Of(Job job, WaitTable waits, ShopNights? nights)
@@ -35,9 +38,13 @@ public static class NightRemarks
     internal static string Cure(Setting setting, Temperature lies)
     {
         var room = $"a warm room with {setting.Least} or more for the nights";
-        return setting.Others.Where(other => other.Least <= lies).Select(other => other.Name).FirstOrDefault() is { } other
-            ? $"{room}, or '{other}', which sets at {lies} too"
-            : $"{room}; no {(setting.IsGlue ? "glue" : "finish of its kind")} known here sets at {lies}";
+        if (setting.Others.Count == 0 || setting.Others[0].Least >= setting.Least)
+        {
+            return room;
+        }
+
+        var (name, least) = setting.Others[0];
+        return least <= lies ? $"{room}, or '{name}', which sets at {lies} too" : $"{room}, or '{name}', which needs only {least}";
     }
 
     private static List<Remark> Of(IEnumerable<(Setting Setting, string Name)> all, LocalDate start) =>
@@ -51,7 +58,7 @@ public static class NightRemarks
         if (barred.Count > 0)
         {
             var lies = nights.WhereWorkLies(nights.ColdestMonth);
-            var later = barred.Count == ShopNights.AllMonths.Count ? "" : $"; or work that comes to it in {MonthText.Of(AfterTheCold(barred, start.Month))}";
+            var later = barred.Count == ShopNights.AllMonths.Count ? "" : $", or work that comes to it in {MonthText.Of(AfterTheCold(barred, start.Month))}";
             yield return new(
                 RemarkKind.Nights,
                 about,
@@ -70,6 +77,15 @@ public static class NightRemarks
                 about,
                 FormattableString.Invariant($"{about}: {setting.Name} takes up to {most:0.0} times as long as at 20 °C ({MonthText.Of(slowest)}, {nights.WhereWorkLies(slowest)}){where}"),
                 "the waits are reckoned so; what the tin says goes before them");
+        }
+
+        if (setting.IsGlue && setting.AssemblyTimeIn(nights.WarmestMonth) is var least && least < setting.AssemblyTime * Short)
+        {
+            yield return new(
+                RemarkKind.Nights,
+                about,
+                FormattableString.Invariant($"{about}: {setting.Name} leaves {least.Minutes:0.#} min instead of {setting.AssemblyTime.Minutes:0.#} at {nights.InShop(nights.WarmestMonth)}, which {MonthText.Of(nights.WarmestMonth)} has even at night"),
+                "glue up in the cool of the morning, in stages, or with a slower glue");
         }
 
         if (setting.MayBloom)

@@ -17,6 +17,9 @@ public sealed record Setting
     /// <summary>By how many degrees colder a glue takes twice as long (common practice, no source).</summary>
     private const double GlueDoubles = 10;
 
+    /// <summary>By how many degrees warmer a glue leaves half the time to spread and close (common practice, no source).</summary>
+    private const double OpenTimeHalves = 10;
+
     /// <summary>By how many degrees colder a coat takes twice as long: at 12 degrees C (common practice, no source).</summary>
     private const double CoatDoubles = 8;
 
@@ -52,6 +55,9 @@ public sealed record Setting
     /// <summary>Whether it is glue; a coat otherwise.</summary>
     public required bool IsGlue { get; init; }
 
+    /// <summary>Of glue, from spreading to full pressure at 20 degrees C.</summary>
+    public WorkTime AssemblyTime { get; init; }
+
     /// <summary>Whether damp air makes it slow: oil and varnish.</summary>
     public bool IsSlowInDamp { get; init; }
 
@@ -79,6 +85,7 @@ public sealed record Setting
         Nights = nights,
         Least = Temperature.FromCelsius(glue.LeastTemperature),
         IsGlue = true,
+        AssemblyTime = glue.AssemblyTime,
         Others = [.. waits.Adhesives.Where(other => other != glue).OrderBy(other => other.LeastTemperature).Select(other => (other.Name, Temperature.FromCelsius(other.LeastTemperature)))],
     };
 
@@ -110,6 +117,9 @@ public sealed record Setting
         var isDry = Nights.Humidity?.Value <= Dry;
         return degrees >= Warm && isDry ? InWarmth : Math.Pow(2, colder / CoatDoubles) * (IsSlowInDamp && IsDampIn(month) ? InDamp : 1);
     }
+
+    /// <summary>Of glue, from spreading to full pressure in a month: shorter where even the nights are warmer than the tables; never longer, since a shop is warmer while it is worked in.</summary>
+    public WorkTime AssemblyTimeIn(int month) => AssemblyTime * Math.Pow(2, -Math.Max(0, Nights.InShop(month).Celsius - Tabled) / OpenTimeHalves);
 
     /// <summary>When it is over what takes some time in the tables; whole minutes, rounded up. Each part of it is as slow as the month that it falls in.</summary>
     /// <param name="start">When it begins.</param>

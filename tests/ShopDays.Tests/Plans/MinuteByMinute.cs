@@ -116,7 +116,7 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
     }
 
     private int ReadyAfter(CompiledPrecedence one) => one.Days == 0
-        ? placed[one.Before]!.End + one.Lag
+        ? problem.Nights.EndOf(placed[one.Before]!.End, one.Lag, one.Sets)
         : problem.Clock.DaysAfter(placed[one.Before]!.End, one.Days);
 
     /// <summary>The end of the session in which a task ends, of a crew's sessions the first.</summary>
