@@ -67,16 +67,25 @@ public static class NightRemarks
         }
 
         List<int> open = [.. ShopNights.AllMonths.Except(barred)];
+        List<int> inRoom = [.. open.Where(nights.IsWarmRoomUsed)];
         if (open.Count > 0 && open.Max(setting.FactorIn) is >= Slow and var most)
         {
             var slowest = open.MaxBy(setting.FactorIn);
-            List<int> inRoom = [.. open.Where(nights.IsWarmRoomUsed)];
             var where = inRoom.Count > 0 ? $"; it spends the nights of {MonthText.Runs(inRoom)} in the warm room" : "";
             yield return new(
                 RemarkKind.Nights,
                 about,
                 FormattableString.Invariant($"{about}: {setting.Name} takes up to {most:0.0} times as long as at 20 °C ({MonthText.Of(slowest)}, {nights.WhereWorkLies(slowest)}){where}"),
                 "the waits are reckoned so; what the tin says goes before them");
+        }
+
+        if (!setting.IsGlue && inRoom.Count > 0)
+        {
+            yield return new(
+                RemarkKind.Nights,
+                about,
+                $"{about}: {setting.Name} dries in the warm room",
+                "no flame and no glowing heater near a wet coat, and moving air, by day and by night");
         }
 
         if (setting.IsGlue && setting.AssemblyTimeIn(nights.WarmestMonth) is var least && least < setting.AssemblyTime * Short)

@@ -88,7 +88,7 @@ public sealed class SettingTests
     {
         var nights = new ShopNights(Temperature.FromCelsius(19), new Dictionary<int, Temperature> { [1] = Temperature.FromCelsius(6) }, WarmRoom: Temperature.FromCelsius(18));
         var graph = AJob.Chest().Graph(AJob.Shop with { Nights = nights });
-        Assert.All(graph.Of("glue-up"), task => Assert.StartsWith("overnight in the warm room in January; ", task.Note, StringComparison.Ordinal));
+        Assert.All(graph.Of("glue-up"), task => Assert.StartsWith("overnight in the warm room (January); ", task.Note, StringComparison.Ordinal));
         Assert.DoesNotContain(graph.Tasks, task => task.Sets is null && task.Note.Contains("warm room", StringComparison.Ordinal));
     }
 

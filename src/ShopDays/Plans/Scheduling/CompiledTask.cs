@@ -94,5 +94,5 @@ internal readonly record struct Hold(int First, int Last, int Count, int Minutes
 internal readonly record struct CompiledPrecedence(int Before, int After, int Lag = 0, bool SameSession = false, int Days = 0, int Sets = CompiledNights.Nothing)
 {
     /// <summary>Whether the lag is the same whenever the earlier ends.</summary>
-    public bool IsEven => Days == 0 && Sets == CompiledNights.Nothing;
+    public bool IsEven => (Days | Sets) == 0;
 }
