@@ -7,13 +7,11 @@ namespace ShopDays.Cli.Files;
 /// <summary>Reads the air that timber lies in.</summary>
 internal static class AirReader
 {
-    private static readonly (string Name, int Month)[] Months =
-    [
-        ("january", 1), ("february", 2), ("march", 3), ("april", 4), ("may", 5), ("june", 6),
-        ("july", 7), ("august", 8), ("september", 9), ("october", 10), ("november", 11), ("december", 12),
-    ];
+    /// <summary>The months by their names in a file.</summary>
+    public static IReadOnlyList<(string Name, int Month)> Months { get; } = [.. MonthText.Names.Select((name, at) => (name.ToLowerInvariant(), at + 1))];
 
-    private static readonly ValueReader<Percent> Humidity = (node, reading) => Values.Percentage(node, reading).Unless(reading.Findings, percent => percent.Value > 100
+    /// <summary>The relative humidity of air.</summary>
+    public static ValueReader<Percent> Humidity { get; } = (node, reading) => Values.Percentage(node, reading).Unless(reading.Findings, percent => percent.Value > 100
         ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the humidity of air", "0% to 100%")
         : null);
 

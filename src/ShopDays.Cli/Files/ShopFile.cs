@@ -70,7 +70,7 @@ internal static class ShopFile
             Quiet = new(ReadOnes(quiet)),
             Overhead = shop.Inner("overhead", "the overhead", ReadOverhead) ?? Overhead.None,
             LeastSession = shop.Optional("least-session", ShopSections.SomeTime("the least session"), WorkTime.FromMinutes(45)),
-            Limits = ShopSections.Limits(shop, workers),
+            Limits = ShopSections.Limits(shop, workers) with { Nights = shop.Inner("nights", "the climate at night", NightsReader.Read) },
             Workers = workers,
             Money = shop.Inner("money", "the money", ShopSections.Money),
             Learning = shop.Inner("learning", "the learning", ShopSections.Learning) ?? new(null),

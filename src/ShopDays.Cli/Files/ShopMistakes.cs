@@ -49,6 +49,9 @@ internal static class ShopMistakes
     public static Finding MarginTakesAll(Place place, string typed) =>
         Finding.At(place, $"{QuotedText.Of(typed)} leaves nothing of the price for the work") with { Expected = "less than 100%" };
 
+    public static Finding RoomIsNoWarmer(Place place, Temperature room, Temperature coldest) =>
+        Finding.At(place, $"a warm room of {room} is no warmer than the shop's coldest night, {coldest}") with { Expected = "a room that is warmer than the shop in some month", Cure = "leave it out if there is none" };
+
     public static Finding UnknownOperation(Place place, string typed, IReadOnlyList<string> operations) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not an operation") with { Expected = ValueMistakes.AnyOf(operations, "operations"), Nearest = ValueMistakes.Nearest(typed, operations) };
 

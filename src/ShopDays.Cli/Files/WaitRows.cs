@@ -45,6 +45,7 @@ internal static class WaitRows
         },
         IsFilm = row.YesNo("film"),
         LeavesOilyRags = row.YesNo("oily_rags"),
+        Blooms = row.YesNo("blooms"),
         DustFree = Hours(row, "dust_free_h"),
         Recoat = Hours(row, "recoat_h"),
         LightUse = Hours(row, "light_use_h"),

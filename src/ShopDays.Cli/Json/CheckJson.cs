@@ -22,6 +22,7 @@ internal static class CheckJson
         Boards = reading.Read is { } stock ? BoardsOf(stock) : null,
         Parts = reading.Read is { } list ? PartsOf(list) : null,
         Movement = reading.Read is { } moving ? DrynessJson.Of(Movement.Of(moving.Job, null, moving.Waits), moving.Job) : null,
+        Nights = reading.Read is { Shop.Limits.Nights: { } nights } cold ? NightsJson.Of(cold, nights) : null,
         UnusedHours = reading.Read is { } shop ? UnusedJson.Of(UnusedWords.OfYear(shop), shop.Shop) : null,
         Awaited = reading.Read is { } job ? AwaitedWords.InFile(job, now) : null,
         CannotBePlanned = foreseen.Select(one => new { Task = one.Task?.Name, one.Kind, one.Limit, one.Cure }),

@@ -105,6 +105,7 @@ internal static class OrdersJson
             End = JsonAnswer.Time(wait.End),
             wait.Reason,
             Awaited = WaitJson.AwaitedOf(wait),
+            Nights = NightsJson.Of(wait.Slowed),
         }),
     };
 }

@@ -45,6 +45,7 @@ internal static class PlanJson
             End = JsonAnswer.Time(wait.End),
             wait.Reason,
             Awaited = WaitJson.AwaitedOf(wait),
+            Nights = NightsJson.Of(wait.Slowed),
         }),
         Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share, Awaited = one.Awaited is not null }),
         SessionsAtRisk = SessionAtRiskJson.Of(answer.Forecast),

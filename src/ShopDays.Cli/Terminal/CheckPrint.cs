@@ -77,6 +77,7 @@ internal static class CheckPrint
 
         DrynessPrint.Print(screen, read);
         DrynessPrint.Print(screen, read.Job, Movement.Of(read.Job, null, read.Waits), format);
+        PrintNights(screen, read);
         PlanPrint.PrintUnused(screen, [.. UnusedWords.OfYear(read).Select(span => UnusedWords.Of(span, read.Shop))]);
 
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
@@ -110,6 +111,21 @@ internal static class CheckPrint
         foreach (var one in awaited)
         {
             screen.Wrapped("- " + one, indent: 2);
+        }
+    }
+
+    /// <summary>What the shop's nights mean for glue-ups and finishes; nothing in a heated shop.</summary>
+    private static void PrintNights(Screen screen, ShopAndJob read)
+    {
+        var remarks = NightRemarks.Of(read.Job, read.Waits, read.Shop.Limits.Nights);
+        if (remarks.Count > 0)
+        {
+            screen.Out.WriteLine();
+            screen.Out.WriteLine("The nights in the shop:");
+            foreach (var said in RemarkGroups.Said(remarks))
+            {
+                screen.Wrapped($"- {said}", indent: 2);
+            }
         }
     }
 

@@ -35,6 +35,9 @@ public sealed record ShopLimits
     /// <summary>Floor that is free for assemblies in clamps and coats that dry; null when there is no lack of it.</summary>
     public Area? Floor { get; init; }
 
+    /// <summary>Its nights, where they are colder or damper than the tables of glues and finishes take for granted; null for a shop that is heated through.</summary>
+    public ShopNights? Nights { get; init; }
+
     /// <summary>The clamps of the shop; null when it does not say which it has.</summary>
     public IReadOnlyList<ClampsHeld>? Clamps { get; init; }
 

@@ -17,11 +17,11 @@ internal static class Changed
 
     /// <summary>With other hours of its workers, who are as many.</summary>
     public static ScheduleProblem Workers(ScheduleProblem problem, IReadOnlyList<CompiledCalendar> workers) =>
-        new(problem.Tasks, problem.Precedences, workers, problem.Capacities, problem.HeavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock);
+        new(problem.Tasks, problem.Precedences, workers, problem.Capacities, problem.HeavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock, problem.Nights);
 
-    /// <summary>With other waits.</summary>
+    /// <summary>With other waits; what sets takes its time only where its wait stays as it is.</summary>
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
-        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one) })], problem.HeavyPerDay);
+        Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Sets = lag(one) == one.Lag && one.Lag > 0 ? one.Sets : CompiledNights.Nothing })], problem.HeavyPerDay);
 
     /// <summary>With other dates or weights of its orders.</summary>
     public static ScheduleProblem Orders(ScheduleProblem problem, Func<CompiledOrder, int, CompiledOrder> change) => new(
@@ -33,8 +33,9 @@ internal static class Changed
         problem.Changeover,
         problem.Standing,
         [.. problem.Orders.Select(change)],
-        problem.Clock);
+        problem.Clock,
+        problem.Nights);
 
     private static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<CompiledTask> tasks, IReadOnlyList<CompiledPrecedence> precedences, HeavyCaps heavyPerDay) =>
-        new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock);
+        new(tasks, precedences, problem.Workers, problem.Capacities, heavyPerDay, problem.Changeover, problem.Standing, problem.Orders, problem.Clock, problem.Nights);
 }

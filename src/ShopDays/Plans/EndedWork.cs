@@ -28,7 +28,7 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
         return
         [
             .. between.Concat(closing)
-                .GroupBy(one => (one.Task, one.Wait.Reason, Until: ends[one.Task] + one.Wait.Duration))
+                .GroupBy(one => (one.Task, Reason: SlowedWait.Reason(one.Wait, ends[one.Task].InZone(calendars[0].Place.Zone)), Until: one.Wait.EndFrom(ends[one.Task].InZone(calendars[0].Place.Zone)).ToInstant()))
                 .Select(group => new RunningWait(
                     whole.Tasks[group.Key.Task],
                     ends[group.Key.Task],
@@ -54,17 +54,19 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
     {
         var end = ends[task.Id];
         List<Wait> all = [.. waits];
+        var dust = new Wait(task.DustFreeAfter, "") { Sets = task.Sets };
         return new(
             task,
-            task.Clamps.Count == 0 ? null : After(end, all.Where(wait => wait.HoldsClamps).Select(wait => wait.Duration)),
-            After(end, all.Where(wait => wait.HoldsBench).Select(wait => wait.Duration)),
-            After(end, [task.DustFreeAfter]),
-            task.Floor == Area.Zero ? null : After(end, all.Where(wait => wait.HoldsFloor).Select(wait => wait.Duration)));
+            task.Clamps.Count == 0 ? null : After(end, all.Where(wait => wait.HoldsClamps)),
+            After(end, all.Where(wait => wait.HoldsBench)),
+            After(end, [dust]),
+            task.Floor == Area.Zero ? null : After(end, all.Where(wait => wait.HoldsFloor)));
     }
 
-    private Instant? After(Instant end, IEnumerable<Duration> waits)
+    private Instant? After(Instant end, IEnumerable<Wait> waits)
     {
-        var until = end + waits.DefaultIfEmpty(Duration.Zero).Max();
+        var zone = calendars[0].Place.Zone;
+        var until = waits.Select(wait => (wait.Sets is null ? end.InZone(zone) + wait.Duration : wait.EndFrom(end.InZone(zone))).ToInstant()).Append(end).Max();
         return until > from ? until : null;
     }
 

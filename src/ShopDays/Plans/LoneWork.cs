@@ -2,7 +2,7 @@ using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans;
 
-/// <summary>One task, or tasks that belong into one session, by themselves: what hours they need is asked of nothing else.</summary>
+/// <summary>One task, or tasks that belong into one session, by themselves: what hours they need is asked of nothing else, cold nights neither.</summary>
 internal static class LoneWork
 {
     /// <summary>A problem of nothing but some tasks, which keep what comes between them.</summary>
@@ -14,18 +14,19 @@ internal static class LoneWork
     {
         var number = tasks.Index().ToDictionary(one => one.Item, one => one.Index);
         return new(
-            [.. tasks.Select(task => change(problem.Tasks[task]) with { Order = 0 })],
+            [.. tasks.Select(task => change(problem.Tasks[task]) with { Order = 0, TooCold = CompiledNights.Nothing })],
             [.. problem.Precedences.Where(one => number.ContainsKey(one.Before) && number.ContainsKey(one.After)).Select(one => one with { Before = number[one.Before], After = number[one.After] })],
             problem.Workers,
             problem.Capacities,
             heavyPerDay,
             problem.Changeover,
-            clock: problem.Clock);
+            clock: problem.Clock,
+            nights: problem.Nights);
     }
 
     /// <summary>A problem of nothing but one task.</summary>
     public static ScheduleProblem Of(ScheduleProblem problem, CompiledTask task) =>
-        new([task with { Order = 0 }], [], problem.Workers, problem.Capacities, problem.HeavyPerDay, problem.Changeover, clock: problem.Clock);
+        new([task with { Order = 0, TooCold = CompiledNights.Nothing }], [], problem.Workers, problem.Capacities, problem.HeavyPerDay, problem.Changeover, clock: problem.Clock, nights: problem.Nights);
 
     /// <summary>Whether all of it can be done in an empty shop.</summary>
     public static bool CanBeDone(ScheduleProblem lone) =>

@@ -18,7 +18,7 @@ internal static class Obstacles
         }
 
         List<ShopTask> tasks = [.. request.Orders.SelectMany(order => order.Graph.Tasks)];
-        List<Unplannable> lacking = [.. tasks.SelectMany(task => Clamps(task, request.Limits, request.Lengths).Concat(Floor(task, request.Limits, request.Lengths.IsInInches)))];
+        List<Unplannable> lacking = [.. tasks.SelectMany(task => Clamps(task, request.Limits, request.Lengths).Concat(Floor(task, request.Limits, request.Lengths.IsInInches)).Concat(ColdNights.Always(task)))];
 
         // What is too little is there at will, so that the hours can be looked at as well.
         var enough = lacking.Count == 0 ? request : request with { Limits = request.Limits with { Clamps = null, Floor = null } };
@@ -31,7 +31,7 @@ internal static class Obstacles
     {
         var problem = ProblemCompiler.Compile(request, hours);
         var sessions = new SessionObstacles(request, hours, problem);
-        List<Unplannable> found = [.. sessions.OfSingleTasks(), .. new AppointedTasks(request, hours, problem).WithoutSession()];
+        List<Unplannable> found = [.. sessions.OfSingleTasks(), .. ColdNights.WithoutSession(new(request.Orders), problem), .. new AppointedTasks(request, hours, problem).WithoutSession()];
         return found.Count > 0 ? found : sessions.OfTasksTogether();
     }
 

@@ -88,6 +88,9 @@ public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime St
 {
     /// <summary>What is awaited from others; null for a wait of the work's own.</summary>
     public AwaitedInPlan? Awaited { get; init; }
+
+    /// <summary>What the shop's nights make of it; null where they change nothing.</summary>
+    public SlowedWait? Slowed { get; init; }
 }
 
 /// <summary>What is awaited from others, in the plan.</summary>

@@ -53,6 +53,9 @@ public enum UnplannableKind
     /// <summary>Tasks that belong into one session do not fit into one.</summary>
     NoSessionForAllOfThem,
 
+    /// <summary>It is never warm enough for the glue or coat that sets after a task, or never when a session is open.</summary>
+    TooCold,
+
     /// <summary>A task that is fixed for a time cannot be begun then.</summary>
     AppointmentNotKept,
 

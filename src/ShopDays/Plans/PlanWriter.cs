@@ -65,7 +65,33 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         });
     }
 
-    private IEnumerable<PlannedWait> Waits(Schedule schedule) => work.Each((order, place) => WaitsOf(order, place, schedule));
+    private IEnumerable<PlannedWait> Waits(Schedule schedule) => work.Each((order, place) => WaitsOf(order, place, schedule)).Concat(ForWarmth(schedule));
+
+    /// <summary>Work that could be done but for the cold waits for warmer nights.</summary>
+    private IEnumerable<PlannedWait> ForWarmth(Schedule schedule)
+    {
+        for (var number = 0; number < problem.Tasks.Length; number++)
+        {
+            var plan = problem.Tasks[number];
+            if (plan.TooCold == CompiledNights.Nothing)
+            {
+                continue;
+            }
+
+            var (ready, after) = (Math.Max(hours.Begin, plan.NotBefore), -1);
+            foreach (var one in problem.Before(number))
+            {
+                var over = problem.ReadyAfter(one, schedule.End[one.Before]);
+                (ready, after) = over > ready ? (over, one.Before) : (ready, after);
+            }
+
+            foreach (var (from, to) in problem.Nights.Barred[plan.TooCold - 1].Stretches.Where(one => one.To > ready && one.To <= schedule.Start[number]))
+            {
+                var (order, task) = (work.Tasks[number].Order, work.Tasks[number].Task);
+                yield return new(request.Orders[order].Name, after < 0 || work.Tasks[after].Awaited is not null ? null : work.Tasks[after].Task, hours.At(Math.Max(from, ready)), hours.At(to), $"{task.Name}: too cold at night for {task.Sets!.Name}, which needs {task.Sets.Least}");
+            }
+        }
+    }
 
     private IEnumerable<PlannedWait> WaitsOf(OrderInHand order, int place, Schedule schedule)
     {
@@ -91,7 +117,8 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         foreach (var wait in after)
         {
             var start = hours.At(schedule.End[work.NumberOf(place, wait.Key.Task)]);
-            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, start + wait.Max(one => one.Duration), wait.Key.Reason);
+            var longest = wait.MaxBy(one => one.EndFrom(start).ToInstant())!;
+            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, longest.EndFrom(start), SlowedWait.Reason(longest, start)) { Slowed = longest.SlowedFrom(start) };
         }
     }
 

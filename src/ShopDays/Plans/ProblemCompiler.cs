@@ -16,6 +16,7 @@ internal static class ProblemCompiler
     {
         var work = new WorkInHand(request.Orders);
         var keys = work.Tasks.Select(one => one.Task.SetupKey).Distinct(StringComparer.Ordinal).Select((key, index) => (key, index)).ToDictionary(StringComparer.Ordinal);
+        var nights = new NightsCompiler(hours);
         var clamps = ClampRow.Of(request.Limits);
         int[] floor = request.Limits.Floor is { } free ? [FloorShortage.There(free)] : [];
         var waits = work.Precedences
@@ -24,24 +25,27 @@ internal static class ProblemCompiler
             .Concat(work.ClosingWaits.Select(one => (Task: one.After, one.Wait)))
             .ToList();
         var after = waits.ToLookup(one => one.Task, one => one.Wait);
-        var closing = work.ClosingWaits.ToLookup(one => one.After, one => MinutesOf(one.Wait.Duration));
+        var closing = work.ClosingWaits.ToLookup(one => one.After, one => one.Wait);
         var opening = OpeningOf(request, hours, work);
         var benchMatters = request.Limits.Benches < request.Calendars.Count
             || waits.Exists(one => one.Wait.HoldsBench)
             || request.Orders.Any(order => order.UnderWay?.Held.Any(one => one.BenchUntil is not null) == true);
         var precedences = work.Precedences
-            .Select(one => new CompiledPrecedence(one.Before, one.After, one.Wait is null ? 0 : MinutesOf(one.Wait.Duration), one.SameSession))
-            .Concat(work.AroundAwaited.Select(one => new CompiledPrecedence(one.Before, one.After)));
+            .Select(one => new CompiledPrecedence(one.Before, one.After, one.Wait is null ? 0 : nights.LeastOf(one.Wait, MinutesOf(one.Wait.Duration)), one.SameSession, nights.NumberOf(one.Wait?.Sets, one.Wait?.Duration ?? Duration.Zero)))
+            .Concat(work.AroundAwaited.Select(one => new CompiledPrecedence(one.Before, one.After)))
+            .ToList();
+        var tasks = work.Tasks.Select((one, number) => one.Awaited is { } awaited ? WaitOf(new(request.Orders[one.Order], awaited, hours), one.Order) : TaskOf(one, number)).ToList();
         return new(
-            [.. work.Tasks.Select((one, number) => one.Awaited is { } awaited ? WaitOf(new(request.Orders[one.Order], awaited, hours), one.Order) : TaskOf(one, number))],
-            [.. precedences],
+            tasks,
+            precedences,
             hours.Calendars,
             [request.Limits.Benches, .. clamps.Counts, .. floor],
             new([.. request.Calendars.Select(calendar => Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDayOf(calendar.Worker).Minutes)))]),
             (int)Math.Ceiling(request.Changeover.Minutes),
             StandingOf(request, hours, clamps),
             [.. request.Orders.Select(order => OrderOf(order, hours))],
-            hours.Clock);
+            hours.Clock,
+            nights.Nights);
 
         CompiledTask TaskOf(TaskInHand one, int number) => new()
         {
@@ -54,12 +58,15 @@ internal static class ProblemCompiler
             IsNoisy = one.Task.IsNoisy,
             IsDusty = one.Task.IsDusty,
             WetAfter = MinutesOf(one.Task.DustFreeAfter),
+            DriesAfter = nights.NumberOf(one.Task.Sets, one.Task.DustFreeAfter),
+            TooCold = nights.BarredFor(one.Task),
             SetupKey = keys[one.Task.SetupKey],
             NotBefore = Math.Max(opening[number], hours.DatesOf(one.Task).NotBefore),
             StartBy = Math.Max(0, hours.DatesOf(one.Task).StartBy),
-            WaitAtEnd = closing[number].DefaultIfEmpty().Max(),
+            WaitAtEnd = closing[number].Select(wait => nights.LeastOf(wait, MinutesOf(wait.Duration))).DefaultIfEmpty().Max(),
+            SetsAtEnd = nights.NumberOf(closing[number]),
             Place = benchMatters && IsAtBench(one.Task) && !after[number].Any(wait => wait.HoldsBench) ? Bench : -1,
-            Holds = [.. HoldsOf(one.Task, [.. after[number]], clamps, floor.Length > 0)],
+            Holds = [.. HoldsOf(one.Task, [.. after[number]], clamps, floor.Length > 0, nights)],
         };
     }
 
@@ -121,11 +128,11 @@ internal static class ProblemCompiler
         };
     }
 
-    private static Hold OnClamps(ClampsHeld held, ClampRow clamps, int minutesAfter = 0) =>
-        new(Bench + 1 + clamps.FirstThatReaches(held.Reach), Bench + clamps.Counts.Length, held.Count, minutesAfter);
+    private static Hold OnClamps(ClampsHeld held, ClampRow clamps, (int Minutes, int Sets) after = default) =>
+        new(Bench + 1 + clamps.FirstThatReaches(held.Reach), Bench + clamps.Counts.Length, held.Count, after.Minutes, Sets: after.Sets);
 
-    private static Hold OnFloor(ShopTask task, ClampRow clamps, int minutesAfter = 0) =>
-        new(Bench + 1 + clamps.Counts.Length, Bench + 1 + clamps.Counts.Length, FloorShortage.Wanted(task.Floor), minutesAfter);
+    private static Hold OnFloor(ShopTask task, ClampRow clamps, (int Minutes, int Sets) after = default) =>
+        new(Bench + 1 + clamps.Counts.Length, Bench + 1 + clamps.Counts.Length, FloorShortage.Wanted(task.Floor), after.Minutes, Sets: after.Sets);
 
     /// <summary>Hands-on minutes in whole ones, 1 at least.</summary>
     public static int MinutesOf(double minutes) => Math.Clamp((int)Math.Ceiling(Math.Min(minutes, CompiledCalendar.Never)), 1, CompiledCalendar.Never);
@@ -136,16 +143,17 @@ internal static class ProblemCompiler
     /// </summary>
     private static bool IsAtBench(ShopTask task) => task.Stage is Stage.Dimensioning or Stage.Joinery or Stage.Assembly or Stage.Finish;
 
-    private static IEnumerable<Hold> HoldsOf(ShopTask task, IReadOnlyList<Wait> waits, ClampRow clamps, bool floorIsShort)
+    private static IEnumerable<Hold> HoldsOf(ShopTask task, IReadOnlyList<Wait> waits, ClampRow clamps, bool floorIsShort, NightsCompiler nights)
     {
         if (waits.Any(wait => wait.HoldsBench))
         {
-            yield return new(Bench, Bench, 1, LongestOf(waits.Where(wait => wait.HoldsBench)));
+            var (minutes, sets) = LongestOf(waits.Where(wait => wait.HoldsBench), nights);
+            yield return new(Bench, Bench, 1, minutes, Sets: sets);
         }
 
         if (floorIsShort && task.Floor > Area.Zero)
         {
-            yield return OnFloor(task, clamps, LongestOf(waits.Where(wait => wait.HoldsFloor)));
+            yield return OnFloor(task, clamps, LongestOf(waits.Where(wait => wait.HoldsFloor), nights));
         }
 
         if (!clamps.AreCounted)
@@ -153,14 +161,19 @@ internal static class ProblemCompiler
             yield break;
         }
 
-        var onClamps = LongestOf(waits.Where(wait => wait.HoldsClamps));
+        var onClamps = LongestOf(waits.Where(wait => wait.HoldsClamps), nights);
         foreach (var held in task.Clamps.OrderByDescending(held => held.Reach))
         {
             yield return OnClamps(held, clamps, onClamps);
         }
     }
 
-    private static int LongestOf(IEnumerable<Wait> waits) => waits.Select(wait => MinutesOf(wait.Duration)).DefaultIfEmpty().Max();
+    /// <summary>The longest of some waits: its minutes at least, and what sets in it.</summary>
+    private static (int Minutes, int Sets) LongestOf(IEnumerable<Wait> waits, NightsCompiler nights)
+    {
+        List<Wait> all = [.. waits];
+        return (all.Select(wait => nights.LeastOf(wait, MinutesOf(wait.Duration))).DefaultIfEmpty().Max(), nights.NumberOf(all));
+    }
 
     /// <summary>A wait in whole minutes, 0 or more.</summary>
     public static int MinutesOf(Duration wait) => (int)Math.Ceiling(Math.Min(wait.TotalMinutes, CompiledCalendar.Never));

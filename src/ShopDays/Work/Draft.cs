@@ -12,6 +12,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     private readonly HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<Piece, IReadOnlyList<int>> last = [];
     private readonly HashSet<(string What, string To)> once = [];
+    private readonly Dictionary<string, Setting> settings = new(StringComparer.Ordinal);
 
     public Job Job { get; } = job;
 
@@ -37,6 +38,12 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
 
     /// <summary>The task of each free task that is written already.</summary>
     public Dictionary<string, int> FreeTasks { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>A glue in the shop's nights; null in a heated shop.</summary>
+    public Setting? SettingOf(Adhesive glue) => Limits.Nights is { } nights ? Known(glue.Name, () => Setting.Of(glue, Waits, nights)) : null;
+
+    /// <summary>A coat in the shop's nights; null in a heated shop.</summary>
+    public Setting? SettingOf(Finish finish) => Limits.Nights is { } nights ? Known(finish.Name, () => Setting.Of(finish, Waits, nights)) : null;
 
     public TaskTiming.ByOperation TimingOf(TaskSketch sketch)
     {
@@ -93,6 +100,8 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             IsNoisy = method.IsNoisy,
             IsDusty = timing.Operation.IsDustyBy(method),
             DustFreeAfter = sketch.DustFreeAfter,
+            Sets = sketch.Sets,
+            SetsFor = sketch.SetsFor,
             IsSplittable = method.IsSplittable,
             LeastUseful = method.LeastUseful,
             Crew = Math.Max(method.Crew, sketch.Crew),
@@ -100,8 +109,17 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Floor = sketch.Floor,
             Lift = sketch.Lift,
             Cautions = [.. cautions.Distinct(StringComparer.Ordinal)],
-            Note = sketch.Note,
+            Note = NoteOf(sketch),
         });
+    }
+
+    private Setting Known(string name, Func<Setting> make) => settings.TryGetValue(name, out var known) ? known : settings[name] = make();
+
+    private static string NoteOf(TaskSketch sketch)
+    {
+        List<int> inRoom = [.. ShopNights.AllMonths.Where(month => sketch.Sets?.Nights.IsWarmRoomUsed(month) == true)];
+        var room = inRoom.Count == 0 ? "" : inRoom.Count == ShopNights.AllMonths.Count ? "overnight in the warm room" : $"overnight in the warm room ({MonthText.Runs(inRoom)})";
+        return string.Join("; ", new[] { room, sketch.Note }.Where(text => text.Length > 0));
     }
 
     /// <summary>Writes down a task made by hand; its id.</summary>

@@ -13,6 +13,9 @@ internal static class Finishing
     private const string Arrises = "ease arrises";
     private const string RubDown = "rub down between coats";
 
+    // A coat of the evening must not get too cold before the morning, however soon it could be coated again.
+    private static readonly Duration Night = Duration.FromHours(12);
+
     /// <summary>
     /// Writes the tasks of all finishes from the wood outward: stain, oil, shellac, film, wax, whatever the order written;
     /// those of one layer as written.
@@ -37,7 +40,7 @@ internal static class Finishing
 
         foreach (var (coat, finish) in coated.Values.Distinct())
         {
-            draft.ClosingWaits.Add(new ClosingWait(coat, new Wait(finish.LightUse, $"{finish.Name} hardens until it may be handled and used lightly", HoldsFloor: true)));
+            draft.ClosingWaits.Add(new ClosingWait(coat, new Wait(finish.LightUse, $"{finish.Name} hardens until it may be handled and used lightly", HoldsFloor: true) { Sets = draft.SettingOf(finish) }));
         }
     }
 
@@ -145,6 +148,8 @@ internal static class Finishing
             Quantity = draft.Operations[operation].Unit.Of(area),
             Parts = work.On,
             DustFreeAfter = finish.DustFree,
+            Sets = draft.SettingOf(finish),
+            SetsFor = Duration.Max(finish.Recoat, Night),
             Floor = work.On.Aggregate(Area.Zero, (sum, name) => sum + Footprint.Of(name, draft.Job)),
             Cautions = finish.LeavesOilyRags ? ["oily rags"] : [],
             Note = "no dust in the shop until it is dry; the container's own sheet goes before these times",
@@ -155,20 +160,20 @@ internal static class Finishing
             var between = last;
             if (last >= 0 && finish.IsFilm)
             {
-                between = draft.Add(sketch with { Operation = RubDown, Name = FormattableString.Invariant($"rub down before coat {coat}: {on}"), Quantity = draft.Operations[RubDown].Unit.Of(area), Cautions = [], DustFreeAfter = Duration.Zero, Floor = Area.Zero, Note = "" });
-                draft.Before(last, between, "a film is rubbed down when it is hard", Recoat(finish));
+                between = draft.Add(sketch with { Operation = RubDown, Name = FormattableString.Invariant($"rub down before coat {coat}: {on}"), Quantity = draft.Operations[RubDown].Unit.Of(area), Cautions = [], DustFreeAfter = Duration.Zero, Sets = null, Floor = Area.Zero, Note = "" });
+                draft.Before(last, between, "a film is rubbed down when it is hard", Recoat(draft, finish));
             }
 
             var id = draft.Add(sketch with { Name = FormattableString.Invariant($"{finish.Name}, coat {coat} of {work.Coats}: {on}") });
             draft.Before(ready, id, "all dusty work ends before a coat");
             if (between >= 0)
             {
-                draft.Before(between, id, "the coat before must be dry", between == last ? Recoat(finish) : null);
+                draft.Before(between, id, "the coat before must be dry", between == last ? Recoat(draft, finish) : null);
             }
 
             foreach (var (coatUnder, finishUnder) in coat == 1 ? under.Distinct() : [])
             {
-                draft.Before(coatUnder, id, "the finish beneath must be dry", Recoat(finishUnder));
+                draft.Before(coatUnder, id, "the finish beneath must be dry", Recoat(draft, finishUnder));
             }
 
             ready = [];
@@ -178,5 +183,5 @@ internal static class Finishing
         return last;
     }
 
-    private static Wait Recoat(Finish finish) => new(finish.Recoat, $"{finish.Name} dries until the next coat", HoldsFloor: true);
+    private static Wait Recoat(Draft draft, Finish finish) => new(finish.Recoat, $"{finish.Name} dries until the next coat", HoldsFloor: true) { Sets = draft.SettingOf(finish) };
 }

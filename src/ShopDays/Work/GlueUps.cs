@@ -50,6 +50,7 @@ internal static class GlueUps
         SmoothInsides(draft, glueUp, pieces);
 
         var weight = Weights.OfNamed(glueUp.Name, draft.Job, draft.Layout);
+        var sets = draft.SettingOf(adhesive);
         sketch = sketch with
         {
             Operation = Glue,
@@ -61,7 +62,7 @@ internal static class GlueUps
         };
         sketch = sketch with { Crew = HandsFor(draft, glueUp, sketch, joints, adhesive) };
         var last = draft.LastOf(pieces);
-        var glued = draft.Add(sketch);
+        var glued = draft.Add(sketch with { Sets = sets, SetsFor = Duration.Max(adhesive.UntilWorked, adhesive.ClampTime) });
         draft.Before(last, glued, "every joint is tried dry, with its clamps, before there is glue on it");
         var wet = WhileWet(draft, glueUp, glued, sketch with { Clamps = [], Floor = Area.Zero, Crew = 1, Note = "", Lift = Mass.Zero });
 
@@ -75,8 +76,8 @@ internal static class GlueUps
             Note = "",
             Covariates = Properties.Of(parts.Select(part => part.Species)),
         });
-        draft.Before(glued, clean, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{glueUp.Name}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true));
-        draft.Before(wet, clean, "a joint is planed or levered only when its glue is hard", new Wait(Duration.Max(adhesive.UntilWorked, adhesive.ClampTime), $"{glueUp.Name}: the glue hardens until it may be planed"));
+        draft.Before(glued, clean, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{glueUp.Name}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true) { Sets = sets });
+        draft.Before(wet, clean, "a joint is planed or levered only when its glue is hard", new Wait(Duration.Max(adhesive.UntilWorked, adhesive.ClampTime), $"{glueUp.Name}: the glue hardens until it may be planed") { Sets = sets });
         draft.CameTo([new Piece(glueUp.Name, 0)], clean);
     }
 

@@ -57,6 +57,7 @@ public abstract record OrderOfWork
         Joinery.AddTogether(draft);
         Finishing.Add(draft);
         FreeWork.Add(draft);
+        NightRemarks.Add(draft);
         WarnOfPlacesAndPeople(draft);
         WarnOfLooseEnds(draft);
         WarnOfWaitsForNothing(draft);

@@ -63,6 +63,8 @@ internal static class Panels
             Parts = [part.Name],
             Clamps = clamps,
             Floor = part.FaceArea,
+            Sets = draft.SettingOf(adhesive),
+            SetsFor = Duration.Max(adhesive.UntilWorked, adhesive.ClampTime),
             Note = adhesive.Name + "; clamps above and below in turn, spread and closed one joint after the other",
         };
         Check(draft, part, glue, joints, adhesive);
@@ -108,9 +110,15 @@ internal static class Panels
             Parts = [part.Name],
             Lift = panel.Weight,
         }, moves, panel.Weight / 2));
-        draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true));
+        draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true) { Sets = draft.SettingOf(adhesive) });
         var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{label} rests: water from the glue swells the joint, and planed now it sinks later");
         draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{label}: the glue hardens"));
+        if (draft.SettingOf(adhesive) is { } sets)
+        {
+            // Water leaves the joint as it does elsewhere; the glue is what the cold keeps.
+            draft.Before(closed, flat, "a joint is planed only when its glue is hard", new Wait(adhesive.UntilWorked, $"{label}: the glue hardens until it may be planed") { Sets = sets });
+        }
+
         draft.CameTo([panel.Piece], flat);
         return panel;
     }

@@ -26,6 +26,9 @@ public enum RemarkKind
     /// <summary>A board is too wet yet, or nobody knows how wet it is.</summary>
     Dryness,
 
+    /// <summary>The shop's nights are too cold for a glue or a coat, make it slow, or are damp.</summary>
+    Nights,
+
     /// <summary>A part has no place in a board, so that its sawing and planing are missing.</summary>
     Unplaced,
 }

@@ -119,6 +119,12 @@ public sealed record ShopTask
     /// <summary>Whether it is written by the maker as it stands, under <c>work</c>, and so can be written as several smaller ones.</summary>
     public bool IsOwn { get; init; }
 
+    /// <summary>The glue or coat that sets after it, in a shop with nights of its own; null for all other tasks, and in a heated shop.</summary>
+    public Setting? Sets { get; init; }
+
+    /// <summary>How long after its end it must not get too cold for what sets, at 20 degrees C; where it is colder, accordingly longer.</summary>
+    public Duration SetsFor { get; init; }
+
     /// <summary>Whether it may go on in a later session; otherwise it ends in the session in which it begins.</summary>
     public bool IsSplittable { get; init; }
 
@@ -154,12 +160,24 @@ public sealed record ShopTask
 }
 
 /// <summary>A wait in clock time, nights included.</summary>
-/// <param name="Duration">How long, zero or more.</param>
+/// <param name="Duration">How long, zero or more; of glue and coats at 20 degrees C.</param>
 /// <param name="Reason">Why, for example <c>liquid hide glue sets in the clamps</c>.</param>
 /// <param name="HoldsClamps">Whether the clamps of the task before it stay on.</param>
 /// <param name="HoldsBench">Whether a bench stays taken.</param>
 /// <param name="HoldsFloor">Whether the floor of the task before it stays taken.</param>
-public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = false, bool HoldsBench = false, bool HoldsFloor = false);
+public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = false, bool HoldsBench = false, bool HoldsFloor = false)
+{
+    /// <summary>The glue or coat whose setting is waited for, in a shop with nights of its own: the wait is then longer the colder they are. Null for all other waits, and in a heated shop.</summary>
+    public Setting? Sets { get; init; }
+
+    /// <summary>When it is over.</summary>
+    /// <param name="start">When it begins.</param>
+    public ZonedDateTime EndFrom(ZonedDateTime start) => Sets?.EndFrom(start, Duration) ?? start + Duration;
+
+    /// <summary>What the nights make of it; null where they change nothing.</summary>
+    /// <param name="start">When it begins.</param>
+    public SlowedWait? SlowedFrom(ZonedDateTime start) => Sets is { } setting && Duration > Duration.Zero ? SlowedWait.Of(setting, start, Duration) : null;
+}
 
 /// <summary>One task must come before another.</summary>
 /// <param name="Before">The id of the task that comes first.</param>

@@ -58,6 +58,12 @@ internal sealed record TaskSketch
     /// <summary>How long after it dusty work stays away.</summary>
     public Duration DustFreeAfter { get; init; }
 
+    /// <summary>What sets after it in a shop with nights of its own.</summary>
+    public Setting? Sets { get; init; }
+
+    /// <summary>How long after it that must not get too cold.</summary>
+    public Duration SetsFor { get; init; }
+
     /// <summary>Cautions beyond those of the operation.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 

@@ -72,6 +72,9 @@ public sealed record Finish
     /// <summary>Whether its rags can set themselves on fire.</summary>
     public bool LeavesOilyRags { get; init; }
 
+    /// <summary>Whether it turns white when it dries in damp air: shellac and lacquer (common practice, no source).</summary>
+    public bool Blooms { get; init; }
+
     /// <summary>
     /// From a coat until dust no longer sticks to it; dusty work stays away as long. Films 4 h, oils and shellac 1 h, wax
     /// and stain none (common practice, no source).

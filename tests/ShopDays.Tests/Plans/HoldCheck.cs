@@ -18,7 +18,7 @@ internal static class HoldCheck
         {
             foreach (var hold in problem.Tasks[task].Holds)
             {
-                kept.Add(new(schedule.Start[task] - hold.MinutesBefore, schedule.End[task] + hold.MinutesAfter, hold));
+                kept.Add(new(schedule.Start[task] - hold.MinutesBefore, problem.Nights.EndOf(schedule.End[task], hold.MinutesAfter, hold.Sets), hold));
             }
         }
 

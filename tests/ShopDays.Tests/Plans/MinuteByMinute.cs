@@ -115,7 +115,7 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
         placed[task] = null;
     }
 
-    private int ReadyAfter(CompiledPrecedence one) => placed[one.Before]!.End + one.Lag;
+    private int ReadyAfter(CompiledPrecedence one) => problem.Nights.EndOf(placed[one.Before]!.End, one.Lag, one.Sets);
 
     /// <summary>The end of the session in which a task ends, of a crew's sessions the first.</summary>
     private int SessionEnd(int task)

@@ -84,13 +84,18 @@ internal sealed class MinuteShop
     public IReadOnlyList<(int Resource, int From, int To, int Number)>? WhatIsKept(int task, int start, int end)
     {
         var plan = problem.Tasks[task];
-        if (IsCoat(plan) && dust.Most(start - plan.WetBefore, end + plan.WetAfter) > 0)
+        if (plan.TooCold != CompiledNights.Nothing && problem.Nights.Barred[plan.TooCold - 1].Stretches.Any(cold => start < cold.To && end > cold.From))
+        {
+            return null;
+        }
+
+        if (IsCoat(plan) && dust.Most(start - plan.WetBefore, DryFrom(plan, end)) > 0)
         {
             return null;
         }
 
         var kept = new List<(int Resource, int From, int To, int Number)>();
-        return plan.Holds.All(hold => HandOut(hold, start - hold.MinutesBefore, end + hold.MinutesAfter, kept)) ? kept : null;
+        return plan.Holds.All(hold => HandOut(hold, start - hold.MinutesBefore, problem.Nights.EndOf(end, hold.MinutesAfter, hold.Sets), kept)) ? kept : null;
     }
 
     /// <summary>Puts a task into the shop, or takes it out again.</summary>
@@ -113,9 +118,11 @@ internal sealed class MinuteShop
             }
         }
 
-        wet.Add(fit.Start - plan.WetBefore, fit.End + plan.WetAfter, IsCoat(plan) ? sign : 0);
+        wet.Add(fit.Start - plan.WetBefore, DryFrom(plan, fit.End), IsCoat(plan) ? sign : 0);
         Keep(fit.Kept, sign);
     }
+
+    private int DryFrom(CompiledTask plan, int end) => problem.Nights.EndOf(end, plan.WetAfter, plan.DriesAfter);
 
     private static bool IsCoat(CompiledTask task) => task.WetBefore + task.WetAfter > 0;
 

@@ -68,6 +68,15 @@ internal static class RandomShops
         let crews = tasks.Select(task => task with { Crew = Math.Min(task.Crew, workers.Length) }).ToArray()
         select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: new HeavyCaps(workers.Length == 1 ? [shop.Item1] : [shop.Item1, shop.Item3]), changeover: shop.Item2, standing: standing);
 
+    /// <summary>The same work in a shop with nights of its own: what sets takes longer in some spells, and some work is barred in others.</summary>
+    public static Gen<ScheduleProblem> WithNights { get; } =
+        from problem in Problem
+        from spells in Gen.Select(Gen.Int[100, 4000], Gen.Double[0.7, 4]).Array[1, 6]
+        from sets in Gen.Int[1, 400].Array[1, 3]
+        from cold in Gen.Select(Gen.Int[50, 4000], Gen.Int[50, 3000]).Array[0, 3]
+        from picks in Gen.Select(Gen.Int[0, 9], Gen.Int[0, 9], Gen.Int[0, 9], Gen.Int[0, 4]).Array[26]
+        select InNights(problem, spells, sets, cold, picks);
+
     /// <summary>The same work in one order to three, of different weights, with a date or without.</summary>
     public static Gen<ScheduleProblem> WithOrders { get; } =
         from problem in Problem
@@ -89,6 +98,41 @@ internal static class RandomShops
         var order = new int[problem.Blocks];
         new ScheduleOrders(problem).Write(order, 0, 1, new Random(seed));
         return order;
+    }
+
+    private static ScheduleProblem InNights(ScheduleProblem problem, (int Length, double Factor)[] spells, int[] sets, (int Gap, int Length)[] cold, (int Hold, int End, int Coat, int Cold)[] picks)
+    {
+        int[] begins = [.. spells.Select((_, spell) => spells.Take(spell).Sum(one => one.Length))];
+        double[] factors = [.. spells.Select(one => one.Factor)];
+        CompiledSetting[] settings = [.. sets.Select(minutes => new CompiledSetting(begins, factors, minutes))];
+        var barred = new List<(int From, int To)>();
+        foreach (var (gap, length) in cold)
+        {
+            var from = barred.Select(one => one.To).LastOrDefault() + gap;
+            barred.Add((from, from + length));
+        }
+
+        return new(
+            [.. problem.Tasks.Select((task, number) => task with
+            {
+                SetsAtEnd = Number(picks[number].End),
+                WaitAtEnd = Number(picks[number].End) == 0 ? task.WaitAtEnd : Least(picks[number].End),
+                DriesAfter = task.WetAfter > 0 ? Number(picks[number].Coat) : 0,
+                WetAfter = task.WetAfter > 0 && Number(picks[number].Coat) > 0 ? Least(picks[number].Coat) : task.WetAfter,
+                TooCold = picks[number].Cold == 0 ? 1 : 0,
+                Holds = [.. task.Holds.Select(hold => Number(picks[number].Hold) == 0 ? hold : hold with { Sets = Number(picks[number].Hold), MinutesAfter = Least(picks[number].Hold) })],
+            })],
+            [.. problem.Precedences.Select((one, number) => one.SameSession || Number(picks[12 + number].Hold) == 0 ? one : one with { Sets = Number(picks[12 + number].Hold), Lag = Least(picks[12 + number].Hold) })],
+            problem.Workers,
+            problem.Capacities,
+            problem.HeavyPerDay,
+            problem.Changeover,
+            problem.Standing,
+            nights: new([.. settings], [new([.. barred])]));
+
+        int Number(int pick) => pick < settings.Length ? pick + 1 : CompiledNights.Nothing;
+
+        int Least(int pick) => settings[pick].Least;
     }
 
     private static CompiledCalendar Sessions((int Gap, int Length, int Quiet, int Kind)[] sessions)

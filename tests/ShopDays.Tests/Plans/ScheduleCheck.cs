@@ -35,6 +35,11 @@ internal static class ScheduleCheck
             yield return $"{id} begins too late";
         }
 
+        if (task.TooCold != CompiledNights.Nothing && problem.Nights.Barred[task.TooCold - 1].Stretches.Any(cold => schedule.Start[id] < cold.To && schedule.End[id] > cold.From))
+        {
+            yield return $"{id} is done in the cold";
+        }
+
         if (task.Crew == 0)
         {
             if (pieces.Length > 0 || schedule.End[id] - schedule.Start[id] != minutes)
@@ -89,7 +94,7 @@ internal static class ScheduleCheck
 
     private static IEnumerable<string> OfPrecedence(ScheduleProblem problem, Schedule schedule, CompiledPrecedence one, WorkPiece[] pieces)
     {
-        if (schedule.Start[one.After] < schedule.End[one.Before] + one.Lag)
+        if (schedule.Start[one.After] < problem.Nights.EndOf(schedule.End[one.Before], one.Lag, one.Sets))
         {
             yield return $"{one.After} begins before {one.Before} is over";
         }
@@ -175,12 +180,12 @@ internal static class ScheduleCheck
         where problem.Tasks[coat].WetAfter > 0 || problem.Tasks[coat].WetBefore > 0
         from piece in pieces
         where piece.Task != coat && problem.Tasks[piece.Task].IsDusty
-            && piece.From < schedule.End[coat] + problem.Tasks[coat].WetAfter && schedule.Start[coat] - problem.Tasks[coat].WetBefore < piece.To
+            && piece.From < problem.Nights.EndOf(schedule.End[coat], problem.Tasks[coat].WetAfter, problem.Tasks[coat].DriesAfter) && schedule.Start[coat] - problem.Tasks[coat].WetBefore < piece.To
         select $"dust of {piece.Task} falls on {coat}";
 
     private static IEnumerable<string> OfTotals(ScheduleProblem problem, Schedule schedule, WorkPiece[] pieces)
     {
-        var finish = Enumerable.Range(0, problem.Tasks.Length).Select(task => schedule.End[task] + problem.Tasks[task].WaitAtEnd).DefaultIfEmpty().Max();
+        var finish = Enumerable.Range(0, problem.Tasks.Length).Select(task => problem.Nights.EndOf(schedule.End[task], problem.Tasks[task].WaitAtEnd, problem.Tasks[task].SetsAtEnd)).DefaultIfEmpty().Max();
         if (schedule.Finish != finish)
         {
             yield return "the finish is not that of the last task and wait";

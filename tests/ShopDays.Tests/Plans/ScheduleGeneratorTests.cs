@@ -23,6 +23,11 @@ public sealed class ScheduleGeneratorTests
             (problem, seed) => AssertAreAlike(problem, seed, [.. problem.Minutes], mayRunOver: false), iter: 200);
 
     [Fact]
+    public void So_it_is_where_nights_are_cold() =>
+        Gen.Select(RandomShops.WithNights, Gen.Int[0, 999], Gen.Bool).Sample(
+            (problem, seed, mayRunOver) => AssertAreAlike(problem, seed, [.. problem.Minutes.Select(planned => mayRunOver ? 2 * planned : planned)], mayRunOver), iter: 150);
+
+    [Fact]
     public void So_it_is_where_work_runs_over() =>
         Gen.Select(RandomShops.Problem, Gen.Int[0, 999]).Sample(
             (problem, seed) => AssertAreAlike(problem, seed, [.. problem.Minutes.Select(planned => 3 * planned)], mayRunOver: true), iter: 60);

@@ -68,9 +68,10 @@ internal sealed class BoundHeads
                 own[other] |= Ancestors[one.Before][other];
             }
 
-            if (end[one.Before] + one.Lag > ready[task])
+            var over = one.Sets == CompiledNights.Nothing ? end[one.Before] + one.Lag : problem.ReadyAfter(one, end[one.Before]);
+            if (over > ready[task])
             {
-                (ready[task], heldBy[task]) = (Math.Min(CompiledCalendar.Never, end[one.Before] + one.Lag), one.Before);
+                (ready[task], heldBy[task]) = (Math.Min(CompiledCalendar.Never, over), one.Before);
             }
         }
 

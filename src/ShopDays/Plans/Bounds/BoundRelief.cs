@@ -51,7 +51,10 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
             NotBefore = task.NotBefore > Openings[number] ? task.NotBefore : Begins[number],
             Minutes = task.Crew == 0 ? 0 : task.Minutes,
             WaitAtEnd = 0,
-            Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = 0, MinutesBefore = 0 })],
+            SetsAtEnd = CompiledNights.Nothing,
+            DriesAfter = CompiledNights.Nothing,
+            TooCold = CompiledNights.Nothing,
+            Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = 0, MinutesBefore = 0, Sets = CompiledNights.Nothing })],
         });
         return this with { Problem = problem, Openings = Begins };
     }

@@ -75,8 +75,8 @@ internal static class ScheduleBound
     private static int Latest(ScheduleProblem problem, int finishedFrom) => (int)Math.Min(
         CompiledCalendar.Never - 1,
         problem.Workers.Select(worker => worker.Count == 0 ? 0 : worker.To[^1]).Append(finishedFrom).Max()
-            + problem.Tasks.Sum(task => (long)task.WaitAtEnd + (task.Crew == 0 ? task.Minutes : 0))
-            + problem.Precedences.Sum(one => (long)one.Lag)
+            + problem.Tasks.Sum(task => (long)problem.Nights.MostOf(task.WaitAtEnd, task.SetsAtEnd) + (task.Crew == 0 ? task.Minutes : 0))
+            + problem.Precedences.Sum(one => (long)problem.Nights.MostOf(one.Lag, one.Sets))
             + problem.Tasks.Max(task => (long)task.NotBefore));
 
     /// <summary>

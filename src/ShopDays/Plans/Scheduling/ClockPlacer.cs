@@ -41,6 +41,7 @@ internal sealed class ClockPlacer
         && problem.Blocks == problem.Tasks.Length
         && problem.Orders.Length == 1
         && problem.Standing == ShopStanding.Empty
+        && problem.Nights == CompiledNights.None
         && problem.Tasks.All(task => IsSimple(task) && HasEnough(problem, task))
         && problem.Tasks.Sum(task => (long)task.Minutes + task.NotBefore + task.WaitAtStart) + problem.Precedences.Sum(one => (long)one.Lag) <= MostMinutes
             ? new(problem)

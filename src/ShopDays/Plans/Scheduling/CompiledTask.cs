@@ -42,6 +42,12 @@ internal sealed record CompiledTask
     /// <summary>Clock time after its end before its order can be finished.</summary>
     public int WaitAtEnd { get; init; }
 
+    /// <summary>The number of what sets in that time and may take longer.</summary>
+    public int SetsAtEnd { get; init; }
+
+    /// <summary>The number of the stretches that are too cold for it.</summary>
+    public int TooCold { get; init; }
+
     /// <summary>The resource of which it takes one while it is being worked on; below 0 none.</summary>
     public int Place { get; init; } = -1;
 
@@ -50,6 +56,9 @@ internal sealed record CompiledTask
 
     /// <summary>Clock time after its end in which dust would spoil it; above 0 for a coat, which bears no dust while it is laid on either.</summary>
     public int WetAfter { get; init; }
+
+    /// <summary>The number of what dries in that time and may take longer.</summary>
+    public int DriesAfter { get; init; }
 
     /// <summary>Clock time before its beginning in which dust would spoil it: the time after its end of a shop whose clock runs backwards.</summary>
     public int WetBefore { get; init; }
@@ -70,11 +79,12 @@ internal sealed record CompiledTask
 /// <param name="Count">How many.</param>
 /// <param name="MinutesAfter">Clock time for which they are kept after the end.</param>
 /// <param name="MinutesBefore">Clock time for which they are kept before the beginning.</param>
-internal readonly record struct Hold(int First, int Last, int Count, int MinutesAfter = 0, int MinutesBefore = 0)
+/// <param name="Sets">The number of what sets after the end, and for which they may be kept longer.</param>
+internal readonly record struct Hold(int First, int Last, int Count, int MinutesAfter = 0, int MinutesBefore = 0, int Sets = CompiledNights.Nothing)
 {
     /// <summary>Whether it may come after another hold of the same row and task: it can take all that the other can, for the same time.</summary>
     public bool MayFollow(Hold other) =>
-        First <= other.First && other.Last <= Last && (MinutesAfter, MinutesBefore) == (other.MinutesAfter, other.MinutesBefore);
+        First <= other.First && other.Last <= Last && (MinutesAfter, MinutesBefore, Sets) == (other.MinutesAfter, other.MinutesBefore, other.Sets);
 }
 
 /// <summary>One task comes before another.</summary>
@@ -82,4 +92,9 @@ internal readonly record struct Hold(int First, int Last, int Count, int Minutes
 /// <param name="After">The later.</param>
 /// <param name="Lag">Clock time between the earlier's end and the later's beginning, 0 or more.</param>
 /// <param name="SameSession">Whether the later begins in the session in which the earlier ends.</param>
-internal readonly record struct CompiledPrecedence(int Before, int After, int Lag = 0, bool SameSession = false);
+/// <param name="Sets">The number of what sets between the two; the lag is then the least that it may take.</param>
+internal readonly record struct CompiledPrecedence(int Before, int After, int Lag = 0, bool SameSession = false, int Sets = CompiledNights.Nothing)
+{
+    /// <summary>Whether the lag is the same whenever the earlier ends.</summary>
+    public bool IsEven => Sets == CompiledNights.Nothing;
+}

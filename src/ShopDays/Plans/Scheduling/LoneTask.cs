@@ -99,6 +99,14 @@ internal readonly record struct LoneTask
 
     private static bool IsSimple(ScheduleProblem problem, int task)
     {
+        foreach (var one in problem.Before(task))
+        {
+            if (!one.IsEven)
+            {
+                return false;
+            }
+        }
+
         ref readonly var terms = ref problem.Terms[task];
         return (terms.Needs & TaskNeeds.Keeps) == 0 && !(terms.IsByCalendar && problem.Clock.Changes);
     }

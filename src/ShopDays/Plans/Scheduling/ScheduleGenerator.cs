@@ -23,6 +23,7 @@ internal sealed class ScheduleGenerator
     private readonly ClockPlacer? byTheClock;
     private readonly int[] metDays;
     private readonly int[][] closings;
+    private readonly int[] setAtEnd;
     private int run;
 
     /// <summary>A generator with buffers of its own; one for each thread.</summary>
@@ -35,6 +36,7 @@ internal sealed class ScheduleGenerator
         alone = LonePlacer.For(problem, floor, placer.Begin);
         metDays = new int[problem.Days];
         closings = [.. problem.Orders.Select((_, order) => problem.Tasks.Select(task => task.Order == order ? task.WaitAtEnd : -CompiledCalendar.Never).ToArray())];
+        setAtEnd = [.. Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].SetsAtEnd != CompiledNights.Nothing)];
     }
 
     /// <summary>Makes a schedule.</summary>
@@ -201,7 +203,7 @@ internal sealed class ScheduleGenerator
         for (var order = 0; order < problem.Orders.Length; order++)
         {
             var plan = problem.Orders[order];
-            var finish = into.Finishes[order] = Latest(into.End, closings[order], plan.FinishedFrom);
+            var finish = into.Finishes[order] = LatestToSet(order, into, Latest(into.End, closings[order], plan.FinishedFrom));
             last = Math.Max(last, finish);
             late += (long)plan.Weight * Math.Max(0, finish - plan.DueBy);
             weighted += (long)plan.Weight * finish;
@@ -220,6 +222,18 @@ internal sealed class ScheduleGenerator
         into.ShopDays = days;
         into.Changeovers = floor.Changeovers;
         into.Score = new(late, weighted, into.ShopDays, into.Changeovers);
+    }
+
+    /// <summary>The latest minute by which something of an order has set at its end, and another.</summary>
+    private int LatestToSet(int order, Schedule schedule, int latest)
+    {
+        foreach (var task in setAtEnd)
+        {
+            var plan = problem.Tasks[task];
+            latest = plan.Order == order ? Math.Max(latest, problem.Nights.EndOf(schedule.End[task], plan.WaitAtEnd, plan.SetsAtEnd)) : latest;
+        }
+
+        return latest;
     }
 
     /// <summary>The latest of some minutes, each with a wait behind it, and of another.</summary>

@@ -24,7 +24,7 @@ internal sealed class ScheduleMirror
         this.end = end;
         Problem = new(
             [.. problem.Tasks.Select(Turned)],
-            [.. problem.Precedences.Select(one => one with { Before = one.After, After = one.Before })],
+            [.. problem.Precedences.Select(one => one with { Before = one.After, After = one.Before, Sets = CompiledNights.Nothing })],
             Turned(problem.Workers),
             problem.Capacities,
             problem.HeavyPerDay,
@@ -59,7 +59,7 @@ internal sealed class ScheduleMirror
 
     /// <summary>
     /// A wait at the end is one before the beginning. That a task may not begin too early becomes a wait at its end, which
-    /// forbids nothing but counts; that it must begin by a minute becomes a minute before which it may not begin.
+    /// forbids nothing but counts; what sets takes no longer than it must, and cold bars nothing; that it must begin by a minute becomes a minute before which it may not begin.
     /// </summary>
     private CompiledTask Turned(CompiledTask task) => task with
     {
@@ -69,7 +69,10 @@ internal sealed class ScheduleMirror
         WaitAtEnd = Math.Max(task.NotBefore, task.WaitAtStart),
         WetAfter = task.WetBefore,
         WetBefore = task.WetAfter,
-        Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = hold.MinutesBefore, MinutesBefore = hold.MinutesAfter })],
+        SetsAtEnd = CompiledNights.Nothing,
+        DriesAfter = CompiledNights.Nothing,
+        TooCold = CompiledNights.Nothing,
+        Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = hold.MinutesBefore, MinutesBefore = hold.MinutesAfter, Sets = CompiledNights.Nothing })],
     };
 
     private List<CompiledCalendar> Turned(IReadOnlyList<CompiledCalendar> workers)

@@ -32,7 +32,8 @@ internal sealed class ScheduleProblem
         int changeover = 0,
         ShopStanding? standing = null,
         IReadOnlyList<CompiledOrder>? orders = null,
-        CompiledClock? clock = null)
+        CompiledClock? clock = null,
+        CompiledNights? nights = null)
     {
         Tasks = [.. tasks];
         Precedences = [.. precedences];
@@ -41,6 +42,7 @@ internal sealed class ScheduleProblem
         HeavyPerDay = heavyPerDay ?? HeavyCaps.None;
         Changeover = changeover;
         Clock = clock ?? CompiledClock.Even;
+        Nights = nights ?? CompiledNights.None;
         Standing = standing ?? ShopStanding.Empty;
         Orders = orders is null ? [new CompiledOrder()] : [.. orders];
         Days = workers.Select(worker => worker.Days).DefaultIfEmpty().Max();
@@ -91,6 +93,9 @@ internal sealed class ScheduleProblem
     /// <summary>How the shop's clock is put forward and back.</summary>
     public CompiledClock Clock { get; }
 
+    /// <summary>What the shop's nights mean to the work.</summary>
+    public CompiledNights Nights { get; }
+
     /// <summary>How the shop stands before the first of the tasks.</summary>
     public ShopStanding Standing { get; }
 
@@ -129,6 +134,11 @@ internal sealed class ScheduleProblem
 
     /// <summary>What comes before a task.</summary>
     public ReadOnlySpan<CompiledPrecedence> Before(int task) => before[task];
+
+    /// <summary>When what comes before another has ended and its wait is over.</summary>
+    /// <param name="one">What comes before what.</param>
+    /// <param name="end">The earlier's end.</param>
+    public int ReadyAfter(in CompiledPrecedence one, int end) => Nights.EndOf(end, one.Lag, one.Sets);
 
     /// <summary>What comes after a task.</summary>
     public ReadOnlySpan<CompiledPrecedence> After(int task) => after[task];

@@ -146,11 +146,16 @@ internal sealed class ShopFloor
 
     /// <summary>
     /// When a task that would go from one minute to another could begin at the earliest for the sake of what it holds,
-    /// for a coat clear air too: the same minute when all of that is free, otherwise a later one.
+    /// for a coat clear air too, and for what sets after it warmth: the same minute when all of that is free, otherwise a later one.
     /// </summary>
     public int CanHoldFrom(int task, in TaskTerms terms, int start, int end)
     {
-        if ((terms.Needs & TaskNeeds.ClearAir) != 0 && air.CoatFrom(start - terms.WetBefore, end + terms.WetAfter) + terms.WetBefore is var clear && clear > start)
+        if ((terms.Needs & TaskNeeds.Warmth) != 0 && problem.Nights.AllowedFrom(terms.TooCold, start, end) is var warm && warm > start)
+        {
+            return warm;
+        }
+
+        if ((terms.Needs & TaskNeeds.ClearAir) != 0 && air.CoatFrom(start - terms.WetBefore, DryFrom(terms, end)) + terms.WetBefore is var clear && clear > start)
         {
             return clear;
         }
@@ -163,12 +168,15 @@ internal sealed class ShopFloor
     {
         if ((terms.Needs & TaskNeeds.ClearAir) != 0)
         {
-            air.Coat(start - terms.WetBefore, end + terms.WetAfter);
-            bars?.Bar(TaskNeeds.Dust, start - terms.WetBefore, end + terms.WetAfter);
+            var dry = DryFrom(terms, end);
+            air.Coat(start - terms.WetBefore, dry);
+            bars?.Bar(TaskNeeds.Dust, start - terms.WetBefore, dry);
         }
 
         things.Keep(problem.Holds(task), start, end);
     }
+
+    private int DryFrom(in TaskTerms terms, int end) => problem.Nights.EndOf(end, terms.WetAfter, terms.DriesAfter);
 
     private void Remember(bool yes)
     {

@@ -52,7 +52,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         var ends = into.Times.End;
         foreach (ref readonly var one in problem.Before(task))
         {
-            ready = Math.Max(ready, ends[one.Before] + one.Lag);
+            ready = Math.Max(ready, one.IsEven ? ends[one.Before] + one.Lag : problem.ReadyAfter(one, ends[one.Before]));
             if (one.SameSession && keepTogether)
             {
                 together = Math.Min(together, SessionEnd(one.Before, into));

@@ -34,8 +34,11 @@ internal enum TaskNeeds : byte
     /// <summary>It keeps things from its beginning to its end and beyond.</summary>
     Holds = 32,
 
+    /// <summary>It is not done where it would get too cold for what sets after it.</summary>
+    Warmth = 64,
+
     /// <summary>What is looked at when the whole task has its stretches.</summary>
-    Keeps = ClearAir | Holds,
+    Keeps = ClearAir | Holds | Warmth,
 }
 
 /// <summary>A task as the generator reads it, in the order in which it asks: one row of numbers instead of records here and there.</summary>
@@ -58,13 +61,15 @@ internal readonly struct TaskTerms
         Order = task.Order;
         Place = task.Place;
         (WetBefore, WetAfter) = (task.WetBefore, task.WetAfter);
+        (DriesAfter, TooCold) = (task.DriesAfter, task.TooCold);
         var shop = problem.Shop;
         Needs = (task.IsHeavy && problem.HeavyPerDay.IsAny ? TaskNeeds.Heavy : 0)
             | (task.IsNoisy && shop.HasQuietHours ? TaskNeeds.Quiet : 0)
             | (task.IsDusty && shop.HasCoats ? TaskNeeds.Dust : 0)
             | (task.Place >= 0 && shop.IsWanted(task.Place) ? TaskNeeds.Place : 0)
             | (task.WetBefore + task.WetAfter > 0 && shop.HasDust ? TaskNeeds.ClearAir : 0)
-            | (task.Holds.Count > 0 ? TaskNeeds.Holds : 0);
+            | (task.Holds.Count > 0 ? TaskNeeds.Holds : 0)
+            | (task.TooCold != CompiledNights.Nothing ? TaskNeeds.Warmth : 0);
     }
 
     /// <summary>Workers; 0 goes on by itself.</summary>
@@ -108,6 +113,12 @@ internal readonly struct TaskTerms
 
     /// <summary>Clock time after its end that must be free of dust.</summary>
     public int WetAfter { get; }
+
+    /// <summary>The number of what dries in that time and may take longer.</summary>
+    public int DriesAfter { get; }
+
+    /// <summary>The number of the stretches that are too cold for it.</summary>
+    public int TooCold { get; }
 }
 
 /// <summary>What there is in a shop at all: what nobody can meet need not be looked for.</summary>

@@ -104,7 +104,7 @@ internal sealed class ThingsInUse
         foreach (ref readonly var hold in holds)
         {
             // What is kept for no time at all is not needed.
-            var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
+            var (from, to) = (start - hold.MinutesBefore, problem.Nights.EndOf(end, hold.MinutesAfter, hold.Sets));
             var missing = from < to ? hold.Count : 0;
             for (var resource = hold.First; resource <= hold.Last && missing > 0; resource++)
             {
@@ -129,7 +129,7 @@ internal sealed class ThingsInUse
     {
         foreach (ref readonly var hold in holds)
         {
-            var (from, to) = (start - hold.MinutesBefore, end + hold.MinutesAfter);
+            var (from, to) = (start - hold.MinutesBefore, problem.Nights.EndOf(end, hold.MinutesAfter, hold.Sets));
             var missing = from < to ? hold.Count : 0;
             for (var resource = hold.First; missing > 0; resource++)
             {
