@@ -26,6 +26,7 @@ public sealed class ShopFileTests
         clamps: [{reach: 300, count: 6}, {reach: 1.2 m, count: 4}]
         benches: 2
         floor: 3.5 m2
+        nights: {temperature: 43 F, months: {december: 2 C, july: 14 C}, humidity: 80%, warm-room: 16 C}
         workers: [{name: maker, closed: 2027-06-07}, {name: niece, hours: {saturday: ["09:00-12:00"]}, extra: {2027-06-01: ["14:00-15:30"], 2027-06-03: "10:00-12:00"}, closed: 2027-06-12, heavy-per-day: 45m}]
         appointments:
           - {appointment: timber delivery, on: 2027-06-05, at: "10:00-11:00", who: Maker}
@@ -53,6 +54,8 @@ public sealed class ShopFileTests
         Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps!.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
         Assert.Equal((31.50m, 220m, 60, 12.5, 20), (shop.Money!.Rate.Amount.Amount, shop.Money.Overhead!.Amount.Amount, shop.Money.BillablePerMonth!.Value.Hours, shop.Money.Margin.Value, shop.Money.Tax.Value));
         Assert.Equal(3.5, shop.Limits.Floor!.Value.SquareMetres);
+        Assert.Equal([2.0, 14, 6.1], new[] { 12, 7, 1 }.Select(month => Math.Round(shop.Limits.Nights!.InShop(month).Celsius, 1)));
+        Assert.Equal((80, 16), (shop.Limits.Nights!.Humidity!.Value.Value, shop.Limits.Nights.WarmRoom!.Value.Celsius));
         Assert.Equal([("timber delivery", "maker"), ("meter reading", "")], shop.Appointments.Select(one => (one.What.Name, string.Join(", ", one.Who))));
         Assert.Equal(Duration.FromDays(540), shop.Learning.HalfLife);
         Assert.Equal("band saw", shop.Methods["rip"]);
