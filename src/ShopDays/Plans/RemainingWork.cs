@@ -80,25 +80,26 @@ public sealed record RemainingWork
     private static IEnumerable<Precedence> Precedences(TaskGraph whole, Dictionary<int, int> places)
     {
         var before = whole.Precedences.ToLookup(one => one.After);
-        var behind = new Dictionary<int, IReadOnlyList<int>>();
-        var made = new HashSet<(int Before, int After)>();
+        var behind = new Dictionary<int, IReadOnlyList<(int Before, Wait? Wait)>>();
+        var made = new HashSet<(int Before, int After, Wait? Wait)>();
         foreach (var one in whole.Precedences.Where(one => places.ContainsKey(one.Before) && places.ContainsKey(one.After)))
         {
-            made.Add((one.Before, one.After));
+            made.Add((one.Before, one.After, null));
             yield return one with { Before = places[one.Before], After = places[one.After] };
         }
 
         foreach (var one in whole.Precedences.Where(one => !places.ContainsKey(one.Before) && places.ContainsKey(one.After)))
         {
-            foreach (var earlier in Behind(one.Before).Where(earlier => made.Add((earlier, one.After))))
+            foreach (var (earlier, wait) in Behind(one.Before).Where(earlier => made.Add((earlier.Before, one.After, earlier.Wait))))
             {
-                yield return new(places[earlier], places[one.After], one.Reason);
+                yield return new(places[earlier], places[one.After], one.Reason, wait);
             }
         }
 
-        IReadOnlyList<int> Behind(int done) => behind.TryGetValue(done, out var known)
+        // What sets or dries after work that was passed over does so all the same, whatever came next is done already.
+        IReadOnlyList<(int Before, Wait? Wait)> Behind(int done) => behind.TryGetValue(done, out var known)
             ? known
-            : behind[done] = [.. before[done].SelectMany(one => places.ContainsKey(one.Before) ? [one.Before] : Behind(one.Before)).Distinct()];
+            : behind[done] = [.. before[done].SelectMany(one => places.ContainsKey(one.Before) ? [(one.Before, one.Wait)] : Behind(one.Before)).Distinct()];
     }
 
 }

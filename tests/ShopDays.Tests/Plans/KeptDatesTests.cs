@@ -22,17 +22,19 @@ public sealed class KeptDatesTests
         select new AJob().Request() with { Orders = [.. jobs.Select((job, place) => Order($"order {place}", job, seed + place))], Budget = 120, Seed = seed };
 
     [Fact]
-    public void Neither_what_the_chances_of_dates_lack_nor_how_late_orders_are_planned_grows_when_it_is_looked_once_more()
+    public void What_dates_lack_never_grows_when_it_is_looked_once_more_neither_by_chance_nor_as_expected()
     {
         var smaller = 0;
         Request.Sample(
             request =>
             {
                 var first = AnyOrder(request);
-                var second = first.WithRoomForDates(request);
+                int[][] others = [RandomShops.Order(first.Problem, request.Seed + 1), RandomShops.Order(first.Problem, request.Seed + 2)];
+                var second = first.WithRoomForDates(request, others);
                 var (before, after) = (Missing(request, first), Missing(request, second));
-                Assert.True(after <= before + 1e-9, $"{before} became {after}");
-                Assert.True(Late(second) <= Late(first), "a date that would be kept if all goes as expected was given up for a chance");
+
+                // A date that is broken even if all goes as expected counts as half of the chance that is asked for besides.
+                Assert.True(after + (0.4 * Broken(second)) <= before + (0.4 * Broken(first)) + 1e-9, $"{before} became {after}");
                 Assert.True(before > 1e-9 || ReferenceEquals(first, second));
                 Interlocked.Add(ref smaller, after < before ? 1 : 0);
             },
@@ -58,12 +60,12 @@ public sealed class KeptDatesTests
         return new(hours, problem, RandomShops.Order(problem, request.Seed), 1);
     }
 
-    /// <summary>Minutes behind the dates when all goes as expected, each times its order's weight.</summary>
-    private static long Late(FoundOrder found)
+    /// <summary>Dates that are broken when all goes as expected, each times its order's weight.</summary>
+    private static int Broken(FoundOrder found)
     {
         var schedule = new Schedule(found.Problem.Tasks.Length, found.Problem.Orders.Length);
         Assert.True(new ScheduleGenerator(found.Problem).Generate(found.Blocks, found.Problem.Minutes.AsSpan(), schedule));
-        return found.Problem.Orders.Select((order, place) => (long)order.Weight * Math.Max(0, schedule.Finishes[place] - order.DueBy)).Sum();
+        return found.Problem.Orders.Select((order, place) => schedule.Finishes[place] > order.DueBy ? order.Weight : 0).Sum();
     }
 
     /// <summary>Every course done again by itself, each order's finishes by its date counted.</summary>

@@ -1,6 +1,7 @@
 using CsCheck;
 using NodaTime;
 using ShopDays.Plans;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Work;
 using Xunit;
 
@@ -91,6 +92,16 @@ public sealed class OrdersInHandTests
 
         // Two hours a day: one of them is done on Monday, the other on Tuesday.
         static OrderInHand Due(string name, int priority) => new AJob { Due = AJob.Monday }.Task("work for " + name, 100).Order() with { Name = name, Priority = priority };
+    }
+
+    [Fact]
+    public void Two_promises_broken_by_little_are_worse_than_one_broken_by_much_and_weight_counts_first()
+    {
+        const int FiveYears = 5 * 366 * 24 * 60;
+        Assert.True(ScheduleScore.LateOf(1, 1) + ScheduleScore.LateOf(1, 1) > ScheduleScore.LateOf(1, FiveYears));
+        Assert.True(ScheduleScore.LateOf(3, 1) > ScheduleScore.LateOf(1, FiveYears) + ScheduleScore.LateOf(1, FiveYears));
+        Assert.True(ScheduleScore.LateOf(1, 2) > ScheduleScore.LateOf(1, 1));
+        Assert.Equal(0, ScheduleScore.LateOf(9, 0));
     }
 
     [Fact]

@@ -45,6 +45,20 @@ public sealed class RemainingWorkTests
     }
 
     [Fact]
+    public void What_dries_after_work_that_was_passed_over_is_waited_for_though_the_next_step_is_done()
+    {
+        var request = new AJob()
+            .Task("coat 1", 20).Task("rub down", 20).Task("coat 2", 20)
+            .Then("coat 1", "rub down", new(Duration.FromHours(20), "it dries")).Then("rub down", "coat 2")
+            .Request();
+        var log = new ALog().Done("rub down", 20, 1, 9.5);
+        var plan = Planned(Of(request, Left(request, log, log.Moment(1, 10)))).Plan;
+
+        Assert.Equal(["01T10:00-01T10:20", "02T09:00-02T09:20"], Work(plan));
+        Assert.Equal(["it dries"], plan.Waits.Select(one => one.Reason));
+    }
+
+    [Fact]
     public void A_wait_after_glue_that_was_set_ends_at_its_time_by_the_clock()
     {
         var request = GlueThenPlane().Request();

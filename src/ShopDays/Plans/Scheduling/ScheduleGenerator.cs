@@ -205,7 +205,7 @@ internal sealed class ScheduleGenerator
             var plan = problem.Orders[order];
             var finish = into.Finishes[order] = LatestToSet(order, into, Latest(into.End, closings[order], plan.FinishedFrom));
             last = Math.Max(last, finish);
-            late += (long)plan.Weight * Math.Max(0, finish - plan.DueBy);
+            late += ScheduleScore.LateOf(plan.Weight, finish - plan.DueBy);
             weighted += (long)plan.Weight * finish;
         }
 

@@ -94,7 +94,7 @@ internal sealed class BothWays
         {
             var plan = problem.Orders[one];
             var takes = Math.Max(plan.FinishedFrom, schedule.Finishes[one] - begins[one]);
-            late += (long)plan.Weight * Math.Max(0, takes - plan.DueBy);
+            late += ScheduleScore.LateOf(plan.Weight, takes - plan.DueBy);
             weighted += (long)plan.Weight * takes;
         }
 

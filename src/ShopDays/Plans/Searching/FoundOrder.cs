@@ -13,6 +13,10 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
     /// <summary>When none can finish sooner, after how many moves that save no day and no turn the plan is good enough.</summary>
     private const int MovesInVain = 1000;
 
+    /// <summary>Drawn courses in which other ways to keep dates are looked at before some are looked at closer, and how many are.</summary>
+    private const int CoursesAtFirst = 150;
+    private const int LookedAtCloser = 3;
+
     /// <summary>
     /// Looks for the order of all work of a request. What gives way is put behind the rest as that would be done alone, so
     /// that it cannot move any of it; then the place of each of its blocks among themselves is looked for.
@@ -74,7 +78,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
                 var blocks = moves.Find(left, search.IsAtBound ? MovesInVain : int.MaxValue)!;
                 var tried = search.Tried + inTurn.Tried + moves.Tried + alone.Sum(one => one.Tried);
                 var first = new FoundOrder(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
-                return alone.Count == 0 ? first : first.WithRoomForDates(request);
+                return alone.Count == 0 ? first : first.WithRoomForDates(request, inTurn.BlocksInEveryTurn());
             }
 
             if (hours.Longer(request) is not { } longer)
@@ -87,24 +91,51 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
     }
 
     /// <summary>
-    /// Where a date is not kept in as many courses as is asked for, looks once more, with half as many schedules and dates
-    /// that are nearer by the room it takes; the better of the two by its chances is kept, unless it gives up a date that the first would keep.
+    /// Where a date is not kept in as many courses as is asked for, looks once more: first at other ways to do the orders one
+    /// after another, then, from the best of these, with half as many schedules and dates that are nearer by the room it
+    /// takes. What lacks least in the end is kept.
     /// </summary>
-    public FoundOrder WithRoomForDates(PlanRequest request)
+    /// <param name="request">What is asked for.</param>
+    /// <param name="others">Other orders of all blocks that may keep dates better.</param>
+    public FoundOrder WithRoomForDates(PlanRequest request, IReadOnlyList<int[]> others)
     {
         var drawn = new DrawnMinutes(request, Hours);
-        var kept = new KeptDates(request, drawn, Problem, Blocks!);
+        var first = new KeptDates(request, drawn, Problem, Blocks!);
+        var (blocks, kept) = (Blocks!, first);
         if (kept.Missing <= 0)
         {
             return this;
         }
 
-        var nearer = kept.WithRoom(Problem);
-        var search = new ScheduleSearch(nearer, request.Seed) { Known = [Blocks!] };
-        var blocks = new RisingOrder(nearer, KindsOf(request)).Of(search.Find(Part(request.Budget, 2))!);
-        var better = new KeptDates(request, drawn, Problem, blocks).IsBetterThan(kept);
-        return this with { Blocks = better ? blocks : Blocks, Tried = Tried + search.Tried };
+        // Few courses tell which ways are worth a closer look.
+        foreach (var other in others.Where(CanBeDone).OrderBy(other => new KeptDates(request, drawn, Problem, other, CoursesAtFirst)).Take(LookedAtCloser))
+        {
+            Take(other);
+        }
+
+        // From where the search ended as well as from there: the one has room for all, the other for those that weigh most.
+        var tried = Tried + others.Count;
+        foreach (var (from, dates) in ((int[], KeptDates)[])[(Blocks!, first), (blocks, kept)])
+        {
+            var nearer = dates.WithRoom(Problem);
+            var search = new ScheduleSearch(nearer, request.Seed) { Known = [from] };
+            Take(new RisingOrder(nearer, KindsOf(request)).Of(search.Find(Part(request.Budget, 2))!));
+            tried += search.Tried;
+        }
+
+        return this with { Blocks = blocks, Tried = tried };
+
+        void Take(int[] other)
+        {
+            if (new KeptDates(request, drawn, Problem, other) is var dates && dates.CompareTo(kept) < 0)
+            {
+                (blocks, kept) = (other, dates);
+            }
+        }
     }
+
+    private bool CanBeDone(int[] blocks) =>
+        new ScheduleGenerator(Problem).Generate(blocks, Problem.Minutes.AsSpan(), new(Problem.Tasks.Length, Problem.Orders.Length));
 
     /// <summary>Each order's finish has a bound of its own, and so has the sum of them.</summary>
     private static long NoneBefore(ScheduleProblem problem) => Enumerable.Range(0, problem.Orders.Length).Sum(order => (long)problem.Orders[order].Weight * ScheduleBound.OfOrder(problem, order).Minute);

@@ -10,11 +10,24 @@ namespace ShopDays.Plans.Searching;
 /// <param name="alone">Each order planned by itself, in their order; each with an answer.</param>
 internal sealed class OrdersInTurn(ScheduleProblem problem, IReadOnlyList<FoundOrder> alone)
 {
+    private const int MostInEveryTurn = 4;
+
     /// <summary>How many schedules were made.</summary>
     public int Tried { get; private set; }
 
     /// <summary>The blocks in some turns that are worth a trial.</summary>
-    public IReadOnlyList<int[]> Blocks() => [.. Turns().Select(turn => turn.SelectMany(order => alone[order].BlocksIn(problem, FirstTaskOf(order))).ToArray())];
+    public IReadOnlyList<int[]> Blocks() => [.. Turns().Select(InTurn)];
+
+    /// <summary>The blocks in every turn there is; of many orders in those that are worth a trial.</summary>
+    public IReadOnlyList<int[]> BlocksInEveryTurn() => alone.Count is > 1 and <= MostInEveryTurn && alone.All(one => one.Blocks is not null)
+        ? [.. Permuted([.. Enumerable.Range(0, alone.Count)]).Select(InTurn)]
+        : alone.All(one => one.Blocks is not null) ? Blocks() : [];
+
+    private int[] InTurn(IEnumerable<int> turn) => [.. turn.SelectMany(order => alone[order].BlocksIn(problem, FirstTaskOf(order)))];
+
+    private static IEnumerable<int[]> Permuted(int[] orders) => orders.Length <= 1
+        ? [orders]
+        : orders.SelectMany(first => Permuted([.. orders.Where(other => other != first)]), (first, rest) => (int[])[first, .. rest]);
 
     /// <summary>By date; by what is left between an order's finish alone and its date; by weight, then date; the shortest first.</summary>
     private IEnumerable<int[]> Turns()
