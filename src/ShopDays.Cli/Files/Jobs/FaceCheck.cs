@@ -13,9 +13,9 @@ internal static class FaceCheck
     /// <param name="findings">Where mistakes go.</param>
     public static void Run(Job job, IReadOnlyList<PartLine> lines, OperationCatalogue operations, Findings findings)
     {
-        foreach (var line in lines)
+        // A part whose timber nobody knows, for want of any stock, is not in the job.
+        foreach (var (line, part) in lines.Join(job.Parts, line => line.Name.Value, part => part.Name, (line, part) => (line, part)))
         {
-            var part = job.Parts.First(one => one.Name == line.Name.Value);
             foreach (var (surface, standard) in line.Rest.Surfaces)
             {
                 // Inside and under are one face: where both are written the finer holds.
