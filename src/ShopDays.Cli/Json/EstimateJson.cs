@@ -31,6 +31,7 @@ internal static class EstimateJson
             P80 = JsonAnswer.Minutes(one.Time.P80),
             P90 = JsonAnswer.Minutes(one.Time.P90),
         }),
+        Honing = new { Edges = estimate.EdgesHoned, Minutes = JsonAnswer.Minutes(estimate.Honing) },
         HiddenFaces = new
         {
             SavedMinutes = JsonAnswer.Minutes(faces.Already),

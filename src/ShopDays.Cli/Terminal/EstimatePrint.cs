@@ -50,6 +50,11 @@ internal static class EstimatePrint
         screen.Console.Write(operations);
         screen.Wrapped(FormattableString.Invariant(
             $"Times in hours and minutes, {behind.Source}, over {estimate.Draws} drawn courses of the job, seed {estimate.Seed}. The rows' 80 % times do not add up: bad luck seldom strikes everywhere at once."));
+        if (estimate.EdgesHoned > 0)
+        {
+            screen.Wrapped(FormattableString.Invariant($"Honing is in them: {CountWords.Of(estimate.EdgesHoned, "edge")} in all, about {WorkTimeText.Write(estimate.Honing)}, each before the work that would find it dull."));
+        }
+
         foreach (var said in FaceWords.Of(faces))
         {
             screen.Wrapped(said);
