@@ -6,6 +6,7 @@ public sealed record CuttingEdge
     // Minutes of use go with the root of hardness: an edge lasts half as long in timber four times as hard (common practice, no source).
     private const double HardnessExponent = 0.5;
     private const double ReferenceHardness = 1000;
+    private const double WearOfGrit = 2;
 
     /// <summary>What it is called, several of them in the plural.</summary>
     public required string Name { get; init; }
@@ -28,11 +29,14 @@ public sealed record CuttingEdge
     /// <summary>Minutes of cutting between two sharpenings of all of them, in timber of 1,000 lbf.</summary>
     public double Life => AtATime * MinutesEach;
 
-    /// <summary>Minutes of use that a task makes of it, as if in timber of 1,000 lbf: cutting alone, without rest and setting up.</summary>
-    public static double UseBy(TaskTiming.ByOperation timing)
+    /// <summary>Minutes of use that a task makes of it, as if in timber of 1,000 lbf without grit: cutting alone, without rest and setting up.</summary>
+    /// <param name="timing">The task.</param>
+    /// <param name="isGritty">Whether its timber holds stony matter.</param>
+    public static double UseBy(TaskTiming.ByOperation timing, bool isGritty)
     {
         var cutting = timing.Quantity * timing.Method.MinutesPerUnit * CentralTime.SlopeFactor(timing.Method, timing.Covariates) * timing.Factor;
-        return cutting * Math.Pow(timing.Covariates.TryGetValue(Covariate.Hardness, out var hardness) ? hardness / ReferenceHardness : 1, HardnessExponent);
+        var wear = Math.Pow(timing.Covariates.TryGetValue(Covariate.Hardness, out var hardness) ? hardness / ReferenceHardness : 1, HardnessExponent);
+        return cutting * wear * (isGritty ? WearOfGrit : 1);
     }
 }
 

@@ -28,16 +28,17 @@ internal sealed class PieceStages(Draft draft)
     {
         var part = pieces[0].Part;
         var one = pieces[0].FaceOneDepth(draft.Job.Allowances);
+        var two = pieces[0].FaceTwoDepth(draft.Job.Allowances);
+        var second = FacePlaning.Of(draft, FaceTwo, "face two", FaceStandards.FaceTwo(draft.Job, part, draft.Operations));
         if (one > Length.Zero && FacePlaning.Of(draft, FaceOne, "face one", FaceStandards.FaceOne(draft.Job, part, draft.Operations)) is { } first)
         {
-            Step(pieces, all, Planing(first, one), "the saw lets tension out: what is planed before bows again", rest);
+            Step(pieces, all, Planing(first, one, second is null && two > Length.Zero ? "the other face stays from the saw, and the piece that much thicker" : ""), "the saw lets tension out: what is planed before bows again", rest);
             rest = null;
         }
 
         afterFaceOne?.Invoke(pieces, all, rest);
         rest = afterFaceOne is null ? rest : null;
-        var two = pieces[0].FaceTwoDepth(draft.Job.Allowances);
-        if (two > Length.Zero && FacePlaning.Of(draft, FaceTwo, "face two", FaceStandards.FaceTwo(draft.Job, part, draft.Operations)) is { } second)
+        if (two > Length.Zero && second is not null)
         {
             Step(pieces, all, Planing(second, two, second.IsGauged ? SharedGauge(pieces[0]) : ""), "thickness is gauged from the true face", rest);
         }

@@ -54,7 +54,7 @@ internal static class Sharpening
                 continue;
             }
 
-            var use = CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing);
+            var use = CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing, IsGritty(draft, task));
             if (used + use <= edge.Life && !(edge.IsForKeenWork && used > edge.Life / 2))
             {
                 used += use;
@@ -69,6 +69,10 @@ internal static class Sharpening
 
         return due;
     }
+
+    private static bool IsGritty(Draft draft, ShopTask task) =>
+        draft.Layout.Boards.Any(board => board.Board.Name == task.Board && board.Board.Species.IsGritty)
+        || task.Parts.SelectMany(name => Holders.PartsOf(name, draft.Job)).Any(part => part.Species.IsGritty);
 
     private static CuttingEdge? EdgeOf(ShopTask task) => (task.Timing as TaskTiming.ByOperation)?.Method.Edge;
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopDays.Cli.Files;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Work;
@@ -51,6 +52,23 @@ public sealed class SharpeningTests
         }
     }
 
+    [Theory]
+    [InlineData("teak")]
+    [InlineData("iroko")]
+    public void Gritty_timber_dulls_an_edge_in_half_the_time(string name)
+    {
+        Assert.True(BuiltIn.Species.TryFind(name, out var timber));
+        Assert.True(timber.IsGritty);
+        var (gritty, clean) = (Planed(timber), Planed(timber with { IsGritty = false }));
+        Assert.True(gritty.Tasks.Sum(task => task.Honed?.Times ?? 0) > clean.Tasks.Sum(task => task.Honed?.Times ?? 0));
+        Assert.True(gritty.Of(TouchUp).Quantity() > clean.Of(TouchUp).Quantity());
+
+        static TaskGraph Planed(Species timber) => (AJob.With(AJob.Part("slat", 90, 2, 1.75m, count: 24, species: timber)) with
+        {
+            Boards = [.. AJob.Boards(12, 96, 12, 2).Select(board => board with { Species = timber })],
+        }).Graph();
+    }
+
     [Fact]
     public void The_day_sheet_says_what_is_honed_and_how_often()
     {
@@ -73,7 +91,7 @@ public sealed class SharpeningTests
             {
                 used = task.Honed is null ? used : 0;
                 Assert.False(EdgeOf(task)!.IsForKeenWork && used > EdgeOf(task)!.Life / 2, task.Name);
-                used += CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing) / (task.Honed?.Times ?? 1);
+                used += CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing, isGritty: false) / (task.Honed?.Times ?? 1);
             }
         }
     }
@@ -95,7 +113,7 @@ public sealed class SharpeningTests
         {
             var times = isSaw ? Touched(task) : task.Honed?.Times ?? 0;
             used = times > 0 ? 0 : used;
-            used += CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing) / Math.Max(1, times);
+            used += CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing, isGritty: false) / Math.Max(1, times);
             Assert.True(used <= EdgeOf(task)!.Life + 1e-6, $"{edge}: {task.Name} goes to {used} min");
         }
 
