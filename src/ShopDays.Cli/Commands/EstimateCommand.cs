@@ -24,13 +24,14 @@ internal sealed class EstimateCommand(Screen screen, IClock clock) : IShopComman
         var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
         var behind = workings.Rates.Behind;
         var without = behind.Timed == 0 ? (TimeRange?)null : workings.Rates.Prior.Draw(made.Graph.Tasks, Workings.Draws, workings.Seed).OfAll();
+        var faces = workings.FaceSavingsOf(made.Graph);
         if (asked.AsJson)
         {
-            JsonAnswer.Write(asked.Screen.Out, EstimateJson.Of(estimate, without, behind, made.Remarks));
+            JsonAnswer.Write(asked.Screen.Out, EstimateJson.Of(estimate, without, behind, faces, made.Remarks));
         }
         else
         {
-            EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate, without, behind, workings.Read.Located.Format);
+            EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate, without, behind, faces, workings.Read.Located.Format);
             RemarkPrint.Print(asked.Screen, made.Remarks);
         }
 

@@ -47,6 +47,7 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
             Graph = Graph,
             Marks = told.Marks,
             Estimate = JobEstimate.Of(Graph, Draws),
+            Faces = Rest is null ? FaceWords.InShort(workings.FaceSavingsOf(Graph)) : null,
             TaskTimes = Rest is null ? workings.TaskTimesOf(Graph) : Draws.OfEach(),
             Plan = told.Answer.Plan,
             Forecast = told.Answer.Forecast,

@@ -5,6 +5,7 @@ using ShopDays.Cli.Terminal;
 using ShopDays.Days;
 using ShopDays.Layouts;
 using ShopDays.Measures;
+using ShopDays.Parts;
 using ShopDays.Plans;
 using ShopDays.Times;
 using ShopDays.Work;
@@ -85,7 +86,11 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>The tasks and what comes before what, or why there is no order.</summary>
     public OrderOfWork Order => order ??= Step(
         $"writing the order of work",
-        () => OrderOfWork.Build(Read.Job, Layout, Read.Operations, Read.Waits, Read.Shop.Limits, LongestSession));
+        () => OrderOf(Read.Job));
+
+    /// <summary>What rougher hidden faces save.</summary>
+    /// <param name="graph">The job's order of work.</param>
+    public FaceSavings FaceSavingsOf(TaskGraph graph) => FaceSavings.Of(Read.Job, Read.Operations, graph, OrderOf, Rates.Model);
 
     /// <summary>Drawn courses of the job.</summary>
     public TimeDraws DrawsOf(TaskGraph graph) => draws ??= Step(
@@ -150,6 +155,8 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>Runs of like pieces are cut to the longest session of a year; without any session, to a usual one.</summary>
     private WorkTime LongestSession =>
         Read.Shop.Workers.Max(worker => Read.Shop.CalendarOf(worker).LongestSession(Read.Job.Start)) ?? WorkTime.FromHours(4);
+
+    private OrderOfWork OrderOf(Job job) => OrderOfWork.Build(job, Layout, Read.Operations, Read.Waits, Read.Shop.Limits, LongestSession);
 
     private T Step<T>(FormattableString what, Func<T> work) => progress.During(FormattableString.Invariant(what), work);
 }

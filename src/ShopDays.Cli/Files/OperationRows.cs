@@ -9,12 +9,20 @@ internal static class OperationRows
     private sealed record Row(string Operation, string Unit, Method Method, IReadOnlyList<string> Cautions, IReadOnlyList<Holding> Holds);
 
     /// <summary>Reads them all.</summary>
-    public static OperationCatalogue Read() => new(BuiltInRow
-        .ReadAll("operations.csv", ReadRow)
-        .GroupBy(row => row.Operation, StringComparer.Ordinal)
-        .Select(rows => OperationOf([.. rows])));
+    public static OperationCatalogue Read()
+    {
+        var edges = EdgeRows.Read();
+        var operations = BuiltInRow
+            .ReadAll("operations.csv", ReadRow)
+            .GroupBy(row => row.Operation, StringComparer.Ordinal)
+            .Select(rows => OperationOf([.. rows], edges.GetValueOrDefault(rows.Key)))
+            .ToList();
+        return edges.Keys.FirstOrDefault(name => !operations.Exists(operation => operation.Name == name)) is { } unknown
+            ? throw new InvalidDataException($"edges.csv: '{unknown}' is not an operation")
+            : new(operations);
+    }
 
-    private static Operation OperationOf(IReadOnlyList<Row> rows)
+    private static Operation OperationOf(IReadOnlyList<Row> rows, CuttingEdge? edge)
     {
         if (rows.FirstOrDefault(row => row.Unit != rows[0].Unit) is { } odd)
         {
@@ -26,7 +34,14 @@ internal static class OperationRows
         {
             Name = rows[0].Operation,
             Unit = new TradeUnit { Name = rows[0].Unit },
-            Methods = [.. rows.Select(row => row.Method with { Cautions = [.. row.Cautions.Except(shared, StringComparer.Ordinal)] })],
+            Methods =
+            [
+                .. rows.Select(row => row.Method with
+                {
+                    Cautions = [.. row.Cautions.Except(shared, StringComparer.Ordinal)],
+                    Edge = row.Method.Name == "hand" ? edge : null,
+                }),
+            ],
             Cautions = shared,
             Holds = rows[0].Holds,
         };

@@ -99,6 +99,7 @@ internal sealed class RateLine(Section line, Field<string> name, Operation? know
             Crew = line.Optional("crew", Values.Whole("a count of people", 1, 10), like?.Crew ?? 1),
             LearningRate = line.Optional("learning", Values.Number("a learning rate", 0.5, 1), like?.LearningRate ?? 1),
             Cautions = like?.Cautions ?? [],
+            Edge = before?.Edge,
             Source = line.Optional("source", Values.Text("where the figures come from"), "the shop's own figures"),
         };
     }

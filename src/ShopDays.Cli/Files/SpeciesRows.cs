@@ -15,6 +15,7 @@ internal static class SpeciesRows
         SpecificGravityAt12 = row.Number("sg_12"),
         DensityAt12 = row.Number("density_12_kg_m3"),
         HardnessPoundsForce = row.Number("hardness_lbf"),
+        IsGritty = row.YesNo("gritty"),
         RadialShrinkage = row.Number("shrink_radial_pct"),
         TangentialShrinkage = row.Number("shrink_tangential_pct"),
         VolumetricShrinkage = row.Number("shrink_volumetric_pct"),

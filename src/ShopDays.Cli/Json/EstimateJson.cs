@@ -1,3 +1,4 @@
+using ShopDays.Cli.Files.Jobs;
 using ShopDays.Cli.Phrases;
 using ShopDays.Times;
 using ShopDays.Work;
@@ -11,8 +12,9 @@ internal static class EstimateJson
     /// <param name="estimate">The estimate.</param>
     /// <param name="without">All hands-on time by the built-in rates alone, where the log has changed it.</param>
     /// <param name="behind">What the times come from.</param>
+    /// <param name="faces">What rougher hidden faces save.</param>
     /// <param name="remarks">What to know before work begins.</param>
-    public static object Of(JobEstimate estimate, TimeRange? without, TimesBehind behind, IReadOnlyList<Remark> remarks) => new
+    public static object Of(JobEstimate estimate, TimeRange? without, TimesBehind behind, FaceSavings faces, IReadOnlyList<Remark> remarks) => new
     {
         HandsOnMinutes = RangeOf(estimate.HandsOn),
         PriorHandsOnMinutes = RangeOf(without ?? estimate.HandsOn),
@@ -29,6 +31,13 @@ internal static class EstimateJson
             P80 = JsonAnswer.Minutes(one.Time.P80),
             P90 = JsonAnswer.Minutes(one.Time.P90),
         }),
+        Honing = new { Edges = estimate.EdgesHoned, Minutes = JsonAnswer.Minutes(estimate.Honing) },
+        HiddenFaces = new
+        {
+            SavedMinutes = JsonAnswer.Minutes(faces.Already),
+            Written = faces.Written.Select(FaceOf),
+            Further = faces.Further.Select(one => new { Standard = SurfaceWords.Of(one.Standard), SavedMinutes = JsonAnswer.Minutes(one.Saved), Faces = one.Faces.Select(FaceOf) }),
+        },
         estimate.Tasks,
         WaitMinutes = Math.Round(estimate.Waits.TotalMinutes, 2, MidpointRounding.AwayFromZero),
         estimate.Seed,
@@ -38,6 +47,8 @@ internal static class EstimateJson
         Times = TimesJson.Of(behind),
         Remarks = remarks.Select(RemarkJson.Of),
     };
+
+    private static object FaceOf(HiddenFace face) => new { Part = face.Part.Name, Surface = SurfaceWords.Of(face.Surface), Standard = SurfaceWords.Of(face.Now) };
 
     /// <summary>A range in minutes.</summary>
     public static object RangeOf(TimeRange range) => new

@@ -41,6 +41,9 @@ internal sealed record PlanPaper
     /// <summary>How long it takes at the bench.</summary>
     public required JobEstimate Estimate { get; init; }
 
+    /// <summary>What rougher hidden faces save; null where there is nothing to tell, and where the plan is of the rest of a job.</summary>
+    public string? Faces { get; init; }
+
     /// <summary>The range of every task, each at the task's id.</summary>
     public required IReadOnlyList<TimeRange> TaskTimes { get; init; }
 

@@ -14,8 +14,9 @@ internal static class EstimatePrint
     /// <param name="estimate">The estimate.</param>
     /// <param name="without">All hands-on time by the built-in rates alone, where the log has changed it.</param>
     /// <param name="behind">What the times come from.</param>
+    /// <param name="faces">What rougher hidden faces save.</param>
     /// <param name="format">How lengths are written.</param>
-    public static void Print(Screen screen, string job, JobEstimate estimate, TimeRange? without, TimesBehind behind, LengthFormat format)
+    public static void Print(Screen screen, string job, JobEstimate estimate, TimeRange? without, TimesBehind behind, FaceSavings faces, LengthFormat format)
     {
         screen.Out.WriteLine($"{job}: hands-on time");
         screen.Out.WriteLine();
@@ -49,6 +50,16 @@ internal static class EstimatePrint
         screen.Console.Write(operations);
         screen.Wrapped(FormattableString.Invariant(
             $"Times in hours and minutes, {behind.Source}, over {estimate.Draws} drawn courses of the job, seed {estimate.Seed}. The rows' 80 % times do not add up: bad luck seldom strikes everywhere at once."));
+        if (estimate.EdgesHoned > 0)
+        {
+            screen.Wrapped(FormattableString.Invariant($"Honing is in them: {CountWords.Of(estimate.EdgesHoned, "edge")} in all, about {WorkTimeText.Write(estimate.Honing)}, each before the work that would find it dull."));
+        }
+
+        foreach (var said in FaceWords.Of(faces))
+        {
+            screen.Wrapped(said);
+        }
+
         TimesPrint.PrintNotes(screen, behind);
     }
 

@@ -83,10 +83,13 @@ public sealed record Part
     /// <summary>The angle of angled ends, in degrees off square, 0 to 60; 0 otherwise.</summary>
     public double EndAngle { get; init; }
 
-    /// <summary>The surfaces that show: they are smoothed and finished.</summary>
+    /// <summary>The surfaces that show: they are finished, and smoothed where nothing less is written.</summary>
     public IReadOnlySet<PartSurface> Shows { get; init; } = new HashSet<PartSurface>();
 
-    /// <summary>How far named surfaces are taken where that is not the usual.</summary>
+    /// <summary>
+    /// How far named surfaces are taken where that is not the usual: tried, and smoothed where they show. Inside and under
+    /// are both the second face; where both are named, the finer holds.
+    /// </summary>
     public IReadOnlyDictionary<PartSurface, SurfaceStandard> Surfaces { get; init; } = new Dictionary<PartSurface, SurfaceStandard>();
 
     /// <summary>Extra blanks to saw out for what may be spoiled, 0 or more.</summary>

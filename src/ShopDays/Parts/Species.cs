@@ -36,6 +36,9 @@ public sealed record Species
     /// <summary>Side hardness at 12 % moisture in pounds-force (the force that presses in a ball half its width).</summary>
     public required double HardnessPoundsForce { get; init; }
 
+    /// <summary>Whether it holds silica or other stony matter, which dulls an edge in half the time (common practice, no source).</summary>
+    public bool IsGritty { get; init; }
+
     /// <summary>Shrinkage from green to oven-dry across the rings, in percent.</summary>
     public required double RadialShrinkage { get; init; }
 

@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Measures;
 using ShopDays.Work;
 
 namespace ShopDays.Times;
@@ -27,6 +28,12 @@ public sealed record JobEstimate
     /// <summary>How many tasks there are.</summary>
     public required int Tasks { get; init; }
 
+    /// <summary>How many edges are honed as part of the work.</summary>
+    public int EdgesHoned { get; init; }
+
+    /// <summary>What of the hands-on time goes into honing, by the catalogue.</summary>
+    public WorkTime Honing { get; init; }
+
     /// <summary>All waits added up as if none overlapped; for others, what is likely.</summary>
     public required Duration Waits { get; init; }
 
@@ -43,6 +50,8 @@ public sealed record JobEstimate
         Heavy = draws.OfSum([.. graph.Tasks.Where(task => task.WorkClass == WorkClass.Heavy).Select(task => task.Id)]),
         Operations = [.. graph.Tasks.GroupBy(task => task.SetupKey).Select(group => Add([.. group], draws))],
         Tasks = graph.Tasks.Count,
+        EdgesHoned = graph.Tasks.Sum(task => task.Honed is { } honed ? honed.AtATime * honed.Times : 0),
+        Honing = graph.Tasks.Aggregate(WorkTime.Zero, (sum, task) => sum + (task.Honed?.Time ?? WorkTime.Zero)),
         Waits = WaitsOf(graph),
         Seed = draws.Seed,
         Draws = draws.Trials,

@@ -38,6 +38,7 @@ internal static class Finishing
             }
         }
 
+        SmoothUnfinished(draft);
         foreach (var (coat, finish) in coated.Values.Distinct())
         {
             draft.ClosingWaits.Add(new ClosingWait(coat, new Wait(finish.LightUse, $"{finish.Name} hardens until it may be handled and used lightly", HoldsFloor: true) { Sets = draft.SettingOf(finish) }));
@@ -90,11 +91,35 @@ internal static class Finishing
             {
                 PartSurface.Face or PartSurface.Under => part.FaceArea,
                 PartSurface.Inside => withInside ? part.FaceArea : Area.Zero,
-                PartSurface.Edge => part.Length * part.Thickness * 2,
+                PartSurface.Edge => EdgeArea(part),
                 _ => throw new System.Diagnostics.UnreachableException(),
             });
         return one * part.Count;
     }
+
+    /// <summary>
+    /// The area of a part that is smoothed: where it shows or is written smoothed, and nothing less is written; its whole
+    /// surface but for what is written less, when nothing is said to show.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    /// <param name="isAllShown">Whether it shows all round where nothing is said.</param>
+    /// <param name="withInside">Whether inside faces count: they are smoothed before the glue-up.</param>
+    private static Area SmoothedArea(Part part, bool isAllShown, bool withInside)
+    {
+        if (isAllShown && part.Shows.Count == 0)
+        {
+            var left = new[] { part.Surfaces.TryGetValue(PartSurface.Face, out var face) ? face : SurfaceStandard.Smoothed, FaceStandards.WrittenOfFaceTwo(part) ?? SurfaceStandard.Smoothed }
+                .Count(standard => standard < SurfaceStandard.Smoothed);
+            var edges = part.Surfaces.TryGetValue(PartSurface.Edge, out var edge) && edge < SurfaceStandard.Smoothed ? EdgeArea(part) : Area.Zero;
+            return (part.SurfaceArea - (part.FaceArea * left) - edges) * part.Count;
+        }
+
+        return Enum.GetValues<PartSurface>()
+            .Where(surface => FaceStandards.IsSmoothed(part, surface) && (withInside || surface != PartSurface.Inside))
+            .Aggregate(Area.Zero, (sum, surface) => sum + (surface == PartSurface.Edge ? EdgeArea(part) : part.FaceArea)) * part.Count;
+    }
+
+    private static Area EdgeArea(Part part) => part.Length * part.Thickness * 2;
 
     /// <summary>Whether a task is a coat of a finish that leaves a film.</summary>
     public static bool LastCoatIsFilm(Draft draft, int id) =>
@@ -103,36 +128,61 @@ internal static class Finishing
     private static IReadOnlyList<int> MakeReady(Draft draft, string name)
     {
         var outermost = Holders.OutermostOf(name, draft.Job);
-        var parts = ShownParts(draft, name).Where(part => draft.IsFirst(Smooth, part.Name)).ToList();
+        var shown = ShownParts(draft, name);
+        var parts = Holders.PartsOf(name, draft.Job)
+            .Where(part => (shown.Contains(part) || FaceStandards.IsWrittenSmooth(part)) && draft.IsFirst(Smooth, part.Name))
+            .ToList();
         var last = draft.LastOf(outermost);
         if (parts.Count == 0)
         {
             return last;
         }
 
-        var area = parts.Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: outermost == part.Name));
-        if (area > Area.Zero)
+        last = Smoothed(draft, name, parts, last, part => SmoothedArea(part, shown.Contains(part), withInside: outermost == part.Name));
+        var eased = parts.Where(shown.Contains).ToList();
+        if (eased.Count == 0)
         {
-            last = [After(last, Smooth, "smooth: " + name, draft.Operations[Smooth].Unit.Of(area), "glue and plane marks show through any finish")];
+            return last;
         }
 
-        var arrises = parts.Aggregate(Length.Zero, (sum, part) => sum + (part.Length * (4 * part.Count)));
-        return [After(last, Arrises, "ease the arrises: " + name, draft.Operations[Arrises].Unit.Of(arrises), "a sharp arris sheds its finish")];
+        var arrises = eased.Aggregate(Length.Zero, (sum, part) => sum + (part.Length * (4 * part.Count)));
+        return [After(draft, name, eased, last, Arrises, "ease the arrises: " + name, draft.Operations[Arrises].Unit.Of(arrises), "a sharp arris sheds its finish")];
+    }
 
-        int After(IReadOnlyList<int> before, string operation, string title, double quantity, string reason)
+    /// <summary>Smooths what is written smoothed and gets no finish, when the last glue-up that holds it is done.</summary>
+    private static void SmoothUnfinished(Draft draft)
+    {
+        var left = draft.Job.Parts.Where(part => FaceStandards.IsWrittenSmooth(part) && draft.IsFirst(Smooth, part.Name)).ToList();
+        foreach (var held in left.GroupBy(part => Holders.OutermostOf(part.Name, draft.Job)))
         {
-            var id = draft.Add(new TaskSketch
-            {
-                Stage = Stage.Finish,
-                Operation = operation,
-                Name = title,
-                Quantity = quantity,
-                Covariates = Properties.Of(parts.Select(part => part.Species)),
-                Parts = [name],
-            });
-            draft.Before(before, id, reason);
-            return id;
+            List<Part> parts = [.. held];
+            var last = draft.LastOf(held.Key);
+            var smoothed = Smoothed(draft, held.Key, parts, last, part => SmoothedArea(part, isAllShown: false, withInside: held.Key == part.Name));
+            draft.CameTo(draft.PiecesOf(held.Key), smoothed);
         }
+    }
+
+    private static IReadOnlyList<int> Smoothed(Draft draft, string name, List<Part> parts, IReadOnlyList<int> last, Func<Part, Area> areaOf)
+    {
+        var area = parts.Aggregate(Area.Zero, (sum, part) => sum + areaOf(part));
+        return area > Area.Zero
+            ? [After(draft, name, parts, last, Smooth, "smooth: " + name, draft.Operations[Smooth].Unit.Of(area), "glue and plane marks show through any finish")]
+            : last;
+    }
+
+    private static int After(Draft draft, string name, List<Part> parts, IReadOnlyList<int> before, string operation, string title, double quantity, string reason)
+    {
+        var id = draft.Add(new TaskSketch
+        {
+            Stage = Stage.Finish,
+            Operation = operation,
+            Name = title,
+            Quantity = quantity,
+            Covariates = Properties.Of(parts.Select(part => part.Species)),
+            Parts = [name],
+        });
+        draft.Before(before, id, reason);
+        return id;
     }
 
     private static int Coats(Draft draft, FinishWork work, Finish finish, List<int> ready, IReadOnlyList<(int Coat, Finish Finish)> under)

@@ -110,7 +110,7 @@ internal static class GlueUps
 
     private static void SmoothInsides(Draft draft, GlueUp glueUp, List<Piece> pieces)
     {
-        var inside = draft.Job.Parts.Where(part => glueUp.Joins.Contains(part.Name) && part.Shows.Contains(PartSurface.Inside) && draft.IsFirst("inside", part.Name)).ToList();
+        var inside = draft.Job.Parts.Where(part => glueUp.Joins.Contains(part.Name) && FaceStandards.IsSmoothed(part, PartSurface.Inside) && draft.IsFirst("inside", part.Name)).ToList();
         if (inside.Count == 0 || pieces.Count == 0)
         {
             return;

@@ -97,5 +97,11 @@ public sealed record JointKind
     /// <summary>Whether it is closed in a glue-up, so that it counts towards the adhesive's open time.</summary>
     public bool IsClosedInGlueUp { get; init; }
 
+    /// <summary>Whether it is set out by knife and gauge, and so needs a true face and edge to begin from.</summary>
+    internal bool IsSetOut { get; init; } = true;
+
+    /// <summary>Whether it fits only where its parts are of an even thickness, both faces worked.</summary>
+    internal bool IsOfEvenThickness { get; init; }
+
     internal IReadOnlyList<JointStep> Steps { get; init; } = [];
 }

@@ -31,12 +31,13 @@ public static class JointKinds
         Counted("bridle", "bridle joint"),
         Long("groove", "groove", ThreeEighths),
         Long("rabbet", "rabbet", ThreeEighths),
-        Long("tongue", "tongue", Length.FromInches(0.25m)),
+        Long("tongue", "tongue", Length.FromInches(0.25m)) with { IsOfEvenThickness = true },
         Long("dado", "dado", ThreeEighths) with { IsClosedInGlueUp = true },
         new()
         {
             Name = "bore",
             Uses = [JointFigure.Depth],
+            IsSetOut = false,
             Steps = [new("bore for peg, screw or bolt", StepCount.Joints)],
         },
         new()
@@ -98,14 +99,17 @@ public static class JointKinds
     {
         var isTail = operation.Unit.Name == "tail";
         var isLong = operation.Unit.Kind != UnitKind.Count;
+        var own = Table.Where(kind => kind.Steps.Any(step => step.Operation == operation.Name)).ToList();
         return new()
         {
             Name = operation.Name,
             Needs = isTail ? [JointFigure.Tails] : [],
             Uses = isLong ? [JointFigure.Length, JointFigure.Depth, JointFigure.Width] : [JointFigure.Depth, JointFigure.Width, JointFigure.Thickness],
-            // An operation under its own name is made when, and closed as, the kind that it belongs to.
-            Time = Table.FirstOrDefault(kind => kind.Steps.Any(step => step.Operation == operation.Name))?.Time ?? JointTime.Cut,
-            IsClosedInGlueUp = Table.Any(kind => kind.IsClosedInGlueUp && kind.Steps.Any(step => step.Operation == operation.Name)),
+            // An operation under its own name is made when, closed as, and needs what the kind that it belongs to does.
+            Time = own.FirstOrDefault()?.Time ?? JointTime.Cut,
+            IsClosedInGlueUp = own.Exists(kind => kind.IsClosedInGlueUp),
+            IsSetOut = own.Count == 0 || own.Exists(kind => kind.IsSetOut),
+            IsOfEvenThickness = own.Exists(kind => kind.IsOfEvenThickness),
             Steps = [new(operation.Name, isTail ? StepCount.Tails : isLong ? StepCount.Length : StepCount.Joints)],
         };
     }
@@ -117,6 +121,7 @@ public static class JointKinds
         Uses = [JointFigure.Thickness],
         Parts = 2,
         IsClosedInGlueUp = true,
+        IsOfEvenThickness = true,
         Steps = [new(operation, StepCount.Tails)],
     };
 
@@ -126,6 +131,7 @@ public static class JointKinds
         Uses = [JointFigure.Depth, JointFigure.Width, JointFigure.Thickness],
         Parts = 2,
         IsClosedInGlueUp = true,
+        IsOfEvenThickness = true,
         Steps = [new(operation, StepCount.Joints)],
     };
 
@@ -142,6 +148,7 @@ public static class JointKinds
         Name = name,
         Time = JointTime.Shaping,
         Uses = [JointFigure.Length, JointFigure.Depth],
+        IsSetOut = false,
         Steps = [new(operation, StepCount.Length)],
     };
 

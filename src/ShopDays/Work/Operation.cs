@@ -124,6 +124,9 @@ public sealed record Method
     /// <summary>Time of the next piece as a share of the last when pieces double: 0.90 for hand joinery, 0.97 for sawing and planing by hand (common practice, no source; the rule: T. P. Wright, 1936, from memory).</summary>
     public required double LearningRate { get; init; }
 
+    /// <summary>The edge that it dulls; null where none is counted.</summary>
+    public CuttingEdge? Edge { get; init; }
+
     /// <summary>The kinds of work whose cautions come with this way of doing it, beyond those of the operation.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 

@@ -53,10 +53,10 @@ public abstract record OrderOfWork
         Dimensioning.Add(draft, stages);
         Joinery.Add(draft, stages);
         GlueUps.Add(draft, stages, glueUps);
-        Sharpening.AddHonings(draft);
         Joinery.AddTogether(draft);
         Finishing.Add(draft);
         FreeWork.Add(draft);
+        Sharpening.AddHonings(draft);
         NightRemarks.Add(draft);
         WarnOfPlacesAndPeople(draft);
         WarnOfLooseEnds(draft);

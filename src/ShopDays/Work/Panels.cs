@@ -97,19 +97,22 @@ internal static class Panels
             Width = Length.Max(width, part.Width),
             Thickness = strips[0].Target,
         };
-        var moves = 2 * Passes.Moves(panel.Length, draft.Limits.LongestPass);
+        var faceTwo = FacePlaning.Of(draft, Flatten, "the other face", FaceStandards.FaceTwo(draft.Job, part, draft.Operations));
+        var isSecondFlattened = faceTwo is { Operation: Flatten };
+        var moves = (isSecondFlattened ? 2 : 1) * Passes.Moves(panel.Length, draft.Limits.LongestPass);
         LongMoves.Warn(draft, part.Name, moves, panel.Weight / 2);
-        var flat = draft.Add(LongMoves.With(draft, new TaskSketch
+        var surfacing = new TaskSketch
         {
             Stage = Stage.Dimensioning,
             Operation = Flatten,
             Name = "flatten the panel: " + label,
-            Quantity = draft.Operations[Flatten].Unit.Of(panel.Length * panel.Width * 2),
+            Quantity = draft.Operations[Flatten].Unit.Of(panel.Length * panel.Width * (isSecondFlattened ? 2 : 1)),
             Covariates = Properties.Of([part.Species], depth: RoughPiece.PanelSpare / 2, width: panel.Width),
             Factor = grain * Passes.Blending(panel.Length, draft.Limits.LongestPass) * Passes.WideFace(panel.Width),
             Parts = [part.Name],
             Lift = panel.Weight,
-        }, moves, panel.Weight / 2));
+        };
+        var flat = draft.Add(LongMoves.With(draft, surfacing, moves, panel.Weight / 2));
         draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true) { Sets = draft.SettingOf(adhesive) });
         var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{label} rests: water from the glue swells the joint, and planed now it sinks later");
         draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{label}: the glue hardens"));
@@ -120,6 +123,17 @@ internal static class Panels
         }
 
         draft.CameTo([panel.Piece], flat);
+        if (faceTwo is { Operation: FacePlaning.Jack })
+        {
+            draft.Then([panel.Piece], LongMoves.With(draft, surfacing with
+            {
+                Operation = faceTwo.Operation,
+                Name = faceTwo.Name + ": " + label,
+                Quantity = draft.Operations[faceTwo.Operation].Unit.Of(panel.Length * panel.Width),
+                Factor = faceTwo.FactorOn(grain, panel.Length, panel.Width, draft.Limits.LongestPass),
+            }, moves, panel.Weight / 2), "a face that does not show is taken no further than its joints need");
+        }
+
         return panel;
     }
 

@@ -16,42 +16,56 @@ internal sealed class PieceStages(Draft draft)
     // The least that a plane takes where nothing is to be lost: what makes a sawn edge clean.
     private static readonly Length Clean = Length.FromInches(0.015625m);
 
-    /// <summary>Face one, whatever comes between, face two.</summary>
+    /// <summary>
+    /// Face one, whatever comes between, face two: each as far as its standard says. A face that stays from the saw keeps
+    /// what would have come off it.
+    /// </summary>
     /// <param name="pieces">Like pieces.</param>
     /// <param name="all">How many the part has.</param>
     /// <param name="rest">The rest after sawing; null for none.</param>
     /// <param name="afterFaceOne">What comes between the faces; null for nothing.</param>
     public void Faces(List<RoughPiece> pieces, int all, Wait? rest, Action<List<RoughPiece>, int, Wait?>? afterFaceOne = null)
     {
+        var part = pieces[0].Part;
         var one = pieces[0].FaceOneDepth(draft.Job.Allowances);
-        if (one > Length.Zero)
+        var two = pieces[0].FaceTwoDepth(draft.Job.Allowances);
+        var second = FacePlaning.Of(draft, FaceTwo, "face two", FaceStandards.FaceTwo(draft.Job, part, draft.Operations));
+        if (one > Length.Zero && FacePlaning.Of(draft, FaceOne, "face one", FaceStandards.FaceOne(draft.Job, part, draft.Operations)) is { } first)
         {
-            Step(pieces, all, Planing(FaceOne, one), "the saw lets tension out: what is planed before bows again", rest);
+            Step(pieces, all, Planing(first, one, second is null && two > Length.Zero ? "the other face stays from the saw, and the piece that much thicker" : ""), "the saw lets tension out: what is planed before bows again", rest);
             rest = null;
         }
 
         afterFaceOne?.Invoke(pieces, all, rest);
         rest = afterFaceOne is null ? rest : null;
-        var two = pieces[0].FaceTwoDepth(draft.Job.Allowances);
-        if (two > Length.Zero)
+        if (two > Length.Zero && second is not null)
         {
-            Step(pieces, all, Planing(FaceTwo, two, SharedGauge(pieces[0])), "thickness is gauged from the true face", rest);
+            Step(pieces, all, Planing(second, two, second.IsGauged ? SharedGauge(pieces[0]) : ""), "thickness is gauged from the true face", rest);
         }
     }
 
-    /// <summary>The reference edge.</summary>
+    /// <summary>The reference edge; none where the edges stay from the saw.</summary>
     public void JointTheEdge(List<RoughPiece> pieces, int all, Wait? rest)
     {
+        if (!FaceStandards.ArePlanedEdges(draft.Job, pieces[0].Part, draft.Operations))
+        {
+            return;
+        }
+
         // Of what the two edges lose together the first gives a third, as the rates' own depths stand to each other.
         var spare = pieces[0].Width - pieces[0].Part.Width;
         Step(pieces, all, AlongEdge(Edge, Length.Max(spare / 3, Clean)), "the edge is squared from the true face", rest);
     }
 
-    /// <summary>Width, knife lines, and ends where they are square.</summary>
+    /// <summary>Width where the edges are planed, knife lines, and ends where they are square.</summary>
     public void WidthAndEnds(List<RoughPiece> pieces, int all)
     {
-        var spare = pieces[0].Width - pieces[0].Part.Width;
-        Step(pieces, all, AlongEdge(Width, Length.Max(spare - (spare / 3), Clean)), "width is gauged from the true edge");
+        if (FaceStandards.ArePlanedEdges(draft.Job, pieces[0].Part, draft.Operations))
+        {
+            var spare = pieces[0].Width - pieces[0].Part.Width;
+            Step(pieces, all, AlongEdge(Width, Length.Max(spare - (spare / 3), Clean)), "width is gauged from the true edge");
+        }
+
         Step(pieces, all, run => new TaskSketch { Stage = Stage.Dimensioning, Operation = MarkOut, Name = "mark out", Quantity = run.Count }, "lines are struck from the true face and edge");
         if (pieces[0].Part.Ends == PartEnds.Square)
         {
@@ -87,14 +101,14 @@ internal sealed class PieceStages(Draft draft)
         InRuns(part, pieces, all, run => sketch with { Quantity = 2 * run.Count, Each = 2 * run.Count }, reason, null);
     }
 
-    private Func<IReadOnlyList<RoughPiece>, TaskSketch> Planing(string operation, Length depth, string note = "") => run => new TaskSketch
+    private Func<IReadOnlyList<RoughPiece>, TaskSketch> Planing(FacePlaning planing, Length depth, string note = "") => run => new TaskSketch
     {
         Stage = Stage.Dimensioning,
-        Operation = operation,
-        Name = operation,
-        Quantity = draft.Operations[operation].Unit.Of(run.Aggregate(Area.Zero, (sum, piece) => sum + (piece.Length * piece.Width))),
+        Operation = planing.Operation,
+        Name = planing.Name,
+        Quantity = draft.Operations[planing.Operation].Unit.Of(run.Aggregate(Area.Zero, (sum, piece) => sum + (piece.Length * piece.Width))),
         Covariates = Properties.Of([run[0].Part.Species], depth: depth, width: run[0].Width),
-        Factor = run[0].Board.GrainFactor * Passes.Blending(run[0].Length, draft.Limits.LongestPass) * Passes.WideFace(run[0].Width),
+        Factor = planing.FactorOn(run[0].Board.GrainFactor, run[0].Length, run[0].Width, draft.Limits.LongestPass),
         Note = note,
     };
 
@@ -138,7 +152,7 @@ internal sealed class PieceStages(Draft draft)
         TaskSketch Moved(IReadOnlyList<Piece> run)
         {
             var made = sketch(run) with { Run = run.Count };
-            if (rough is null || made.Operation is not (FaceOne or FaceTwo or Edge or Width))
+            if (rough is null || made.Operation is not (FaceOne or FaceTwo or FacePlaning.Scrub or FacePlaning.Jack or Edge or Width))
             {
                 return made with { Lift = rough is null ? Mass.Zero : rough[run[0]].Weight };
             }

@@ -1,89 +1,116 @@
 using System.Globalization;
-using ShopDays.Measures;
 
 namespace ShopDays.Work;
 
-/// <summary>Edges go dull by use: the saw is touched up and irons are honed as the work in hand calls for it.</summary>
+/// <summary>
+/// Edges go dull by use: each lasts so many minutes of cutting, fewer in harder timber. Before the task that would use up
+/// what is left of it, or that wants it keen, it is sharpened, all of its kind together.
+/// </summary>
 internal static class Sharpening
 {
-    // Feet of ripping in 1-in hardwood between touch-ups: the middle of 150 to 300 (common practice, no source).
-    private const double FeetPerTouchUp = 225;
-
-    // Planing between honings of one iron: 60 to 90 min of cutting (common practice, no source); two irons at a time.
-    private const double MinutesPerHoning = 90;
-    private const int IronsAtATime = 2;
-
     private const string Hone = "hone an edge";
 
-    /// <summary>Touches up the saw before the rip with which its teeth would be through.</summary>
+    private const string Ripping = "rip";
+
+    /// <summary>Touches up the saw before the rip of the sawing out with which its teeth would be through; it comes to the job sharp.</summary>
     public static void AddTouchUps(Draft draft)
     {
-        double used = 0;
-        foreach (var (task, timing) in ByHand(draft, PaceGroup.Sawing).Where(one => one.Timing.Operation.Name is "rip" or "straighten a live edge"))
+        if (draft.Operations[Ripping].MethodIn(draft.Job).Edge is not { } saw)
         {
-            used += timing.Quantity * CentralTime.SlopeFactor(timing.Method, timing.Covariates);
-            var touchUps = (int)(used / FeetPerTouchUp);
-            if (touchUps > 0)
-            {
-                used -= touchUps * FeetPerTouchUp;
-                Before(draft, task, "file and set a saw", "touch up the rip saw", touchUps, "a saw is touched up before its teeth are through");
-            }
+            return;
+        }
+
+        foreach (var (task, times) in Due(draft, saw.Name, usedAtFirst: 0))
+        {
+            Before(draft, task, saw, times);
         }
     }
 
     /// <summary>
-    /// Hones plane irons at the start of the planing that would find them dull, the first time of the first: as part of
-    /// that planing, so that no keen iron lies waiting for a week.
+    /// Hones edges at the start of the work that would find them dull, the first time of the first: as part of that work,
+    /// so that no keen edge lies waiting for a week.
     /// </summary>
     public static void AddHonings(Draft draft)
     {
-        var used = MinutesPerHoning * IronsAtATime;
-        foreach (var (task, timing) in ByHand(draft, PaceGroup.Planing))
+        var edges = draft.Tasks.Select(EdgeOf).OfType<CuttingEdge>().Where(edge => edge.SharpenedBy == Hone).Select(edge => (edge.Name, edge.Life)).Distinct().ToList();
+        foreach (var (name, life) in edges)
         {
-            if (used >= MinutesPerHoning * IronsAtATime)
+            foreach (var (task, times) in Due(draft, name, usedAtFirst: life))
             {
-                var honings = (int)(used / (MinutesPerHoning * IronsAtATime));
-                used -= honings * MinutesPerHoning * IronsAtATime;
-                HoneFirst(draft, task, honings * IronsAtATime);
+                HoneFirst(draft, task, times);
             }
-
-            used += CentralTime.Of(timing with { Setups = 0, Besides = WorkTime.Zero }).Minutes;
         }
     }
 
-    private static void HoneFirst(Draft draft, ShopTask task, int irons)
+    /// <summary>The tasks before which an edge is sharpened, in the order in which they are written, and how often each has it.</summary>
+    private static List<(ShopTask Task, int Times)> Due(Draft draft, string edgeName, double usedAtFirst)
     {
-        var timing = draft.TimingOf(new TaskSketch { Stage = task.Stage, Operation = Hone, Name = Hone, Quantity = irons, Run = irons, Batch = irons });
-        var planing = (TaskTiming.ByOperation)task.Timing;
+        var due = new List<(ShopTask, int)>();
+        var used = usedAtFirst;
+        foreach (var task in draft.Tasks)
+        {
+            if (EdgeOf(task) is not { } edge || edge.Name != edgeName)
+            {
+                continue;
+            }
+
+            var use = CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing, IsGritty(draft, task));
+            if (used + use <= edge.Life && !(edge.IsForKeenWork && used > edge.Life / 2))
+            {
+                used += use;
+                continue;
+            }
+
+            // A task that outlasts an edge goes through several, each used as long as the others.
+            var times = Math.Max(1, (int)Math.Ceiling(use / edge.Life));
+            used = use / times;
+            due.Add((task, times));
+        }
+
+        return due;
+    }
+
+    private static bool IsGritty(Draft draft, ShopTask task) =>
+        draft.Layout.Boards.Any(board => board.Board.Name == task.Board && board.Board.Species.IsGritty)
+        || task.Parts.SelectMany(name => Holders.PartsOf(name, draft.Job)).Any(part => part.Species.IsGritty);
+
+    private static CuttingEdge? EdgeOf(ShopTask task) => (task.Timing as TaskTiming.ByOperation)?.Method.Edge;
+
+    private static void HoneFirst(Draft draft, ShopTask task, int times)
+    {
+        var work = (TaskTiming.ByOperation)task.Timing;
+        var edge = work.Method.Edge!;
+        var timing = draft.TimingOf(new TaskSketch { Stage = task.Stage, Operation = Hone, Name = Hone, Quantity = edge.AtATime, Run = edge.AtATime, Batch = edge.AtATime });
+        var honing = new Honing(edge.Name, edge.AtATime, times, CentralTime.Of(timing) * times);
+        var again = times switch
+        {
+            1 => "",
+            2 => ", and again on the way",
+            _ => string.Create(CultureInfo.InvariantCulture, $", and {times - 1} times on the way"),
+        };
+        var note = (edge.AtATime == 1 ? $"hone the {edge.Name} first" : string.Create(CultureInfo.InvariantCulture, $"hone {edge.AtATime} {edge.Name} first")) + again;
         draft.Change(task with
         {
-            Timing = planing with { Besides = planing.Besides + CentralTime.Of(timing) },
+            Timing = work with { Besides = work.Besides + honing.Time },
+            Honed = honing,
             Cautions = [.. task.Cautions.Concat(timing.Operation.Cautions).Concat(timing.Method.Cautions).Distinct(StringComparer.Ordinal)],
-            Note = "hone the irons first" + (task.Note.Length == 0 ? "" : "; " + task.Note),
+            Note = note + (task.Note.Length == 0 ? "" : "; " + task.Note),
         });
     }
 
-    private static List<(ShopTask Task, TaskTiming.ByOperation Timing)> ByHand(Draft draft, PaceGroup pace) =>
-    [
-        .. from task in draft.Tasks
-           let timing = task.Timing as TaskTiming.ByOperation
-           where timing is not null && timing.Method.PaceGroup == pace && timing.Method.Name == "hand"
-           select (task, timing),
-    ];
-
     // Sharpened when the wood for the next work is ready, so that it is not all done on the first day.
-    private static void Before(Draft draft, ShopTask task, string operation, string name, int quantity, string reason)
+    private static void Before(Draft draft, ShopTask task, CuttingEdge saw, int times)
     {
         var id = draft.Add(new TaskSketch
         {
             Stage = task.Stage,
-            Operation = operation,
-            Name = string.Create(CultureInfo.InvariantCulture, $"{name}, before: {task.Name}"),
-            Quantity = quantity,
-            Run = quantity,
-            Batch = quantity,
+            Operation = saw.SharpenedBy,
+            Name = $"touch up the {saw.Name}, before: {task.Name}",
+            Quantity = times,
+            Run = times,
+            Batch = times,
         });
         draft.Before(draft.Precedences.Where(one => one.After == task.Id).Select(one => one.Before).ToList(), id, "sharpened for the work in hand");
-        draft.Before(id, task.Id, reason);
+        draft.Before(id, task.Id, "a saw is touched up before its teeth are through");
     }
 }

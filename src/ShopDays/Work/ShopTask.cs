@@ -155,6 +155,9 @@ public sealed record ShopTask
     /// <summary>Remarks for the day sheet: depth to take off, setting of the gauge, where the pieces lie.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>Edges that are honed in it; null for none.</summary>
+    public Honing? Honed { get; init; }
+
     /// <summary>What tells work apart that shares one set-up of the bench: operation and method; free tasks stand alone.</summary>
     public string SetupKey => Timing is TaskTiming.ByOperation by ? by.Operation.Name + ", " + by.Method.Name : Name;
 }

@@ -59,5 +59,27 @@ public sealed class EstimateAnswerTests
         Assert.Equal(layout.Number("ripFeet"), ripped, 0.002);
     }
 
+    [Theory]
+    [InlineData("elm-workbench", "top half under scrub, shelf board under rough")]
+    [InlineData("tidewater-commission", "top under jack, long apron inside jack, short apron inside jack")]
+    public async Task Faces_left_rougher_are_named_with_what_they_save(string shop, string written)
+    {
+        var faces = (await Estimate(shop)).Field("hiddenFaces");
+        Assert.Equal(written, string.Join(", ", faces.List("written").Select(face => $"{face.Text("part")} {face.Text("surface")} {face.Text("standard")}")));
+        Assert.True(faces.Number("savedMinutes") > 20);
+        Assert.Equal(["jack", "scrub"], faces.List("further").Select(one => one.Text("standard")));
+        Assert.All(faces.List("further"), one => Assert.True(one.Number("savedMinutes") > 0 && one.List("faces").Any()));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task What_rougher_hidden_faces_save_is_told_below_the_times(string shop)
+    {
+        var answer = await Estimate(shop);
+        var told = (await Sample.Of(shop).Run("estimate")).Out.ReplaceLineEndings(" ");
+        var saved = answer.Field("hiddenFaces").List("further").Select(one => one.Number("savedMinutes"));
+        Assert.All(saved, minutes => Assert.Contains($"would save about {Measures.WorkTimeText.Write(Measures.WorkTime.FromMinutes(minutes))}", told, StringComparison.Ordinal));
+    }
+
     private static async Task<JsonElement> Estimate(string shop) => (await Sample.Of(shop).Run("estimate --json")).ReadJson();
 }

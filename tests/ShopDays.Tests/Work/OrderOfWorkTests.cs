@@ -219,16 +219,6 @@ public sealed class OrderOfWorkTests
     }
 
     [Fact]
-    public void The_saw_is_touched_up_when_much_is_ripped_and_irons_are_honed_before_planing()
-    {
-        var graph = AJob.Chest().Graph();
-        var honed = graph.Tasks.Where(task => task.Note.StartsWith("hone the irons first", StringComparison.Ordinal)).ToList();
-        Assert.True(honed.Count > 1);
-        Assert.All(honed, task => Assert.True(task.Timing is TaskTiming.ByOperation { Method.PaceGroup: PaceGroup.Planing } by && by.Besides > WorkTime.Zero));
-        Assert.Empty(AJob.With(AJob.Part("rail", 30, 3)).Graph().Of("file and set a saw"));
-    }
-
-    [Fact]
     public void Identical_pieces_are_done_in_runs_and_all_runs_know_the_whole_batch()
     {
         var graph = AJob.With(AJob.Part("slat", 36, 3, count: 16)).Graph(session: WorkTime.FromMinutes(60));

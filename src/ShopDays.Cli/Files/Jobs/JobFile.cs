@@ -1,5 +1,6 @@
 using ShopDays.Cli.Files.Yaml;
 using ShopDays.Parts;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Files.Jobs;
 
@@ -69,13 +70,13 @@ internal static class JobFile
         names.AreAllKnown &= section.AllLinesAreRead;
         names.LookUp();
         section.Close();
-        CheckWhole(job, section, written.Count + imported.Count > 0, places, findings, before);
+        CheckWhole(job, section, [.. written, .. imported], known.Operations, places, findings, before);
         return findings.Count == before
             ? new LocatedJob { Job = job, Places = places, Units = section.Reading.Units, Format = section.Reading.Format }
             : null;
     }
 
-    private static void CheckWhole(Job job, Section section, bool hasParts, JobPlaces places, Findings findings, int before)
+    private static void CheckWhole(Job job, Section section, IReadOnlyList<PartLine> parts, OperationCatalogue operations, JobPlaces places, Findings findings, int before)
     {
         if (!section.Has("stock") && (section.Has("parts") || section.Has("parts-from")))
         {
@@ -88,15 +89,16 @@ internal static class JobFile
             return;
         }
 
-        if (hasParts && job.Boards.Count == 0)
+        if (parts.Count > 0 && job.Boards.Count == 0)
         {
             findings.Add(JobMistakes.NoBoards(section.Place));
         }
-        else if (!hasParts && job.Work.Count == 0)
+        else if (parts.Count == 0 && job.Work.Count == 0)
         {
             findings.Add(JobMistakes.NothingToMake(section.Place));
         }
 
+        FaceCheck.Run(job, parts, operations, findings);
         DecisionReader.FindUnneeded(job, places, findings);
         new OrderCheck(job, places, findings).Run();
     }

@@ -23,7 +23,7 @@ internal sealed record PartDetails
 
     public IReadOnlySet<PartSurface> Shows { get; init; } = new HashSet<PartSurface>();
 
-    public IReadOnlyDictionary<PartSurface, SurfaceStandard> Surfaces { get; init; } = new Dictionary<PartSurface, SurfaceStandard>();
+    public IReadOnlyDictionary<PartSurface, Field<SurfaceStandard>> Surfaces { get; init; } = new Dictionary<PartSurface, Field<SurfaceStandard>>();
 
     public int Spare { get; init; }
 

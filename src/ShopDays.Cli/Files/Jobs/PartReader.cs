@@ -11,18 +11,9 @@ internal sealed class PartReader(SpeciesTable known, JobNames names)
     /// <summary>The most pieces of one part.</summary>
     public const int MostAlike = 1_000;
 
-    private static readonly (string Word, PartSurface Surface)[] SurfaceWords =
-        [("face", PartSurface.Face), ("inside", PartSurface.Inside), ("under", PartSurface.Under), ("edge", PartSurface.Edge)];
+    private static readonly ValueReader<PartSurface> Surface = Values.Choice("a surface of a part", SurfaceWords.Surfaces);
 
-    private static readonly ValueReader<PartSurface> Surface = Values.Choice("a surface of a part", SurfaceWords);
-
-    private static readonly ValueReader<SurfaceStandard> Standard = Values.Choice(
-        "how far a face is taken",
-        ("rough", SurfaceStandard.Rough),
-        ("scrub", SurfaceStandard.Scrub),
-        ("jack", SurfaceStandard.Jack),
-        ("tried", SurfaceStandard.Tried),
-        ("smoothed", SurfaceStandard.Smoothed));
+    private static readonly ValueReader<SurfaceStandard> Standard = Values.Choice("how far a face is taken", SurfaceWords.Standards);
 
     /// <summary>Reads one line.</summary>
     public PartLine Read(Section line)
@@ -48,10 +39,18 @@ internal sealed class PartReader(SpeciesTable known, JobNames names)
         return new(name, size, species, from, line.Place, details);
     }
 
-    private static Dictionary<PartSurface, SurfaceStandard> Surfaces(Section section) => SurfaceWords
-        .Select(one => (one.Surface, Standard: section.Optional(one.Word, Standard)))
+    private static Dictionary<PartSurface, Field<SurfaceStandard>> Surfaces(Section section) => SurfaceWords.Surfaces
+        .Select(one => (one.Surface, Standard: StandardOf(section, one.Word, one.Surface)))
         .Where(one => one.Standard.IsRead)
-        .ToDictionary(one => one.Surface, one => one.Standard.Value);
+        .ToDictionary(one => one.Surface, one => one.Standard);
+
+    private static Field<SurfaceStandard> StandardOf(Section section, string word, PartSurface surface)
+    {
+        var standard = section.Optional(word, Standard);
+        return standard.Unless(section.Reading.Findings, taken => surface == PartSurface.Edge && (taken is SurfaceStandard.Scrub or SurfaceStandard.Jack)
+            ? FaceMistakes.EdgeBetweenStandards(standard.Place, SurfaceWords.Of(taken))
+            : null);
+    }
 
     private static ValueReader<(PartEnds Ends, double Angle)> Ends { get; } = (node, reading) =>
     {

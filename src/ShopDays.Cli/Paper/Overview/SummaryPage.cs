@@ -48,6 +48,11 @@ internal static class SummaryPage
             Facts("Time", [.. Times(plan)], body),
             Facts("Timber", [.. Timber(plan, wording)], body));
         yield return new Paragraph(PlanWords.OfBound(plan.Plan), body);
+        if (plan.Faces is { } faces)
+        {
+            yield return new Paragraph(faces, body);
+        }
+
         Block[] asides = [.. Asides(plan, body, named)];
         if (asides.Length > 0)
         {
