@@ -124,6 +124,15 @@ public sealed record Method
     /// <summary>Time of the next piece as a share of the last when pieces double: 0.90 for hand joinery, 0.97 for sawing and planing by hand (common practice, no source; the rule: T. P. Wright, 1936, from memory).</summary>
     public required double LearningRate { get; init; }
 
+    /// <summary>
+    /// The chance, 0 up to 1, that a piece, cut or joint of a run is spoiled, so that the piece has to be made again; 0 for
+    /// work that spoils nothing.
+    /// </summary>
+    public double SpoilChance { get; init; }
+
+    /// <summary>Where the chance of spoiling comes from; empty where there is none.</summary>
+    public string SpoilSource { get; init; } = "";
+
     /// <summary>The kinds of work whose cautions come with this way of doing it, beyond those of the operation.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 

@@ -112,6 +112,8 @@ internal static class Panels
         var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{label} rests: water from the glue swells the joint, and planed now it sinks later");
         draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{label}: the glue hardens"));
         draft.CameTo([panel.Piece], flat);
+        draft.WorksOn(closed, [panel.Piece]);
+        draft.WorksOn(flat, [panel.Piece]);
         return panel;
     }
 

@@ -48,6 +48,11 @@ internal static class SummaryPage
             Facts("Time", [.. Times(plan)], body),
             Facts("Timber", [.. Timber(plan, wording)], body));
         yield return new Paragraph(PlanWords.OfBound(plan.Plan), body);
+        if (plan.SpoilingNotes.Count > 0)
+        {
+            yield return new Paragraph(string.Join(' ', plan.SpoilingNotes), body);
+        }
+
         Block[] asides = [.. Asides(plan, body, named)];
         if (asides.Length > 0)
         {

@@ -1,0 +1,57 @@
+using NodaTime;
+using ShopDays.Plans;
+using ShopDays.Times;
+
+namespace ShopDays.Cli.Phrases;
+
+/// <summary>What may be spoiled, in words, the same wherever they are read.</summary>
+internal static class SpoilingWords
+{
+    /// <summary>What it adds to an estimate.</summary>
+    public static string Of(SpoilingTime spoiling) =>
+        $"Spoiling is in it: {Often(spoiling.Pieces)}; in {ChanceWords.Of(spoiling.ChanceOfNone)} of the courses nothing is. To come as far again takes {HourWords.Of(spoiling.Mean)} on average and adds {HourWords.Of(spoiling.AddsToPromise)} to the promise.";
+
+    /// <summary>What it adds to a plan's promise.</summary>
+    public static string Of(SpoilingForecast spoiling) =>
+        $"Spoiled pieces are reckoned with: {Often(spoiling.Expected)}, and in {ChanceWords.Of(spoiling.ChanceOfNone)} of the courses nothing is. {Promise(spoiling)}{Waits(spoiling)}";
+
+    /// <summary>Which spare blank would help; empty where none is known of.</summary>
+    public static string Spares(SpoilingForecast spoiling)
+    {
+        if (spoiling.Spares is not [var best, ..])
+        {
+            return "";
+        }
+
+        var saves = best.SavedWaits > 0 ? $", and in {ChanceWords.Of(best.SavedWaits)} of the courses it spares a wait for new timber" : "";
+        if (best.Earlier >= Duration.FromHours(12))
+        {
+            return $"A spare blank of {best.Part} would help most: it would bring the promise forward by {Days(best.Earlier)}{saves}.";
+        }
+
+        return best.EarlierOnAverage > Duration.FromHours(1)
+            ? $"A spare blank of {best.Part} would help most: the job ends {Days(best.EarlierOnAverage)} earlier on average, though the promise stays{saves}."
+            : $"No single spare blank would bring the promise forward; its own sawing and planing reckoned, that of {best.Part} costs least{saves}.";
+    }
+
+    private static string Often(double pieces) => pieces switch
+    {
+        < 0.75 => $"about one piece in {CountWords.Number((int)Math.Round(1 / pieces, MidpointRounding.AwayFromZero))} courses of the job",
+        < 1.5 => "about one piece in a course of the job",
+        _ => $"about {CountWords.Number((int)Math.Round(pieces, MidpointRounding.AwayFromZero))} pieces in a course of the job",
+    };
+
+    private static string Promise(SpoilingForecast spoiling) => spoiling.Later switch
+    {
+        null => "",
+        { } later when later < Duration.FromHours(12) => "The promise would be no day earlier without.",
+        { } later => $"Without, the promise would be {Days(later)} earlier.",
+    };
+
+    private static string Waits(SpoilingForecast spoiling) =>
+        spoiling.ChanceOfWaiting > 0 ? $" In {ChanceWords.Of(spoiling.ChanceOfWaiting)} of the courses nothing that is left yields the piece again, and new timber is waited for." : "";
+
+    private static string Days(Duration time) => time < Duration.FromHours(12)
+        ? CountWords.Of((int)Math.Max(1, Math.Round(time.TotalHours, MidpointRounding.AwayFromZero)), "hour")
+        : CountWords.Of((int)Math.Max(1, Math.Round(time.TotalDays, MidpointRounding.AwayFromZero)), "day");
+}
