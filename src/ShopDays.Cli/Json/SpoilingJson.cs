@@ -16,6 +16,7 @@ internal static class SpoilingJson
         ChanceOfWaiting = Rounded(spoiling.ChanceOfWaiting),
         P80Without = JsonAnswer.Time(spoiling.P80Without),
         DaysInPromise = spoiling.Later is { } later ? Days(later) : (double?)null,
+        DaysInBadLuck = spoiling.LaterWithBadLuck is { } unlucky ? Days(unlucky) : (double?)null,
         Spares = spoiling.Spares.Select(spare => new
         {
             spare.Part,

@@ -7,6 +7,9 @@ namespace ShopDays.Cli.Phrases;
 /// <summary>What may be spoiled, in words, the same wherever they are read.</summary>
 internal static class SpoilingWords
 {
+    /// <summary>Less is told in hours, and is no day of a date.</summary>
+    private static readonly Duration HalfADay = Duration.FromHours(12);
+
     /// <summary>What it adds to an estimate.</summary>
     public static string Of(SpoilingTime spoiling) =>
         $"Spoiling is in it: {Often(spoiling.Pieces)}; in {ChanceWords.Of(spoiling.ChanceOfNone)} of the courses nothing is. To come as far again takes {HourWords.Of(spoiling.Mean)} on average and adds {HourWords.Of(spoiling.AddsToPromise)} to the promise.";
@@ -24,7 +27,7 @@ internal static class SpoilingWords
         }
 
         var saves = best.SavedWaits > 0 ? $", and in {ChanceWords.Of(best.SavedWaits)} of the courses it spares a wait for new timber" : "";
-        if (best.Earlier >= Duration.FromHours(12))
+        if (best.Earlier >= HalfADay)
         {
             return $"A spare blank of {best.Part} would help most: it would bring the promise forward by {Days(best.Earlier)}{saves}.";
         }
@@ -41,17 +44,17 @@ internal static class SpoilingWords
         _ => $"about {CountWords.Number((int)Math.Round(pieces, MidpointRounding.AwayFromZero))} pieces in a course of the job",
     };
 
-    private static string Promise(SpoilingForecast spoiling) => spoiling.Later switch
+    private static string Promise(SpoilingForecast spoiling) => (spoiling.Later ?? Duration.Zero, spoiling.LaterWithBadLuck ?? Duration.Zero) switch
     {
-        null => "",
-        { } later when later < Duration.FromHours(12) => "The promise would be no day earlier without.",
-        { } later => $"Without, the promise would be {Days(later)} earlier.",
+        var (later, _) when later >= HalfADay => $"{Days(later)} of the promise {(later < HalfADay * 3 ? "is" : "are")} for them.",
+        var (_, later) when later >= HalfADay => $"The promise has no day for them, the date with bad luck {Days(later)}.",
+        _ => "They make no date a day later.",
     };
 
     private static string Waits(SpoilingForecast spoiling) =>
         spoiling.ChanceOfWaiting > 0 ? $" In {ChanceWords.Of(spoiling.ChanceOfWaiting)} of the courses nothing that is left yields the piece again, and new timber is waited for." : "";
 
-    private static string Days(Duration time) => time < Duration.FromHours(12)
+    private static string Days(Duration time) => time < HalfADay
         ? CountWords.Of((int)Math.Max(1, Math.Round(time.TotalHours, MidpointRounding.AwayFromZero)), "hour")
         : CountWords.Of((int)Math.Max(1, Math.Round(time.TotalDays, MidpointRounding.AwayFromZero)), "day");
 }

@@ -66,7 +66,7 @@ internal sealed record ToldRates
     public string AtOf(OperationRate rate) => PropertyWords.Of(rate.At, Shop.Format, Timbers);
 
     /// <summary>What the figures of the chances mean.</summary>
-    public static string SpoilingSmallPrint => FormattableString.Invariant($"The chance that a piece, cut or joint has to be made again. The tables count as {SpoilingChance.PriorPieces} pieces; yours come from the log: --because spoiled at the entry in which it happened.");
+    public static string SpoilingSmallPrint => FormattableString.Invariant($"The chance that a piece, cut or joint has to be made again. The tables count as {SpoilingChance.PriorPieces} pieces; yours come from the log, where an entry has: --setback spoiled");
 
     /// <summary>Operation and method: <c>rip</c> by hand, or <c>rip, band saw</c>.</summary>
     public static string NameOf(OperationRate rate) => MethodWords.Of(rate.Operation, rate.Method);

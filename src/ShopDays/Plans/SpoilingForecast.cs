@@ -26,6 +26,9 @@ public sealed record SpoilingForecast
     /// <summary>By how much the promise is later for what may be spoiled; null where one of the two is not known.</summary>
     public required Duration? Later { get; init; }
 
+    /// <summary>By how much the date that nine in ten keep is later for it; null where one of the two is not known.</summary>
+    public required Duration? LaterWithBadLuck { get; init; }
+
     /// <summary>What one more blank of a part would change, the most helpful first; those of which something is lost at all.</summary>
     public required IReadOnlyList<SpareForecast> Spares { get; init; }
 
@@ -37,15 +40,16 @@ public sealed record SpoilingForecast
     internal static SpoilingForecast Of(FinishForecast forecast, SpoilingDraws spoiling, TimeDraws draws, Func<TimeDraws, FinishForecast> with)
     {
         var reworks = draws.Reworks!;
-        var without = with(draws with { Reworks = null });
         var clean = draws with { Reworks = null };
+        var without = with(clean);
         return new()
         {
             Expected = spoiling.Expected,
             ChanceOfNone = spoiling.ChanceOfNone,
             ChanceOfWaiting = (double)reworks.Count(trial => trial.Any(one => one.Wait > Duration.Zero)) / draws.Trials,
             P80Without = without.P80,
-            Later = forecast.P80 is { } promised && without.P80 is { } free ? promised.ToInstant() - free.ToInstant() : null,
+            Later = Between(without.P80, forecast.P80),
+            LaterWithBadLuck = Between(without.P90, forecast.P90),
             Spares =
             [
                 .. spoiling.PartsToCome
@@ -68,7 +72,7 @@ public sealed record SpoilingForecast
                 part,
                 waits,
                 drawn.OfAll().P80 - draws.OfAll().P80,
-                forecast.P80 is { } promised && spared.P80 is { } other ? promised.ToInstant() - other.ToInstant() : Duration.Zero,
+                Between(spared.P80, forecast.P80) ?? Duration.Zero,
                 MeanOf(forecast) is { } mean && MeanOf(spared) is { } otherMean ? mean - otherMean : Duration.Zero);
         }
     }
@@ -78,6 +82,9 @@ public sealed record SpoilingForecast
         (double)(Waiting(part, now) - Waiting(part, spared)) / now.Count);
 
     private static int Waiting(string part, IReadOnlyList<Rework[]> reworks) => reworks.Count(trial => trial.Any(one => one.Part == part && one.Wait > Duration.Zero));
+
+    private static Duration? Between(ZonedDateTime? first, ZonedDateTime? second) =>
+        first is { } from && second is { } to ? to.ToInstant() - from.ToInstant() : null;
 
     /// <summary>The mean finish; null where a trial has none.</summary>
     private static Instant? MeanOf(FinishForecast forecast) => forecast.Unfinished > 0 || forecast.Finishes.Count == 0

@@ -34,28 +34,4 @@ public sealed record SpoilingChance(Operation Operation, Method Method, double P
 
     /// <summary>Its second parameter, above 0.</summary>
     internal double Beta => ((1 - Prior) * PriorPieces) + Math.Max(0, Pieces - Spoiled);
-
-    /// <summary>
-    /// The chances that no more than 0, 1, 2 and so on of some pieces are spoiled, the chance itself being uncertain: the
-    /// beta-binomial distribution, up to where it is as good as 1.
-    /// </summary>
-    /// <param name="pieces">How many, 1 or more.</param>
-    internal double[] AtMost(int pieces)
-    {
-        const double AsGoodAsOne = 1 - 1e-12;
-        var chance = 1.0;
-        for (var piece = 0; piece < pieces; piece++)
-        {
-            chance *= (Beta + piece) / (Alpha + Beta + piece);
-        }
-
-        var sums = new List<double> { chance };
-        for (var spoiled = 0; spoiled < pieces && sums[^1] < AsGoodAsOne; spoiled++)
-        {
-            chance *= (pieces - spoiled) * (Alpha + spoiled) / ((spoiled + 1) * (Beta + pieces - spoiled - 1));
-            sums.Add(sums[^1] + chance);
-        }
-
-        return [.. sums];
-    }
 }

@@ -161,7 +161,7 @@ public sealed class SpoilingDraws
                 ends[at] = pieces += runs[at].Run;
             }
 
-            return new(SeedWords.Mix(0, name), chance.Mean * pieces, chance.AtMost(pieces), [.. runs.Select(one => one.Task)], [.. runs.Select(one => one.Run)], ends);
+            return new(SeedWords.Mix(0, name), chance.Mean * pieces, BetaBinomial.AtMost(chance.Alpha, chance.Beta, pieces), [.. runs.Select(one => one.Task)], [.. runs.Select(one => one.Run)], ends);
         }
 
         public int TaskOf(int piece) => Tasks[PlaceOf(piece)];
