@@ -17,6 +17,8 @@ internal static class SpoilingJson
         P80Without = JsonAnswer.Time(spoiling.P80Without),
         DaysInPromise = spoiling.Later is { } later ? Days(later) : (double?)null,
         DaysInBadLuck = spoiling.LaterWithBadLuck is { } unlucky ? Days(unlucky) : (double?)null,
+        Asked = spoiling.Asked.Select(one => new { one.Part, one.Spares }),
+        AskedSaveWaits = Rounded(spoiling.AskedSaveWaits),
         Spares = spoiling.Spares.Select(spare => new
         {
             spare.Part,

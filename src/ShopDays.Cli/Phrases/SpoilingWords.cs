@@ -16,7 +16,7 @@ internal static class SpoilingWords
 
     /// <summary>What it adds to a plan's promise.</summary>
     public static string Of(SpoilingForecast spoiling) =>
-        $"Spoiled pieces are reckoned with: {Often(spoiling.Expected)}, and in {ChanceWords.Of(spoiling.ChanceOfNone)} of the courses nothing is. {Promise(spoiling)}{Waits(spoiling)}";
+        $"Spoiled pieces are reckoned with: {Often(spoiling.Expected)}, and in {ChanceWords.Of(spoiling.ChanceOfNone)} of the courses nothing is. {Promise(spoiling)}{Waits(spoiling)}{Asked(spoiling)}";
 
     /// <summary>Which spare blank would help; empty where none is known of.</summary>
     public static string Spares(SpoilingForecast spoiling)
@@ -26,15 +26,14 @@ internal static class SpoilingWords
             return "";
         }
 
-        var saves = best.SavedWaits > 0 ? $", and in {ChanceWords.Of(best.SavedWaits)} of the courses it spares a wait for new timber" : "";
-        if (best.Earlier >= HalfADay)
+        var waits = spoiling.Spares.MaxBy(one => one.SavedWaits)!;
+        var saves = waits.SavedWaits > 0 ? $" A wait for new timber would be spared most often by one of {waits.Part}, in {ChanceWords.Of(waits.SavedWaits)} of the courses." : "";
+        return (best.Earlier, best.EarlierOnAverage) switch
         {
-            return $"A spare blank of {best.Part} would help most: it would bring the promise forward by {Days(best.Earlier)}{saves}.";
-        }
-
-        return best.EarlierOnAverage > Duration.FromHours(1)
-            ? $"A spare blank of {best.Part} would help most: the job ends {Days(best.EarlierOnAverage)} earlier on average, though the promise stays{saves}."
-            : $"No single spare blank would bring the promise forward; its own sawing and planing reckoned, that of {best.Part} costs least{saves}.";
+            var (earlier, _) when earlier >= HalfADay => $"A spare blank of {best.Part} would help most: the promise would be {Days(earlier)} earlier.{saves}",
+            var (_, earlier) when earlier > Duration.FromHours(1) => $"A spare blank of {best.Part} would help most: the job would end {Days(earlier)} earlier on average, the promise where it is.{saves}",
+            _ => $"No single spare blank would bring the finish forward, its own sawing and planing reckoned.{saves}",
+        };
     }
 
     private static string Often(double pieces) => pieces switch
@@ -50,6 +49,12 @@ internal static class SpoilingWords
         var (_, later) when later >= HalfADay => $"The promise has no day for them, the date with bad luck {Days(later)}.",
         _ => "They make no date a day later.",
     };
+
+    private static string Asked(SpoilingForecast spoiling) => spoiling.Asked.Count == 0
+        ? ""
+        : $" Spare blanks are laid out: {string.Join(", ", spoiling.Asked.Select(one => one.Spares == 1 ? one.Part : $"{one.Part}, {CountWords.Number(one.Spares)}"))}; {SavedByThem(spoiling.AskedSaveWaits)}.";
+
+    private static string SavedByThem(double waits) => waits > 0 ? $"in {ChanceWords.Of(waits)} of the courses they spare a wait for new timber" : "what is spoiled of these is sawn and planed already";
 
     private static string Waits(SpoilingForecast spoiling) =>
         spoiling.ChanceOfWaiting > 0 ? $" In {ChanceWords.Of(spoiling.ChanceOfWaiting)} of the courses nothing that is left yields the piece again, and new timber is waited for." : "";

@@ -39,7 +39,7 @@ internal sealed class DrawnMinutes
 
             foreach (var rework in draws.Reworks?[trial] ?? [])
             {
-                minutes[first + rework.Task] += (int)Math.Ceiling(rework.Minutes);
+                minutes[first + rework.DoneIn] += (int)Math.Ceiling(rework.Minutes);
             }
 
             foreach (var drawn in waits[place])
@@ -61,10 +61,14 @@ internal sealed class DrawnMinutes
         {
             foreach (var rework in request.Orders[place].Draws.Reworks?[trial] ?? [])
             {
-                var task = first + rework.Task;
-                if (rework.Wait > Duration.Zero || !problem.Tasks[task].IsSplittable)
+                if (rework.Wait > Duration.Zero)
                 {
-                    (found ??= []).Add((task, ProblemCompiler.MinutesOf(rework.Wait)));
+                    (found ??= []).Add((first + rework.Task, ProblemCompiler.MinutesOf(rework.Wait)));
+                }
+
+                if (rework.Minutes > 0 && !problem.Tasks[first + rework.DoneIn].IsSplittable)
+                {
+                    (found ??= []).Add((first + rework.DoneIn, 0));
                 }
             }
 

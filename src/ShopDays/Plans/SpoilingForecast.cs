@@ -29,6 +29,12 @@ public sealed record SpoilingForecast
     /// <summary>By how much the date that nine in ten keep is later for it; null where one of the two is not known.</summary>
     public required Duration? LaterWithBadLuck { get; init; }
 
+    /// <summary>Parts with spare blanks, and how many of each.</summary>
+    public required IReadOnlyList<(string Part, int Spares)> Asked { get; init; }
+
+    /// <summary>The share of courses in which these spare a wait for new timber, 0 to 1.</summary>
+    public required double AskedSaveWaits { get; init; }
+
     /// <summary>What one more blank of a part would change, the most helpful first; those of which something is lost at all.</summary>
     public required IReadOnlyList<SpareForecast> Spares { get; init; }
 
@@ -46,7 +52,9 @@ public sealed record SpoilingForecast
         {
             Expected = spoiling.Expected,
             ChanceOfNone = spoiling.ChanceOfNone,
-            ChanceOfWaiting = (double)reworks.Count(trial => trial.Any(one => one.Wait > Duration.Zero)) / draws.Trials,
+            ChanceOfWaiting = Waiting(reworks),
+            Asked = spoiling.Asked,
+            AskedSaveWaits = spoiling.Asked.Count == 0 ? 0 : Waiting(spoiling.WithoutSpares().On(clean).Reworks!) - Waiting(reworks),
             P80Without = without.P80,
             Later = Between(without.P80, forecast.P80),
             LaterWithBadLuck = Between(without.P90, forecast.P90),
@@ -76,6 +84,8 @@ public sealed record SpoilingForecast
                 MeanOf(forecast) is { } mean && MeanOf(spared) is { } otherMean ? mean - otherMean : Duration.Zero);
         }
     }
+
+    private static double Waiting(IReadOnlyList<Rework[]> reworks) => (double)reworks.Count(trial => trial.Any(one => one.Wait > Duration.Zero)) / reworks.Count;
 
     private static (double Minutes, double Waits) SavedOf(string part, IReadOnlyList<Rework[]> now, IReadOnlyList<Rework[]> spared) => (
         now.Sum(trial => trial.Where(one => one.Part == part).Sum(one => one.Minutes)) - spared.Sum(trial => trial.Where(one => one.Part == part).Sum(one => one.Minutes)),

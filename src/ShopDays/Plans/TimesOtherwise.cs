@@ -133,7 +133,7 @@ internal sealed class TimesOtherwise
         var placeOf = placesNow.Where(one => places.ContainsKey(one.Key)).ToDictionary(one => one.Value, one => places[one.Key]);
         return now.Reworks is not { } reworks
             ? null
-            : [.. Enumerable.Range(0, then.Draws.Trials).Select(trial => reworks[trial % now.Trials].Where(one => placeOf.ContainsKey(one.Task)).Select(one => one with { Task = placeOf[one.Task] }).ToArray())];
+            : [.. Enumerable.Range(0, then.Draws.Trials).Select(trial => Rework.Renumbered(reworks[trial % now.Trials], placeOf))];
     }
 
     private List<WorkTime> TimesBy(Func<TaskChange, WorkTime> account) =>

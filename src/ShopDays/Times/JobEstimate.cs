@@ -42,7 +42,7 @@ public sealed record JobEstimate
     public required TimeRange Heavy { get; init; }
 
     /// <summary>What may be spoiled, in <see cref="HandsOn"/>; null where nothing may be.</summary>
-    public required SpoilingTime? Spoiling { get; init; }
+    public SpoilingTime? Spoiling { get; init; }
 
     /// <summary>By operation and method, what is done again left out, in the order in which they first come.</summary>
     public required IReadOnlyList<OperationTime> Operations { get; init; }

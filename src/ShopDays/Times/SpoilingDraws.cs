@@ -60,6 +60,12 @@ public sealed class SpoilingDraws
     /// <param name="part">One of <see cref="PartsToCome"/>.</param>
     public SpoilingDraws WithASpare(string part) => new(job, again.WithASpare(part), tasks, model, chances);
 
+    /// <summary>Parts with spare blanks, and how many of each.</summary>
+    public IReadOnlyList<(string Part, int Spares)> Asked => [.. again.Parts.Select(part => (part, again.SparesOf(part))).Where(one => one.Item2 > 0)];
+
+    /// <summary>The same job as if no blank were spare.</summary>
+    public SpoilingDraws WithoutSpares() => new(job, again.WithoutSpares(), tasks, model, chances);
+
     /// <summary>The courses with what is spoiled in each; as they are where nothing ever is.</summary>
     /// <param name="draws">Drawn times of the tasks.</param>
     public TimeDraws On(TimeDraws draws) => groups.Length == 0
@@ -121,14 +127,15 @@ public sealed class SpoilingDraws
         var own = minutes[task] / run;
         if (PieceAt(lost[task], share) is not { } piece)
         {
-            return new(task, null, own, Duration.Zero);
+            return new(task, task, null, own, Duration.Zero);
         }
 
+        var doneIn = piece.DoneIn < 0 ? task : piece.DoneIn;
         return again.TimberFor(piece.Part, before.Count(one => one.Part == piece.Part)) switch
         {
-            SpareTimber.SpareBlank => new(task, piece.Part, piece.IsBeyondSize ? own + piece.Joints.Minutes(minutes) : 0, Duration.Zero),
-            SpareTimber.LeftOver => new(task, piece.Part, own + piece.All.Minutes(minutes), Duration.Zero),
-            SpareTimber.NewTimber => new(task, piece.Part, own + piece.All.Minutes(minutes), again.NewTimber),
+            SpareTimber.SpareBlank => new(task, doneIn, piece.Part, piece.IsBeyondSize ? own + piece.Joints.Minutes(minutes) : 0, Duration.Zero),
+            SpareTimber.LeftOver => new(task, doneIn, piece.Part, own + piece.All.Minutes(minutes), Duration.Zero),
+            SpareTimber.NewTimber => new(task, doneIn, piece.Part, own + piece.All.Minutes(minutes), again.NewTimber),
             _ => throw new UnreachableException(),
         };
     }
@@ -172,12 +179,13 @@ public sealed class SpoilingDraws
     }
 
     /// <summary>A piece that may be lost in a task, with what was done on it.</summary>
-    private sealed record Lost(string Part, double Share, bool IsBeyondSize, DoneWork All, DoneWork Joints)
+    private sealed record Lost(string Part, double Share, bool IsBeyondSize, int DoneIn, DoneWork All, DoneWork Joints)
     {
         public static Lost Of(LostPiece piece, Dictionary<string, int> places, RateModel model) => new(
             piece.Part,
             piece.Share,
             piece.IsBeyondSize,
+            piece.Before.Where(one => one.Task.IsSplittable && places.ContainsKey(one.Task.Name)).OrderBy(one => one.Task.Stage).ThenBy(one => one.Task.Id).Select(one => places[one.Task.Name]).LastOrDefault(-1),
             DoneWork.Of(piece.Before, places, model),
             DoneWork.Of([.. piece.Before.Where(one => one.Task.Stage == Stage.Joinery)], places, model));
     }

@@ -32,7 +32,7 @@ public sealed record TimeDraws(IReadOnlyList<double[]> Minutes, int Seed)
         var places = tasks.Index().ToDictionary(one => one.Item, one => one.Index);
         return new([.. Minutes.Select(trial => tasks.Select(task => trial[task]).ToArray())], Seed)
         {
-            Reworks = Reworks is null ? null : [.. Reworks.Select(trial => trial.Where(one => places.ContainsKey(one.Task)).Select(one => one with { Task = places[one.Task] }).ToArray())],
+            Reworks = Reworks is null ? null : [.. Reworks.Select(trial => Rework.Renumbered(trial, places))],
         };
     }
 
@@ -43,7 +43,20 @@ public sealed record TimeDraws(IReadOnlyList<double[]> Minutes, int Seed)
 
 /// <summary>A piece that is spoiled in one course of a job.</summary>
 /// <param name="Task">The task in which it is spoiled.</param>
+/// <param name="DoneIn">
+/// The task whose time to come as far again is added to: one before it on the same part that may go on in another session,
+/// since nobody planes a new leg within the session in which its mortises should be cut; the same where there is none.
+/// </param>
 /// <param name="Part">The part that it is a piece of; null where that cannot be told.</param>
 /// <param name="Minutes">Hands-on time to come as far again, 0 or more.</param>
 /// <param name="Wait">How long new timber for it is waited for; zero where there is some.</param>
-public readonly record struct Rework(int Task, string? Part, double Minutes, Duration Wait);
+public readonly record struct Rework(int Task, int DoneIn, string? Part, double Minutes, Duration Wait)
+{
+    /// <summary>Those in tasks that have a new number, with it.</summary>
+    internal static Rework[] Renumbered(IEnumerable<Rework> reworks, IReadOnlyDictionary<int, int> numbers) =>
+    [
+        .. reworks
+            .Where(one => numbers.ContainsKey(one.Task))
+            .Select(one => one with { Task = numbers[one.Task], DoneIn = numbers.TryGetValue(one.DoneIn, out var doneIn) ? doneIn : numbers[one.Task] }),
+    ];
+}

@@ -93,6 +93,9 @@ public sealed class MadeAgain
         new Dictionary<string, PartTimber>(timber, StringComparer.Ordinal) { [part] = timber[part] with { Spares = timber[part].Spares + 1 } },
         NewTimber);
 
+    /// <summary>The same job as if no blank were spare.</summary>
+    public MadeAgain WithoutSpares() => new(byTask, timber.ToDictionary(one => one.Key, one => one.Value with { Spares = 0 }, StringComparer.Ordinal), NewTimber);
+
     /// <summary>What one more blank of a part takes at saw and planes: tasks by name, each with the share of it that one piece is.</summary>
     internal IReadOnlyList<(string Task, double Share)> MakingOf(string part) => timber[part].Making;
 

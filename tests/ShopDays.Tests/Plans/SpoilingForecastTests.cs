@@ -1,6 +1,8 @@
 using NodaTime;
+using ShopDays.Cli.Files;
 using ShopDays.Plans;
 using ShopDays.Times;
+using ShopDays.Work;
 using Xunit;
 
 namespace ShopDays.Tests.Plans;
@@ -57,7 +59,36 @@ public sealed class SpoilingForecastTests
         Assert.All(Forecast(less).Finishes.Zip(Forecast(more).Finishes), pair => Assert.True(pair.First <= pair.Second));
     }
 
-    private static Rework Again(int task, double minutes, Duration wait = default) => new(task, "leg", minutes, wait);
+    [Fact]
+    public void A_greater_chance_gives_no_earlier_promise_and_no_chance_the_one_without()
+    {
+        var chest = Work.AJob.Chest();
+        var graph = Work.AJob.Graph(chest);
+        var again = MadeAgain.Of(graph, chest, Work.HandLayout.Of(chest), BuiltIn.Waits);
+        var model = RateModel.FromPrior(BuiltIn.Operations);
+        var draws = model.Draw(graph.Tasks, 200, 5);
+        var found = FoundPlan.Of(new AJob().Worker("08:30-12:30").Request() with
+        {
+            Orders = [new() { Name = "chest", Graph = graph, Times = [.. draws.OfEach().Select(range => range.P50)], Draws = draws, Start = AJob.Monday }],
+            Limits = Work.AJob.Shop,
+        }, out var inTheWay);
+        Assert.Empty(inTheWay);
+        var without = found!.SafeFinish(draws)!.Value.ToInstant();
+        Assert.Equal(found.Forecasts[0].P80!.Value.ToInstant(), without);
+        Assert.Equal(without, SafeAt(0));
+        double[] factors = [1, 3, 10];
+        var safe = factors.Select(SafeAt).Prepend(without).ToList();
+        Assert.Equal(safe.Order(), safe);
+        Assert.True(safe[^1] > without);
+
+        Instant SafeAt(double factor)
+        {
+            var chances = SpoilingChances.FromPrior(new(BuiltIn.Operations.All.Select(operation => operation with { Methods = [.. operation.Methods.Select(method => method with { SpoilChance = Math.Min(0.5, method.SpoilChance * factor) })] })));
+            return found!.SafeFinish(new SpoilingDraws("chest", again, graph.Tasks, model, chances).On(draws))!.Value.ToInstant();
+        }
+    }
+
+    private static Rework Again(int task, double minutes, Duration wait = default) => new(task, task, "leg", minutes, wait);
 
     private static FinishForecast Forecast(IReadOnlyList<Rework[]>? reworks) => Planned(reworks).Forecast;
 

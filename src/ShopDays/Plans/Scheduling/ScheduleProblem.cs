@@ -143,10 +143,10 @@ internal sealed class ScheduleProblem
     public int[][] TeamsOf(int crew) => teams[crew];
 
     /// <summary>
-    /// The same problem where something is spoiled in some tasks: they are then done in pieces, and what comes after them
+    /// The same problem where something is spoiled in some tasks: they may then be done in pieces, and what comes after them
     /// and what shares a session with them waits longer. Blocks keep their numbers.
     /// </summary>
-    /// <param name="tasks">Each of the tasks, and how many minutes of the clock are waited for new timber.</param>
+    /// <param name="tasks">Each of the tasks, and how many minutes of the clock new timber is waited for.</param>
     public ScheduleProblem Interrupted(IReadOnlyList<(int Task, int Wait)> tasks)
     {
         var waits = tasks.ToDictionary(one => one.Task, one => one.Wait);
