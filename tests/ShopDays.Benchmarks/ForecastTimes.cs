@@ -29,13 +29,15 @@ internal static class ForecastTimes
     private static void Row(string what, ScheduleProblem problem, int[] order, RateModel model)
     {
         var tasks = TasksOf(problem, model);
+        var spoiling = new SpoilingDraws("a job", MadeAgain.Unknown, tasks, model, SpoilingChances.FromPrior(BuiltIn.Operations));
         int[] trials = [.. Enumerable.Range(0, Trials)];
         var finishes = new int[Trials];
         var (drawing, scheduling, together) = (double.MaxValue, double.MaxValue, double.MaxValue);
         for (var round = 0; round < Rounds; round++)
         {
             var watch = Stopwatch.StartNew();
-            var courses = model.Draw(tasks, Trials, round).Minutes;
+            var draws = spoiling.On(model.Draw(tasks, Trials, round));
+            var courses = draws.Minutes;
             var drawn = watch.Elapsed.TotalSeconds;
             TrialRuns.Run(problem, order, trials, Write, (trial, schedule, _) => finishes[trial] = schedule.Finish);
             var all = watch.Elapsed.TotalSeconds;
@@ -47,6 +49,11 @@ internal static class ForecastTimes
                 for (var task = 0; task < minutes.Length; task++)
                 {
                     minutes[task] = ProblemCompiler.MinutesOf(course[task]);
+                }
+
+                foreach (var rework in draws.Reworks![trial])
+                {
+                    minutes[rework.DoneIn] += (int)Math.Ceiling(rework.Minutes);
                 }
             }
         }

@@ -23,7 +23,7 @@ internal sealed class EstimateCommand(Screen screen, IClock clock) : IShopComman
         var workings = asked.Workings;
         var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
         var behind = workings.Rates.Behind;
-        var without = behind.Timed == 0 ? (TimeRange?)null : workings.Rates.Prior.Draw(made.Graph.Tasks, Workings.Draws, workings.Seed).OfAll();
+        var without = behind.Timed == 0 ? (TimeRange?)null : workings.PriorTimeOf(made.Graph);
         var faces = workings.FaceSavingsOf(made.Graph);
         if (asked.AsJson)
         {

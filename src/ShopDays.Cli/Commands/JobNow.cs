@@ -12,6 +12,7 @@ namespace ShopDays.Cli.Commands;
 internal sealed class JobNow
 {
     private readonly Workings workings;
+    private readonly TaskGraph whole;
 
     /// <summary>Reads the log of a job.</summary>
     /// <param name="workings">The job.</param>
@@ -20,7 +21,7 @@ internal sealed class JobNow
     /// <param name="now">The moment.</param>
     public JobNow(Workings workings, TaskGraph graph, OnRecord record, Instant now)
     {
-        this.workings = workings;
+        (this.workings, whole) = (workings, graph);
         Record = record;
         var heavy = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
         Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), record.Running);
@@ -45,10 +46,10 @@ internal sealed class JobNow
     public WorkTime SessionsGone { get; }
 
     /// <summary>Drawn courses of what is left.</summary>
-    public TimeDraws Draws => field ??= workings.DrawsOf(Left);
+    public TimeDraws Draws => field ??= workings.DrawsOf(whole, Left);
 
     /// <summary>What is left, as it is asked to be planned.</summary>
-    public PlanRequest Request => field ??= workings.RequestOf(Left, Draws);
+    public PlanRequest Request => field ??= workings.RequestOf(whole, Left, Draws);
 
     /// <summary>A plan of what is left, or what stands against it.</summary>
     public PlanAnswer Ahead => field ??= workings.Planned(Request);

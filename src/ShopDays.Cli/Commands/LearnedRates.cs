@@ -17,6 +17,12 @@ internal sealed record LearnedRates
     /// <summary>The rates of the catalogue, before any time is logged.</summary>
     public required RateModel Prior { get; init; }
 
+    /// <summary>The chances of spoiling a piece, learned as the rates are.</summary>
+    public required SpoilingChances Spoiling { get; init; }
+
+    /// <summary>The chances of the catalogue, before anything is logged.</summary>
+    public SpoilingChances PriorSpoiling => SpoilingChances.FromPrior(Prior.Terms.Catalogue);
+
     /// <summary>The whole log; empty where there is none.</summary>
     public required IReadOnlyList<LogEntry> Entries { get; init; }
 
@@ -51,7 +57,16 @@ internal sealed record LearnedRates
         var prior = RateModel.FromPrior(operations);
         var model = work.Timed.Count == 0 ? prior : prior.Learn(work.Timed, shop.LearningAsOf(asOf));
         var odd = model.Log.Count(one => one.IsHeldOut);
-        return new() { Model = model, Prior = prior, Entries = entries, Work = work, Behind = new(entries.Count, work.Timed.Count - odd, odd, work.LeftOut, PriorOnly: false) };
+        var how = shop.LearningAsOf(asOf);
+        return new()
+        {
+            Model = model,
+            Prior = prior,
+            Spoiling = SpoilingChances.Learn(operations, SpoiledRun.Of(work, entries, operations), run => how.WeightOf(run.On)),
+            Entries = entries,
+            Work = work,
+            Behind = new(entries.Count, work.Timed.Count - odd, odd, work.LeftOut, PriorOnly: false),
+        };
     }
 
     /// <summary>
@@ -77,7 +92,7 @@ internal sealed record LearnedRates
     private static LearnedRates FromPrior(IReadOnlyList<LogEntry> entries, OperationCatalogue operations)
     {
         var prior = RateModel.FromPrior(operations);
-        return new() { Model = prior, Prior = prior, Entries = entries, Work = new([], []), Behind = new(entries.Count, 0, 0, [], PriorOnly: true) };
+        return new() { Model = prior, Prior = prior, Spoiling = SpoilingChances.FromPrior(operations), Entries = entries, Work = new([], []), Behind = new(entries.Count, 0, 0, [], PriorOnly: true) };
     }
 
     private static IReadOnlyList<LogEntry> EntriesIn(ShopFolder folder)

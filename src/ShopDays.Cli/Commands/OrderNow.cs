@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Measures;
 using ShopDays.Plans;
+using ShopDays.Times;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands;
@@ -20,6 +21,9 @@ internal sealed record OrderNow
 
     /// <summary>Time that each has taken already where the log does not say how much is left.</summary>
     public required IReadOnlyList<WorkTime> Spent { get; init; }
+
+    /// <summary>What may be spoiled in what is left of it.</summary>
+    public required SpoilingDraws Spoiling { get; init; }
 
     /// <summary>From when it is planned, and what still goes on by itself.</summary>
     public required UnderWay UnderWay { get; init; }
@@ -57,6 +61,7 @@ internal sealed record OrderNow
             Read = read,
             Graph = job.Left.Graph,
             Spent = job.Left.Spent,
+            Spoiling = workings.SpoilingOf(graph, job.Left.Graph),
             // What was heavy today tires nobody on the date with which a later job begins.
             UnderWay = job.Left.UnderWay.From == now ? job.Left.UnderWay : job.Left.UnderWay with { HeavyToday = new Dictionary<string, WorkTime>() },
             Start = read.Job.Start,
@@ -68,17 +73,18 @@ internal sealed record OrderNow
 
     /// <summary>A piece like one of the shop's jobs, to be made from the beginning and without a date.</summary>
     /// <param name="title">What it is called.</param>
-    /// <param name="read">The job.</param>
+    /// <param name="workings">The job.</param>
     /// <param name="graph">Its whole order of work.</param>
     /// <param name="start">The date with which it begins.</param>
     /// <param name="now">The moment.</param>
-    public static OrderNow Another(string title, ShopAndJob read, TaskGraph graph, LocalDate start, Instant now) => new()
+    public static OrderNow Another(string title, Workings workings, TaskGraph graph, LocalDate start, Instant now) => new()
     {
         Title = title,
-        Read = read,
+        Read = workings.Read,
         Graph = graph,
         Spent = [.. graph.Tasks.Select(_ => WorkTime.Zero)],
-        UnderWay = new() { From = Instant.Max(now, read.Shop.Place.Zone.AtStartOfDay(start).ToInstant()) },
+        Spoiling = workings.SpoilingOf(graph, graph),
+        UnderWay = new() { From = Instant.Max(now, workings.Read.Shop.Place.Zone.AtStartOfDay(start).ToInstant()) },
         Start = start,
     };
 }

@@ -116,7 +116,7 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
     private OrderNow? Another(ShopAndJob like, LocalDate start)
     {
         var (title, workings) = (TitleOf(like) + " (new)", workingsOf(like));
-        return GraphOf(title, workings) is { } graph ? OrderNow.Another(title, like, graph, start, Now) : null;
+        return GraphOf(title, workings) is { } graph ? OrderNow.Another(title, workings, graph, start, Now) : null;
     }
 
     private TaskGraph? GraphOf(string title, Workings workings)

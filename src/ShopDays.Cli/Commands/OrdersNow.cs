@@ -60,7 +60,7 @@ internal sealed class OrdersNow
         foreach (var order in together)
         {
             var (from, to) = (first, first + order.Graph.Tasks.Count);
-            split.Add(new([.. all.Minutes.Select(trial => trial[from..to])], seed));
+            split.Add(order.Spoiling.On(new([.. all.Minutes.Select(trial => trial[from..to])], seed)));
             first = to;
         }
 

@@ -25,7 +25,7 @@ internal static class PromisedThen
         var rates = workings.Rates.Before(workings.Read);
         var before = workings.Read.SawnBoards.Count == 0 ? workings : workings.BeforeSawing(rates);
         var then = before == workings ? graph : before.Missing.Count == 0 && before.Order is OrderOfWork.Made made ? made.Graph : null;
-        return then is null ? null : workings.Moved(progress, JobOf(workings, progress.Promise, then, isRecorded ? RatesOf(workings, progress.Promise) : rates), job.Request, ahead);
+        return then is null ? null : workings.Moved(progress, JobOf(workings, before, progress.Promise, then, isRecorded ? RatesOf(workings, progress.Promise) : rates), job.Request, ahead);
     }
 
     /// <summary>
@@ -49,18 +49,18 @@ internal static class PromisedThen
     /// that. Drawn again by the rates of then they are what they were, and are set to what was expected where those rates
     /// cannot be had any more.
     /// </summary>
-    private static PromisedJob JobOf(Workings workings, Promise promise, TaskGraph graph, LearnedRates rates)
+    private static PromisedJob JobOf(Workings workings, Workings before, Promise promise, TaskGraph graph, LearnedRates rates)
     {
         var read = workings.Read;
         var standing = JobStanding.Of(graph, promise.RestFrom is null ? [] : workings.Rates.EntriesOf(read).Where(entry => IsBefore(entry, promise, read)));
         var zone = read.Shop.Place.Zone;
         var heavy = promise.RestFrom is null ? null : HeavyWork.By(workings.Rates.Entries.Where(entry => IsBefore(entry, promise, read)), read, graph, promise.Made.InZone(zone).Date);
         var left = RemainingWork.Of(graph, standing, workings.Calendars, read.Job.Start, promise.RestFrom ?? zone.AtStartOfDay(read.Job.Start).ToInstant(), heavy);
-        var draws = rates.Model.Draw(left.Graph.Tasks, Workings.Draws, workings.Seed, left.Spent);
+        var draws = before.SpoilingOf(graph, left.Graph, rates.Model, rates.Spoiling).On(rates.Model.Draw(left.Graph.Tasks, Workings.Draws, workings.Seed, left.Spent));
         var likely = left.LikelyTimes(rates.Model, draws);
         var expected = promise.Tasks.ToDictionary(task => task.Name, task => task.Expected, StringComparer.Ordinal);
         double[] factors = [.. left.Graph.Tasks.Select(FactorOf)];
-        return new(graph, standing, left, new([.. draws.Minutes.Select(trial => trial.Zip(factors, (minutes, factor) => minutes * factor).ToArray())], draws.Seed));
+        return new(graph, standing, left, draws with { Minutes = [.. draws.Minutes.Select(trial => trial.Zip(factors, (minutes, factor) => minutes * factor).ToArray())] });
 
         double FactorOf(ShopTask task)
         {

@@ -91,6 +91,7 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
             Model = learned.Model,
             Card = ReportCard.Of(learned.Model),
             Rates = shown,
+            Spoiling = [.. learned.Spoiling.All.Where(one => (one.Prior > 0 || one.Spoiled > 0) && shown.Any(rate => rate.Operation.Name == one.Operation.Name && rate.Method.Name == one.Method.Name))],
             IsCutShort = shown.Count < rates.Count,
             LeftOut = learned.Work.LeftOut,
             Entries = learned.Entries.Count,

@@ -55,6 +55,7 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
             Remarks = Made.Remarks,
             Movements = Movement.Of(workings.Read.Job, workings.Layout, workings.Read.Waits),
             Verdicts = DrynessWords.Verdicts(workings.Read.Job, workings.Layout.ToCut.Select(board => board.Board), workings.Read.Waits),
+            SpoilingNotes = told.SpoilingNotes,
             UnusedHours = told.UnusedHours,
             Rest = told.Rest,
             Made = made,

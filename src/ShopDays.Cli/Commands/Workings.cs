@@ -95,23 +95,38 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>Drawn courses of the job.</summary>
     public TimeDraws DrawsOf(TaskGraph graph) => draws ??= Step(
         $"drawing {Draws} courses of {graph.Tasks.Count} tasks",
-        () => Rates.Model.Draw(graph.Tasks, Draws, Seed));
+        () => SpoilingOf(graph, graph).On(Rates.Model.Draw(graph.Tasks, Draws, Seed)));
+
+    /// <summary>The range of all hands-on time by the rates of the catalogue alone.</summary>
+    public TimeRange PriorTimeOf(TaskGraph graph) =>
+        SpoilingOf(graph, graph, Rates.Prior, Rates.PriorSpoiling).On(Rates.Prior.Draw(graph.Tasks, Draws, Seed)).OfAll();
+
+    /// <summary>What may be spoiled in the job, or in what is left of it, and what it takes to come as far again.</summary>
+    /// <param name="whole">The whole job.</param>
+    /// <param name="tasks">The tasks that are drawn.</param>
+    public SpoilingDraws SpoilingOf(TaskGraph whole, TaskGraph tasks) => SpoilingOf(whole, tasks, Rates.Model, Rates.Spoiling);
+
+    /// <summary>The same by other rates.</summary>
+    public SpoilingDraws SpoilingOf(TaskGraph whole, TaskGraph tasks, RateModel model, SpoilingChances chances) =>
+        new(Read.LogName, MadeAgain.Of(whole, Read.Job, Layout, Read.Waits), tasks.Tasks, model, chances);
 
     /// <summary>The range of each task, at its id.</summary>
     public IReadOnlyList<TimeRange> TaskTimesOf(TaskGraph graph) => taskTimes ??= DrawsOf(graph).OfEach();
 
     /// <summary>Drawn courses of what is left of the job.</summary>
-    public TimeDraws DrawsOf(RemainingWork left) => Step(
+    /// <param name="whole">The whole job.</param>
+    /// <param name="left">What is left.</param>
+    public TimeDraws DrawsOf(TaskGraph whole, RemainingWork left) => Step(
         $"drawing {Draws} courses of {left.Graph.Tasks.Count} tasks that are left",
-        () => Rates.Model.Draw(left.Graph.Tasks, Draws, Seed, left.Spent));
+        () => SpoilingOf(whole, left.Graph).On(Rates.Model.Draw(left.Graph.Tasks, Draws, Seed, left.Spent)));
 
     /// <summary>A plan, or what stands against it.</summary>
     /// <param name="graph">The whole job.</param>
     /// <param name="known">The moment up to which it is known what has come from others; null for a plan as it was at the start.</param>
-    public PlanAnswer PlanOf(TaskGraph graph, Instant? known = null) => Planned(RequestOf(graph, DrawsOf(graph), TaskTimesOf(graph), null, known));
+    public PlanAnswer PlanOf(TaskGraph graph, Instant? known = null) => Planned(RequestOf(graph, graph, DrawsOf(graph), TaskTimesOf(graph), null, known));
 
     /// <summary>What is left of the job, to be planned.</summary>
-    public PlanRequest RequestOf(RemainingWork left, TimeDraws drawn) => RequestOf(left.Graph, drawn, drawn.OfEach(), left.UnderWay);
+    public PlanRequest RequestOf(TaskGraph whole, RemainingWork left, TimeDraws drawn) => RequestOf(whole, left.Graph, drawn, drawn.OfEach(), left.UnderWay);
 
     /// <summary>A plan of what is asked for, or what stands against it.</summary>
     public PlanAnswer Planned(PlanRequest request) => Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request with { Progress = new SearchSteps(progress.Now, request.Budget) }));
@@ -120,7 +135,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public MovedFinish Moved(JobProgress progress, PromisedJob then, PlanRequest ahead, PlanAnswer.Planned answer) =>
         Step($"finding out what moved the finish", () => MovedFinish.Of(progress, then, ahead, answer));
 
-    private PlanRequest RequestOf(TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay, Instant? known = null) => new()
+    private PlanRequest RequestOf(TaskGraph whole, TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay, Instant? known = null) => new()
     {
         Orders =
         [
@@ -130,6 +145,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
                 Graph = graph,
                 Times = [.. times.Select(range => range.P50)],
                 Draws = drawn,
+                Spoiling = SpoilingOf(whole, graph),
                 Start = Read.Job.Start,
                 Due = Read.Job.Due,
                 UnderWay = underWay,

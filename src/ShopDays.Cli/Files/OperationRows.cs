@@ -73,6 +73,8 @@ internal static class OperationRows
             LeastUseful = WorkTime.FromMinutes(row.NumberOrNone("least_useful_minutes") ?? 0),
             Crew = (int)row.Number("crew"),
             LearningRate = row.Number("learning_rate"),
+            SpoilChance = row.Number("spoil_pct") / 100,
+            SpoilSource = row.Number("spoil_pct") > 0 ? row.Text("spoil_source") : "",
             Source = row.Text("source"),
         },
         row.List("cautions"),

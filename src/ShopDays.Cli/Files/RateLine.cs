@@ -16,6 +16,9 @@ internal sealed class RateLine(Section line, Field<string> name, Operation? know
 
     private const double MostMinutes = 100_000;
 
+    /// <summary>Who spoils every second piece practises first.</summary>
+    private const double MostSpoiled = 0.5;
+
     private static readonly ValueReader<double> Minutes = Values.Number("minutes for one unit", 0.0001, MostMinutes);
 
     private static readonly ValueReader<PaceGroup> Group = Values.Choice(
@@ -32,6 +35,10 @@ internal sealed class RateLine(Section line, Field<string> name, Operation? know
 
     private static readonly ValueReader<double> Rest = (node, reading) => Values.Percentage(node, reading)
         .Unless(reading.Findings, percent => percent.Share > 1 ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the share of rest", "0% to 100%") : null)
+        .Select(percent => percent.Share);
+
+    private static readonly ValueReader<double> Spoils = (node, reading) => Values.Percentage(node, reading)
+        .Unless(reading.Findings, percent => percent.Share > MostSpoiled ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the chance of spoiling a piece", "0% to 50%") : null)
         .Select(percent => percent.Share);
 
     private static readonly (string Word, Covariate Covariate)[] Properties =
@@ -80,6 +87,7 @@ internal sealed class RateLine(Section line, Field<string> name, Operation? know
     private Method ReadMethod(string methodName, Method? before, Method? like)
     {
         var (low, likely, high) = ReadMinutes(before);
+        var ownChance = line.Optional("spoils", Spoils);
         var isSplittable = line.Optional("splittable", Values.YesOrNo, like?.IsSplittable ?? true);
         return new Method
         {
@@ -100,6 +108,8 @@ internal sealed class RateLine(Section line, Field<string> name, Operation? know
             LearningRate = line.Optional("learning", Values.Number("a learning rate", 0.5, 1), like?.LearningRate ?? 1),
             Cautions = like?.Cautions ?? [],
             Edge = before?.Edge,
+            SpoilChance = ownChance.Or(like?.SpoilChance ?? 0),
+            SpoilSource = ownChance.IsRead ? "the shop's own figures" : like?.SpoilSource ?? "",
             Source = line.Optional("source", Values.Text("where the figures come from"), "the shop's own figures"),
         };
     }

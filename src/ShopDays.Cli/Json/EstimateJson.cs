@@ -19,6 +19,13 @@ internal static class EstimateJson
         HandsOnMinutes = RangeOf(estimate.HandsOn),
         PriorHandsOnMinutes = RangeOf(without ?? estimate.HandsOn),
         HeavyMinutes = RangeOf(estimate.Heavy),
+        Spoiling = estimate.Spoiling is not { } spoiling ? null : new
+        {
+            Pieces = Math.Round(spoiling.Pieces, 4, MidpointRounding.AwayFromZero),
+            spoiling.ChanceOfNone,
+            MeanMinutes = JsonAnswer.Minutes(spoiling.Mean),
+            AddsToP80Minutes = JsonAnswer.Minutes(spoiling.AddsToPromise),
+        },
         Operations = estimate.Operations.Select(one => new
         {
             one.Operation,

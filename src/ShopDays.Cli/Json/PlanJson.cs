@@ -48,6 +48,7 @@ internal static class PlanJson
             Nights = NightsJson.Of(wait.Slowed),
         }),
         Deciding = answer.Forecast.Deciding.Select(one => new { Task = one.Task.Name, one.Share, Awaited = one.Awaited is not null }),
+        Spoiling = answer.Spoiling is { } spoiling ? SpoilingJson.Of(spoiling, told.SpoilingNotes) : null,
         SessionsAtRisk = SessionAtRiskJson.Of(answer.Forecast),
         Finishes = answer.Forecast.Finishes.GroupBy(finish => finish.InZone(answer.Plan.Finish.Zone).Date).Select(day => new { Date = JsonAnswer.Date(day.Key), Trials = day.Count() }),
         Cautions = told.Cautions.Select(caution => new { caution.Kind, caution.Text, caution.SaidBy }),

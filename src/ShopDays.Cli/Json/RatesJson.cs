@@ -25,6 +25,17 @@ internal static class RatesJson
                 RangeRatio = Figure(card.Width),
                 LogScore = Figure(card.LogScore),
             },
+            Spoiling = told.Spoiling.Select(one => new
+            {
+                Operation = one.Operation.Name,
+                Method = one.Method.Name,
+                Prior = Figure(one.Prior),
+                Learned = Figure(one.Mean),
+                Low80 = Figure(one.At(0.1)),
+                High80 = Figure(one.At(0.9)),
+                Pieces = Figure(one.Pieces),
+                Spoiled = Figure(one.Spoiled),
+            }),
             told.Sentences,
             Odd = told.Odd.Select(Of),
             LeftOut = told.LeftOut.Select(one => new { one.Reason, Entries = one.Entries.Select(entry => entry.Id.Number) }),

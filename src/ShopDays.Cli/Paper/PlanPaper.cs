@@ -65,6 +65,9 @@ internal sealed record PlanPaper
     /// <summary>Which boards that are cut may be brought to their final sizes, and from when.</summary>
     public IReadOnlyList<string> Verdicts { get; init; } = [];
 
+    /// <summary>What of the promise is for pieces that may be spoiled, in sentences; none where nothing may be.</summary>
+    public IReadOnlyList<string> SpoilingNotes { get; init; } = [];
+
     /// <summary>Hours of the shop that give no session while the plan runs, each with its dates and its reason; may be empty.</summary>
     public IReadOnlyList<string> UnusedHours { get; init; } = [];
 

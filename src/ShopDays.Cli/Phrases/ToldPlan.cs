@@ -53,6 +53,9 @@ internal sealed record ToldPlan(
     /// <summary>What else is to be known of the plan: work that is done, and wishes that the stock does not fulfil.</summary>
     public IReadOnlyList<string> OtherNotes => [.. Rest is null ? PlanWords.OfWorkDone(IsBegun, Read.LogName) : PlanWords.OfTheRest(Rest, Marks, Read.LogName), .. AwaitedWords.OfLate(Answer.Plan.Waits), .. PlanWords.OfLayout(Layout, Read.Located.Format)];
 
+    /// <summary>What of the promise is for pieces that may be spoiled, and which spare blank would help; none where nothing may be.</summary>
+    public IReadOnlyList<string> SpoilingNotes => Answer.Spoiling is { } spoiling ? [.. ((string[])[SpoilingWords.Of(spoiling), SpoilingWords.Spares(spoiling)]).Where(one => one.Length > 0)] : [];
+
     /// <summary>All of these.</summary>
     public IReadOnlyList<string> Notes => [.. DateNotes, .. OtherNotes];
 }

@@ -17,6 +17,9 @@ internal sealed record ToldRates
     /// <summary>The rates that are shown, in the catalogue's order.</summary>
     public required IReadOnlyList<OperationRate> Rates { get; init; }
 
+    /// <summary>The chances of spoiling a piece in the same operations, where there is any chance of it.</summary>
+    public IReadOnlyList<SpoilingChance> Spoiling { get; init; } = [];
+
     /// <summary>Whether operations that were never timed are left out of them.</summary>
     public bool IsCutShort { get; init; }
 
@@ -61,6 +64,9 @@ internal sealed record ToldRates
 
     /// <summary>What one of the rates holds for, in words.</summary>
     public string AtOf(OperationRate rate) => PropertyWords.Of(rate.At, Shop.Format, Timbers);
+
+    /// <summary>What the figures of the chances mean.</summary>
+    public static string SpoilingSmallPrint => FormattableString.Invariant($"The chance that a piece, cut or joint has to be made again. The tables count as {SpoilingChance.PriorPieces} pieces; yours come from the log, where an entry has: --setback spoiled");
 
     /// <summary>Operation and method: <c>rip</c> by hand, or <c>rip, band saw</c>.</summary>
     public static string NameOf(OperationRate rate) => MethodWords.Of(rate.Operation, rate.Method);

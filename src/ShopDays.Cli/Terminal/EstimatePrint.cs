@@ -31,6 +31,11 @@ internal static class EstimatePrint
         screen.Console.Write(ranges);
         screen.Wrapped(FormattableString.Invariant(
             $"{estimate.Tasks} tasks; the waits add up to {WaitText.Write(estimate.Waits)} if none overlapped. Opening up and sweeping up are not in it."));
+        if (estimate.Spoiling is { } spoiling)
+        {
+            screen.Wrapped(SpoilingWords.Of(spoiling));
+        }
+
         screen.Out.WriteLine();
 
         var operations = Grid.WithHeads("operation", "method", ">quantity", "unit", ">tasks", ">likely", ">80 %");

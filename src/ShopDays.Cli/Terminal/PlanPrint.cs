@@ -103,6 +103,11 @@ internal static class PlanPrint
             screen.Wrapped("The finish hangs most on: " + string.Join("; ", forecast.Deciding.Take(3).Select(one => one.Task.Name)) + ".");
         }
 
+        foreach (var sentence in told.SpoilingNotes)
+        {
+            screen.Wrapped(sentence);
+        }
+
         PrintForecast(screen, told);
     }
 

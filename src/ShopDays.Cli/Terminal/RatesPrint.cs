@@ -1,4 +1,5 @@
 using ShopDays.Cli.Phrases;
+using ShopDays.Times;
 
 namespace ShopDays.Cli.Terminal;
 
@@ -14,6 +15,7 @@ internal static class RatesPrint
         }
 
         PrintTable(screen, told);
+        PrintSpoiling(screen, told.Spoiling);
         if (told.NotLearnedFrom is { Count: > 0 } left)
         {
             screen.Out.WriteLine();
@@ -79,6 +81,35 @@ internal static class RatesPrint
         }
 
         return string.Concat(lines.Select((line, number) => "\n  " + line + (number < lines.Count - 1 ? "," : "")));
+    }
+
+    private static void PrintSpoiling(Screen screen, IReadOnlyList<SpoilingChance> chances)
+    {
+        if (chances.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        var table = Grid.WithHeads("chance of spoiling a piece", ">tables", ">now", ">80 % range", ">pieces", ">spoiled");
+        foreach (var one in chances)
+        {
+            table.AddTexts(
+                MethodWords.Of(one.Operation, one.Method),
+                Percent(one.Prior),
+                Percent(one.Mean),
+                $"{Percent(one.At(0.1))} to {Percent(one.At(0.9))}",
+                Counted(one.Pieces),
+                Counted(one.Spoiled));
+        }
+
+        screen.Console.Write(table);
+        screen.Wrapped(ToldRates.SpoilingSmallPrint);
+
+        static string Percent(double chance) => FormattableString.Invariant($"{100 * chance:0.0#} %");
+
+        // Old times count for less than one where a shop forgets.
+        static string Counted(double pieces) => FormattableString.Invariant($"{pieces:0.#}");
     }
 
     private static void PrintTable(Screen screen, ToldRates told)

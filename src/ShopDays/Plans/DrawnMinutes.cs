@@ -1,4 +1,6 @@
+using NodaTime;
 using NodaTime.Text;
+using ShopDays.Plans.Scheduling;
 using ShopDays.Times;
 
 namespace ShopDays.Plans;
@@ -28,9 +30,16 @@ internal sealed class DrawnMinutes
         var next = 0;
         for (var place = 0; place < waits.Length; place++)
         {
-            foreach (var drawn in request.Orders[place].Draws.Minutes[trial])
+            var draws = request.Orders[place].Draws;
+            var first = next;
+            foreach (var drawn in draws.Minutes[trial])
             {
                 minutes[next++] = ProblemCompiler.MinutesOf(drawn);
+            }
+
+            foreach (var rework in draws.Reworks?[trial] ?? [])
+            {
+                minutes[first + rework.DoneIn] += (int)Math.Ceiling(rework.Minutes);
             }
 
             foreach (var drawn in waits[place])
@@ -38,6 +47,35 @@ internal sealed class DrawnMinutes
                 minutes[next++] = drawn[trial];
             }
         }
+    }
+
+    /// <summary>
+    /// Where a trial differs from the plan in more than minutes: tasks, by number, that go on in pieces though they should
+    /// not, since something is done again in them, and how long new timber is then waited for. None for most.
+    /// </summary>
+    public IReadOnlyList<(int Task, int Wait)> Interrupted(ScheduleProblem problem, int trial)
+    {
+        List<(int Task, int Wait)>? found = null;
+        var first = 0;
+        for (var place = 0; place < waits.Length; place++)
+        {
+            foreach (var rework in request.Orders[place].Draws.Reworks?[trial] ?? [])
+            {
+                if (rework.Wait > Duration.Zero)
+                {
+                    (found ??= []).Add((first + rework.Task, ProblemCompiler.MinutesOf(rework.Wait)));
+                }
+
+                if (rework.Minutes > 0 && !problem.Tasks[first + rework.DoneIn].IsSplittable)
+                {
+                    (found ??= []).Add((first + rework.DoneIn, 0));
+                }
+            }
+
+            first += request.Orders[place].Graph.Tasks.Count + waits[place].Length;
+        }
+
+        return found is null ? [] : [.. found.GroupBy(one => one.Task).Select(group => (group.Key, group.Max(one => one.Wait))).Order()];
     }
 
     /// <summary>The minutes of one task or wait in some trials.</summary>
@@ -56,22 +94,7 @@ internal sealed class DrawnMinutes
 
     private static int[] Drawn(OrderInHand order, string what, AwaitedTime time)
     {
-        var seed = SeedOf(order, what);
+        var seed = SeedWords.Mix(order.Draws.Seed, LocalDatePattern.Iso.Format(order.Start) + what);
         return [.. Enumerable.Range(0, order.Draws.Trials).Select(trial => time.Drawn(new ChanceStream(seed, trial).NextNormal()))];
-    }
-
-    /// <summary>The seed of the draws, mixed with the words by the steps of FNV-1a (G. Fowler, L. C. Noll and P. Vo, from memory).</summary>
-    private static int SeedOf(OrderInHand order, string what)
-    {
-        unchecked
-        {
-            var hash = 2166136261u ^ (uint)order.Draws.Seed;
-            foreach (var letter in LocalDatePattern.Iso.Format(order.Start) + what)
-            {
-                hash = (hash ^ letter) * 16777619u;
-            }
-
-            return (int)hash;
-        }
     }
 }

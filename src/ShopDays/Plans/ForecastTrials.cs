@@ -72,7 +72,12 @@ internal static class ForecastTrials
     private static List<int> RunOnce(ScheduleProblem problem, int[] order, DrawnMinutes drawn, List<int> trials, int[][] finishes, bool[] ranOver, SessionRisk[] risks)
     {
         var left = new List<int>();
-        TrialRuns.Run(problem, order, trials, drawn.Write, See);
+        foreach (var alike in trials.Select(trial => (Trial: trial, Interrupted: drawn.Interrupted(problem, trial))).GroupBy(one => string.Join(' ', one.Interrupted)))
+        {
+            var interrupted = alike.First().Interrupted;
+            TrialRuns.Run(interrupted.Count == 0 ? problem : problem.Interrupted(interrupted), order, [.. alike.Select(one => one.Trial)], drawn.Write, See);
+        }
+
         left.Sort();
         return left;
 

@@ -63,10 +63,18 @@ internal sealed class FoundPlan
     /// <summary>The same order of work with other drawn times of the first order's tasks.</summary>
     /// <param name="draws">The times, of the same tasks.</param>
     /// <returns>When four courses in five are finished; null when not within the years looked at.</returns>
-    public ZonedDateTime? SafeFinish(TimeDraws draws)
+    public ZonedDateTime? SafeFinish(TimeDraws draws) => ForecastWith(draws).P80;
+
+    /// <summary>What of the first order's finish is for what may be spoiled, and which spare blanks would help; null where nothing may be, or nothing is known of it.</summary>
+    /// <param name="forecast">Its forecast.</param>
+    public SpoilingForecast? Spoiling(FinishForecast forecast) => request.Orders[0] is { Spoiling: { } spoiling, Draws: { Reworks: not null } draws }
+        ? SpoilingForecast.Of(forecast, spoiling, draws, ForecastWith)
+        : null;
+
+    private FinishForecast ForecastWith(TimeDraws draws)
     {
         var drawn = request with { Orders = [request.Orders[0] with { Draws = draws }, .. request.Orders.Skip(1)] };
         drawn.Check();
-        return ForecastTrials.Run(drawn, found.Hours, found.Problem, found.Blocks!, schedule)[0].P80;
+        return ForecastTrials.Run(drawn, found.Hours, found.Problem, found.Blocks!, schedule)[0];
     }
 }

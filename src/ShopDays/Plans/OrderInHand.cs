@@ -20,6 +20,9 @@ public sealed record OrderInHand
     /// <summary>Drawn times, for the forecast; at least one trial, and as many as any other order has: the trials of one number are one course of the whole shop.</summary>
     public required TimeDraws Draws { get; init; }
 
+    /// <summary>Where the spoilings among <see cref="Draws"/> come from, to ask what a spare blank would change; null where that is not asked.</summary>
+    public SpoilingDraws? Spoiling { get; init; }
+
     /// <summary>The date on which the job begins; opening waits run from its first moment.</summary>
     public required LocalDate Start { get; init; }
 

@@ -16,6 +16,9 @@ public abstract record PlanAnswer
     {
         /// <summary>What may become of the first order: of a single job.</summary>
         public FinishForecast Forecast => Forecasts[0];
+
+        /// <summary>What of the first order's finish is for what may be spoiled; null where nothing may be.</summary>
+        public SpoilingForecast? Spoiling { get; init; }
     }
 
     /// <summary>It cannot be planned.</summary>

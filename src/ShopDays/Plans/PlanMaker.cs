@@ -6,8 +6,14 @@ public static class PlanMaker
     /// <summary>Makes a plan. The same request gives the same answer.</summary>
     /// <exception cref="ArgumentException">The request contradicts itself: times for other tasks, no worker, no trial.</exception>
     public static PlanAnswer Plan(PlanRequest request) => FoundPlan.Of(request, out var inTheWay) is { } found
-        ? new PlanAnswer.Planned(found.Plan, found.Forecasts)
+        ? Planned(found)
         : new PlanAnswer.CannotBePlanned([.. inTheWay.Select(reason => reason with { Order = request.Orders.FirstOrDefault(order => order.Graph.Tasks.Any(task => ReferenceEquals(task, reason.Task)))?.Name })]);
+
+    private static PlanAnswer.Planned Planned(FoundPlan found)
+    {
+        var forecasts = found.Forecasts;
+        return new(found.Plan, forecasts) { Spoiling = found.Spoiling(forecasts[0]) };
+    }
 
     /// <summary>
     /// What stands against a plan and can be seen without looking for one: what the shop does not have, and what fits into

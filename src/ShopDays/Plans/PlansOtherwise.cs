@@ -117,7 +117,7 @@ internal sealed class PlansOtherwise
     {
         List<int> planned = [.. Enumerable.Range(0, those.Count).Where(place => place < then.Left.Graph.Tasks.Count || those[place] > WorkTime.Zero)];
         var drawn = times.Drawn(those, known);
-        return planned.Count == those.Count ? drawn : new([.. drawn.Minutes.Select(trial => planned.Select(place => trial[place]).ToArray())], drawn.Seed);
+        return planned.Count == those.Count ? drawn : drawn.Only(planned);
     }
 
     /// <summary>The moment of a plan at which as much is done in it as is done by now; now itself where the plan would have it so.</summary>

@@ -83,7 +83,10 @@ internal sealed class TimesOtherwise
     public TimeDraws Drawn(IReadOnlyList<WorkTime> times, Known known)
     {
         var each = times.Select((time, place) => DrawnOf(place, time.Minutes, known)).ToList();
-        return new([.. Enumerable.Range(0, then.Draws.Trials).Select(trial => each.Select(drawn => drawn(trial)).ToArray())], then.Draws.Seed);
+        return new([.. Enumerable.Range(0, then.Draws.Trials).Select(trial => each.Select(drawn => drawn(trial)).ToArray())], then.Draws.Seed)
+        {
+            Reworks = known == Known.AllAsNow ? ReworksNow() : ReworksThen(known),
+        };
     }
 
     /// <summary>A task of which only the time is known, as one that the promised job did not have: it may be done at any time.</summary>
@@ -117,6 +120,20 @@ internal sealed class TimesOtherwise
             MoveCause.ToCome when known == Known.AllAsNow => asNow,
             _ => trial => then.Draws.Minutes[trial][place] * (time / middle),
         };
+    }
+
+    /// <summary>What is done is not spoiled any more: what it took is known.</summary>
+    private IReadOnlyList<Rework[]>? ReworksThen(Known known) => known == Known.AsThen || then.Draws.Reworks is null
+        ? then.Draws.Reworks
+        : [.. then.Draws.Reworks.Select(trial => trial.Where(one => ChangeOf(Names[one.Task]) is not { } change || CauseOf(change) != MoveCause.Took).ToArray())];
+
+    private IReadOnlyList<Rework[]>? ReworksNow()
+    {
+        var places = Names.Index().ToDictionary(one => one.Item, one => one.Index, StringComparer.Ordinal);
+        var placeOf = placesNow.Where(one => places.ContainsKey(one.Key)).ToDictionary(one => one.Value, one => places[one.Key]);
+        return now.Reworks is not { } reworks
+            ? null
+            : [.. Enumerable.Range(0, then.Draws.Trials).Select(trial => Rework.Renumbered(reworks[trial % now.Trials], placeOf))];
     }
 
     private List<WorkTime> TimesBy(Func<TaskChange, WorkTime> account) =>

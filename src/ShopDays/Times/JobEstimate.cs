@@ -13,6 +13,25 @@ namespace ShopDays.Times;
 /// <param name="Time">The range of their sum.</param>
 public sealed record OperationTime(string Operation, string Method, double Quantity, string Unit, int Tasks, TimeRange Time);
 
+/// <summary>What pieces that may be spoiled add to a job's hands-on time.</summary>
+/// <param name="Pieces">Pieces that are spoiled in a course, on average.</param>
+/// <param name="ChanceOfNone">The share of courses in which nothing is, 0 to 1.</param>
+/// <param name="Mean">Time to come as far again, on average.</param>
+/// <param name="AddsToPromise">What it adds to the time that four courses in five keep; zero or more.</param>
+public sealed record SpoilingTime(double Pieces, double ChanceOfNone, WorkTime Mean, WorkTime AddsToPromise)
+{
+    /// <summary>Takes it out of drawn courses.</summary>
+    internal static SpoilingTime Of(TimeDraws draws)
+    {
+        var (all, without) = (draws.OfAll(), (draws with { Reworks = null }).OfAll());
+        return new(
+            draws.Reworks!.Average(trial => trial.Length),
+            draws.Reworks!.Average(trial => trial.Length == 0 ? 1.0 : 0),
+            all.Mean - without.Mean,
+            all.P80 - without.P80);
+    }
+}
+
 /// <summary>How long a job takes.</summary>
 public sealed record JobEstimate
 {
@@ -22,7 +41,10 @@ public sealed record JobEstimate
     /// <summary>The range of the heavy part of it.</summary>
     public required TimeRange Heavy { get; init; }
 
-    /// <summary>By operation and method, in the order in which they first come.</summary>
+    /// <summary>What may be spoiled, in <see cref="HandsOn"/>; null where nothing may be.</summary>
+    public SpoilingTime? Spoiling { get; init; }
+
+    /// <summary>By operation and method, what is done again left out, in the order in which they first come.</summary>
     public required IReadOnlyList<OperationTime> Operations { get; init; }
 
     /// <summary>How many tasks there are.</summary>
@@ -48,6 +70,7 @@ public sealed record JobEstimate
     {
         HandsOn = draws.OfAll(),
         Heavy = draws.OfSum([.. graph.Tasks.Where(task => task.WorkClass == WorkClass.Heavy).Select(task => task.Id)]),
+        Spoiling = draws.Reworks is null ? null : SpoilingTime.Of(draws),
         Operations = [.. graph.Tasks.GroupBy(task => task.SetupKey).Select(group => Add([.. group], draws))],
         Tasks = graph.Tasks.Count,
         EdgesHoned = graph.Tasks.Sum(task => task.Honed is { } honed ? honed.AtATime * honed.Times : 0),

@@ -1,3 +1,5 @@
+using NodaTime;
+
 namespace ShopDays.Times;
 
 /// <summary>
@@ -8,6 +10,9 @@ namespace ShopDays.Times;
 /// <param name="Seed">The seed that they were drawn with.</param>
 public sealed record TimeDraws(IReadOnlyList<double[]> Minutes, int Seed)
 {
+    /// <summary>What is spoiled in each trial and done again, by trial; none where nothing ever is. It is not in <see cref="Minutes"/>: a plan is made as if nothing were spoiled.</summary>
+    public IReadOnlyList<Rework[]>? Reworks { get; init; }
+
     /// <summary>How many trials there are.</summary>
     public int Trials => Minutes.Count;
 
@@ -18,10 +23,40 @@ public sealed record TimeDraws(IReadOnlyList<double[]> Minutes, int Seed)
     public TimeRange OfSum(IReadOnlyCollection<int> tasks) =>
         TimeRange.OfSample([.. Minutes.Select(trial => tasks.Sum(task => trial[task]))]);
 
-    /// <summary>The range of the sum of all tasks.</summary>
-    public TimeRange OfAll() => TimeRange.OfSample([.. Minutes.Select(trial => trial.Sum())]);
+    /// <summary>The range of the sum of all tasks, with what is done again.</summary>
+    public TimeRange OfAll() => TimeRange.OfSample([.. Minutes.Select((trial, number) => trial.Sum() + (Reworks?[number].Sum(one => one.Minutes) ?? 0))]);
+
+    /// <summary>The same courses of some of the tasks, numbered anew in the order given.</summary>
+    public TimeDraws Only(IReadOnlyList<int> tasks)
+    {
+        var places = tasks.Index().ToDictionary(one => one.Item, one => one.Index);
+        return new([.. Minutes.Select(trial => tasks.Select(task => trial[task]).ToArray())], Seed)
+        {
+            Reworks = Reworks is null ? null : [.. Reworks.Select(trial => Rework.Renumbered(trial, places))],
+        };
+    }
 
     /// <summary>The range of each task, at its id: a plan is made with their medians.</summary>
     public IReadOnlyList<TimeRange> OfEach() =>
         [.. Enumerable.Range(0, Minutes.Count == 0 ? 0 : Minutes[0].Length).Select(Of)];
+}
+
+/// <summary>A piece that is spoiled in one course of a job.</summary>
+/// <param name="Task">The task in which it is spoiled.</param>
+/// <param name="DoneIn">
+/// The task whose time to come as far again is added to: one before it on the same part that may go on in another session,
+/// since nobody planes a new leg within the session in which its mortises should be cut; the same where there is none.
+/// </param>
+/// <param name="Part">The part that it is a piece of; null where that cannot be told.</param>
+/// <param name="Minutes">Hands-on time to come as far again, 0 or more.</param>
+/// <param name="Wait">How long new timber for it is waited for; zero where there is some.</param>
+public readonly record struct Rework(int Task, int DoneIn, string? Part, double Minutes, Duration Wait)
+{
+    /// <summary>Those in tasks that have a new number, with it.</summary>
+    internal static Rework[] Renumbered(IEnumerable<Rework> reworks, IReadOnlyDictionary<int, int> numbers) =>
+    [
+        .. reworks
+            .Where(one => numbers.ContainsKey(one.Task))
+            .Select(one => one with { Task = numbers[one.Task], DoneIn = numbers.TryGetValue(one.DoneIn, out var doneIn) ? doneIn : numbers[one.Task] }),
+    ];
 }

@@ -186,6 +186,9 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
         }
     }
 
+    /// <summary>Says which pieces a task works on, beside those that it is known to work on.</summary>
+    public void WorksOn(int id, IEnumerable<Piece> pieces) => Change(tasks[id] with { Pieces = [.. tasks[id].Pieces.Union(pieces)] });
+
     /// <summary>Forgets strips that have become a panel.</summary>
     public void Forget(IEnumerable<Piece> pieces)
     {
@@ -201,6 +204,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
         var id = Add(sketch);
         Before(LastOf(pieces), id, reason, wait);
         CameTo(pieces, id);
+        WorksOn(id, pieces);
         return id;
     }
 }

@@ -139,6 +139,11 @@ internal static class Joinery
             if (own.Count > 0)
             {
                 draft.CameTo(pieces.Count > 0 ? pieces : [new Piece(part.Name, 1)], [.. own]);
+                foreach (var id in own)
+                {
+                    // No joint is cut in a spare before it is wanted.
+                    draft.WorksOn(id, pieces.Where(piece => piece.Number <= part.Count));
+                }
             }
 
             var isLate = part.Ends == PartEnds.Mitred || (part.Ends == PartEnds.Angled && !draft.Job.GlueUps.Any(one => one.Joins.Contains(part.Name)));

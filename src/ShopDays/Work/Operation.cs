@@ -127,6 +127,15 @@ public sealed record Method
     /// <summary>The edge that it dulls; null where none is counted.</summary>
     public CuttingEdge? Edge { get; init; }
 
+    /// <summary>
+    /// The chance, 0 up to 1, that a piece, cut or joint of a run is spoiled, so that the piece has to be made again; 0 for
+    /// work that spoils nothing.
+    /// </summary>
+    public double SpoilChance { get; init; }
+
+    /// <summary>Where the chance of spoiling comes from; empty where there is none.</summary>
+    public string SpoilSource { get; init; } = "";
+
     /// <summary>The kinds of work whose cautions come with this way of doing it, beyond those of the operation.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 

@@ -123,6 +123,8 @@ internal static class Panels
         }
 
         draft.CameTo([panel.Piece], flat);
+        draft.WorksOn(closed, [panel.Piece]);
+        draft.WorksOn(flat, [panel.Piece]);
         if (faceTwo is { Operation: FacePlaning.Jack })
         {
             draft.Then([panel.Piece], LongMoves.With(draft, surfacing with

@@ -41,9 +41,12 @@ internal static class SawingOut
             foreach (var blank in board.Blanks)
             {
                 var freed = done.Where(one => one.Cut.Of.Holds(blank.Region)).Select(one => one.Id).ToList();
-                draft.CameTo(
-                    blank.Blank.Numbers.Select(number => new Piece(blank.Blank.Part.Name, number, blank.Blank.Strip)),
-                    freed.Count > 0 ? [freed.Max()] : ready);
+                List<Piece> pieces = [.. blank.Blank.Numbers.Select(number => new Piece(blank.Blank.Part.Name, number, blank.Blank.Strip))];
+                draft.CameTo(pieces, freed.Count > 0 ? [freed.Max()] : ready);
+                foreach (var id in freed.Distinct())
+                {
+                    draft.WorksOn(id, pieces);
+                }
             }
         }
     }

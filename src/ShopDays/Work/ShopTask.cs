@@ -101,6 +101,9 @@ public sealed record ShopTask
     /// <summary>The parts, panels or glue-ups that it works on; empty for boards and free tasks.</summary>
     public IReadOnlyList<string> Parts { get; init; } = [];
 
+    /// <summary>The pieces that it works on, as far as they are known one by one: of a cut those that it frees, spare ones among them.</summary>
+    internal IReadOnlyList<Piece> Pieces { get; init; } = [];
+
     /// <summary>The board that it works on; null for none.</summary>
     public string? Board { get; init; }
 

@@ -54,6 +54,22 @@ public sealed class RatesFileTests
         Assert.Equal([1, 0.3, 0.7], new[] { "hand", "band saw", "frame saw" }.Select(name => rip.Methods.Single(method => method.Name == name).MinutesPerUnit));
     }
 
+    [Fact]
+    public void A_chance_of_spoiling_may_be_the_shops_own_and_is_the_tables_otherwise()
+    {
+        Assert.Equal((0.03, "the shop's own figures"), (Read("operations:\n  - {operation: mortise, spoils: 3%}\n")["mortise"].Methods[0] is var own ? (own.SpoilChance, own.SpoilSource) : default));
+        Assert.Equal(BuiltIn.Operations["mortise"].Methods[0].SpoilChance, Read("operations:\n  - {operation: mortise, minutes: 20}\n")["mortise"].Methods[0].SpoilChance);
+        Assert.Equal(0, Read("operations:\n  - {operation: carve a shell, unit: shell, group: other, class: light, minutes: 40}\n")["carve a shell"].Methods[0].SpoilChance);
+    }
+
+    [Fact]
+    public void Every_built_in_chance_of_spoiling_is_small_and_has_its_source() =>
+        Assert.All(BuiltIn.Operations.All.SelectMany(operation => operation.Methods), method =>
+        {
+            Assert.InRange(method.SpoilChance, 0, 0.05);
+            Assert.Equal(method.SpoilChance > 0, method.SpoilSource.Length > 0);
+        });
+
     [Theory]
     [InlineData("")]
     [InlineData("# nothing of our own yet\n")]

@@ -53,6 +53,11 @@ internal static class SummaryPage
             yield return new Paragraph(faces, body);
         }
 
+        if (plan.SpoilingNotes.Count > 0)
+        {
+            yield return new Paragraph(string.Join(' ', plan.SpoilingNotes), body);
+        }
+
         Block[] asides = [.. Asides(plan, body, named)];
         if (asides.Length > 0)
         {

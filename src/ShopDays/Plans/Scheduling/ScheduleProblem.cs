@@ -152,6 +152,27 @@ internal sealed class ScheduleProblem
     /// <summary>The sets of workers that make up a crew; one empty set for work that goes on by itself.</summary>
     public int[][] TeamsOf(int crew) => teams[crew];
 
+    /// <summary>
+    /// The same problem where something is spoiled in some tasks: they may then be done in pieces, and what comes after them
+    /// and what shares a session with them waits longer. Blocks keep their numbers.
+    /// </summary>
+    /// <param name="tasks">Each of the tasks, and how many minutes of the clock new timber is waited for.</param>
+    public ScheduleProblem Interrupted(IReadOnlyList<(int Task, int Wait)> tasks)
+    {
+        var waits = tasks.ToDictionary(one => one.Task, one => one.Wait);
+        var waitsOfBlock = tasks.GroupBy(one => blockOf[one.Task]).ToDictionary(group => group.Key, group => group.Max(one => one.Wait));
+        return new(
+            [.. Tasks.Select((task, number) => waits.TryGetValue(number, out var wait) ? task with { IsSplittable = true, LeastPiece = 1, WaitAtEnd = task.WaitAtEnd + wait } : task)],
+            [.. Precedences.Select(one => blockOf[one.Before] != blockOf[one.After] ? one with { Lag = one.Lag + waitsOfBlock.GetValueOrDefault(blockOf[one.Before]) } : one)],
+            Workers,
+            Capacities,
+            HeavyPerDay,
+            Changeover,
+            Standing,
+            Orders,
+            Clock);
+    }
+
     private void Check(CompiledTask task)
     {
         if (task.Crew < 0 || task.Crew > Workers.Length)
