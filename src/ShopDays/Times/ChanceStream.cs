@@ -26,9 +26,17 @@ internal sealed class ChanceStream
     /// <param name="trial">Its number.</param>
     public ChanceStream(int seed, int trial)
     {
+        state = BeginningOf(seed, trial);
+    }
+
+    /// <summary>The first share of the stream of a trial, where most streams are looked at once and no more.</summary>
+    /// <param name="seed">The seed of all trials.</param>
+    /// <param name="trial">Its number.</param>
+    public static double FirstShare(int seed, int trial)
+    {
         unchecked
         {
-            state = Mix(Mix((ulong)seed + Step) + (ulong)trial);
+            return ShareOf(Mix(BeginningOf(seed, trial) + Step));
         }
     }
 
@@ -104,6 +112,14 @@ internal sealed class ChanceStream
         unchecked
         {
             return (long)(bits >> 11) * Grain;
+        }
+    }
+
+    private static ulong BeginningOf(int seed, int trial)
+    {
+        unchecked
+        {
+            return Mix(Mix((ulong)seed + Step) + (ulong)trial);
         }
     }
 

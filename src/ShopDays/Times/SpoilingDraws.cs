@@ -15,6 +15,9 @@ namespace ShopDays.Times;
 /// </remarks>
 public sealed class SpoilingDraws
 {
+    /// <summary>Courses that a core draws at a time.</summary>
+    private const int AtATime = 256;
+
     private readonly string job;
     private readonly MadeAgain again;
     private readonly IReadOnlyList<ShopTask> tasks;
@@ -51,7 +54,7 @@ public sealed class SpoilingDraws
     public double Expected => groups.Sum(group => group.Expected);
 
     /// <summary>The chance that nothing is spoiled.</summary>
-    public double ChanceOfNone => groups.Aggregate(1.0, (chance, group) => chance * group.AtMost[0]);
+    public double ChanceOfNone => groups.Aggregate(1.0, (chance, group) => chance * group.None);
 
     /// <summary>Parts of which one more blank could still be sawn and planed with the others.</summary>
     public IEnumerable<string> PartsToCome => again.Parts.Where(part => again.MakingOf(part) is { Count: > 0 } making && making.All(one => tasks.Any(task => task.Name == one.Task)));
@@ -68,9 +71,24 @@ public sealed class SpoilingDraws
 
     /// <summary>The courses with what is spoiled in each; as they are where nothing ever is.</summary>
     /// <param name="draws">Drawn times of the tasks.</param>
-    public TimeDraws On(TimeDraws draws) => groups.Length == 0
-        ? draws
-        : draws with { Reworks = [.. Enumerable.Range(0, draws.Trials).Select(trial => Course(draws, trial))] };
+    public TimeDraws On(TimeDraws draws)
+    {
+        if (groups.Length == 0)
+        {
+            return draws;
+        }
+
+        var reworks = new Rework[draws.Trials][];
+        var shares = (draws.Trials + AtATime - 1) / AtATime;
+        Parallel.For(0, shares, share =>
+        {
+            for (var trial = share * AtATime; trial < Math.Min(draws.Trials, (share + 1) * AtATime); trial++)
+            {
+                reworks[trial] = Course(draws, trial);
+            }
+        });
+        return draws with { Reworks = reworks };
+    }
 
     /// <summary>The courses with the time that one more blank of a part takes at saw and planes.</summary>
     /// <param name="part">One of <see cref="PartsToCome"/>.</param>
@@ -91,11 +109,11 @@ public sealed class SpoilingDraws
         List<Rework>? found = null;
         foreach (var group in groups)
         {
-            var chance = new ChanceStream(draws.Seed ^ group.Seed, trial);
-            var share = chance.NextShare();
-            if (share >= group.AtMost[0])
+            var seed = draws.Seed ^ group.Seed;
+            if (ChanceStream.FirstShare(seed, trial) >= group.None)
             {
-                Spoil(group, CountAt(group.AtMost, share), chance, draws.Minutes[trial], found ??= []);
+                var chance = new ChanceStream(seed, trial);
+                Spoil(group, CountAt(group.AtMost, chance.NextShare()), chance, draws.Minutes[trial], found ??= []);
             }
         }
 
@@ -157,6 +175,8 @@ public sealed class SpoilingDraws
     /// <summary>All pieces of one operation and method, one task's after another's.</summary>
     private sealed record Group(int Seed, double Expected, double[] AtMost, int[] Tasks, int[] Runs, int[] Ends)
     {
+        public double None { get; } = AtMost[0];
+
         public int Pieces => Ends[^1];
 
         public static Group Of(string name, SpoilingChance chance, (int Task, int Run)[] runs)

@@ -10,7 +10,7 @@ public sealed class SpoilingTests
     public async Task A_spoiled_piece_in_the_log_raises_the_chance_of_its_operation_alone()
     {
         using var folder = new FreshFolder().WithATray();
-        (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "4 m", "20m", "--setback", "spoiled")).WentWell();
+        (await Ran.In(folder.Path, "log", "add", "--timed", "rip", "12", "ft", "20m", "--setback", "spoiled")).WentWell();
         var chances = (await Ran.In(folder.Path, "rates", "--json")).WentWell().ReadJson().List("spoiling");
         var rip = Assert.Single(chances, one => one.Text("operation") == "rip" && one.Text("method") == "hand");
         Assert.Equal((1, 1), (rip.Number("pieces"), rip.Number("spoiled")));
