@@ -16,9 +16,12 @@ internal sealed class PieceStages(Draft draft)
     // The least that a plane takes where nothing is to be lost: what makes a sawn edge clean.
     private static readonly Length Clean = Length.FromInches(0.015625m);
 
+    // What may stay on a face that is left from the saw; a piece that is thicker comes down near its thickness (common practice, no source).
+    private static readonly Length MostLeftOn = Length.FromInches(0.375m);
+
     /// <summary>
     /// Face one, whatever comes between, face two: each as far as its standard says. A face that stays from the saw keeps
-    /// what would have come off it.
+    /// what would have come off it, unless that is too much.
     /// </summary>
     /// <param name="pieces">Like pieces.</param>
     /// <param name="all">How many the part has.</param>
@@ -29,7 +32,9 @@ internal sealed class PieceStages(Draft draft)
         var part = pieces[0].Part;
         var one = pieces[0].FaceOneDepth(draft.Job.Allowances);
         var two = pieces[0].FaceTwoDepth(draft.Job.Allowances);
-        var second = FacePlaning.Of(draft, FaceTwo, "face two", FaceStandards.FaceTwo(draft.Job, part, draft.Operations));
+        var standard = FaceStandards.FaceTwo(draft.Job, part, draft.Operations);
+        var isTooThick = standard == SurfaceStandard.Rough && two > MostLeftOn;
+        var second = FacePlaning.Of(draft, FaceTwo, "face two", isTooThick ? SurfaceStandard.Scrub : standard);
         if (one > Length.Zero && FacePlaning.Of(draft, FaceOne, "face one", FaceStandards.FaceOne(draft.Job, part, draft.Operations)) is { } first)
         {
             Step(pieces, all, Planing(first, one, second is null && two > Length.Zero ? "the other face stays from the saw, and the piece that much thicker" : ""), "the saw lets tension out: what is planed before bows again", rest);
@@ -40,7 +45,7 @@ internal sealed class PieceStages(Draft draft)
         rest = afterFaceOne is null ? rest : null;
         if (two > Length.Zero && second is not null)
         {
-            Step(pieces, all, Planing(second, two, second.IsGauged ? SharedGauge(pieces[0]) : ""), "thickness is gauged from the true face", rest);
+            Step(pieces, all, Planing(second, two, second.IsGauged ? SharedGauge(pieces[0]) : isTooThick ? "too thick to stay from the saw" : ""), "thickness is gauged from the true face", rest);
         }
     }
 

@@ -48,6 +48,16 @@ public sealed class FaceStandardsTests
     }
 
     [Fact]
+    public void A_piece_too_thick_to_stay_from_the_saw_is_scrubbed_near_its_thickness()
+    {
+        var job = AJob.With(Rail((PartSurface.Under, SurfaceStandard.Rough))) with { Boards = AJob.Boards(2, 96, 12, 2) };
+        var scrubbed = Assert.Single(job.Graph().Of(Scrub));
+        Assert.Contains("too thick to stay from the saw", scrubbed.Note, StringComparison.Ordinal);
+        // 2 in from the saw, 1/16 off the first face, 7/8 in wanted.
+        Assert.Equal(2 - 0.0625 - 0.875, ((TaskTiming.ByOperation)scrubbed.Timing).Covariates[Covariate.Depth], 6);
+    }
+
+    [Fact]
     public void Where_both_names_of_the_second_face_are_written_the_finer_holds()
     {
         var graph = AJob.With(Rail((PartSurface.Inside, SurfaceStandard.Jack), (PartSurface.Under, SurfaceStandard.Rough))).Graph();
