@@ -16,7 +16,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
     /// <summary>Tasks that do not fit by themselves; not those that are fixed for a time, which need a session just then.</summary>
     public IReadOnlyList<Unplannable> OfSingleTasks() => [.. Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].StartBy == CompiledCalendar.Never).Select(OfTask).OfType<Unplannable>()];
 
-    /// <summary>Tasks that belong into one session and do not fit into one together.</summary>
+    /// <summary>Tasks that belong in one session and do not fit into one together.</summary>
     public IReadOnlyList<Unplannable> OfTasksTogether() => [.. Enumerable.Range(0, problem.Blocks).Select(OfBlock).OfType<Unplannable>()];
 
     private Unplannable? OfTask(int number)
@@ -61,7 +61,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
 
         var names = members.Select(task => work.Tasks[task].Task.Name);
         var minutes = members.Sum(task => problem.Minutes[task]);
-        var limit = $"{string.Join(", ", names)} belong into one session, take {Words(minutes)} together with what waits there are between them, and ";
+        var limit = $"{string.Join(", ", names)} belong in one session, take {Words(minutes)} together with what waits there are between them, and ";
         var last = work.Tasks[members[^1]].Task;
         var lone = Lone(members, one => one);
         var heavily = members.Where(task => problem.Tasks[task].IsHeavy).Sum(task => problem.Minutes[task]);
