@@ -40,9 +40,13 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
         }
 
         var wanted = longer.InTheYearFrom(Lone([number], one => one with { Minutes = inOneGo, IsSplittable = false }), plan.Crew, EasyStart(number));
-        var (capped, alsoRaised) = plan.IsHeavy && wanted is not null ? heavy.For(inOneGo, [wanted.TeamOf(request)]) ?? ("", "") : ("", "");
+        var quieter = plan.IsNoisy && inOneGo <= longest.For(light with { IsNoisy = false }) ? new ShorterQuiet(request, hours, problem).For(plan, inOneGo) : null;
+        List<int[]> teams = wanted is not null ? [wanted.TeamOf(request)] : quieter is var (_, still) ? [.. new LongestStretches(still).TeamsThereFor(plan, inOneGo)] : [];
+        var (capped, alsoRaised) = plan.IsHeavy && teams.Count > 0 ? heavy.For(inOneGo, teams) ?? ("", "") : ("", "");
         var too = capped.Length > 0 ? $"; besides, {capped}" : "";
-        var cure = (wanted?.Words ?? "no day is long enough for it") + (alsoRaised.Length > 0 ? $", and {alsoRaised}" : "") + split;
+        var and = alsoRaised.Length > 0 ? $", and {alsoRaised}" : "";
+        string?[] ways = [wanted is null ? null : wanted.Words + and, quieter is var (less, _) && (wanted is null || and.Length == 0) ? less + and : null];
+        var cure = (ways.OfType<string>().Any() ? string.Join(", or ", ways.OfType<string>()) : "no day is long enough for it") + split;
         return plan.IsNoisy && inOneGo <= longest.For(light with { IsNoisy = false })
             ? new(UnplannableKind.QuietHours, task, $"{takes} and is noisy, and outside quiet hours no session has more than {Words(room)}{too}", cure)
             : plan.Crew > 1 && inOneGo <= longest.For(light with { Crew = 1 })
