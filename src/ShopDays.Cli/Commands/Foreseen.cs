@@ -18,7 +18,7 @@ internal static class Foreseen
     {
         var rates = RateModel.FromPrior(read.Operations);
         var calendars = read.Shop.Workers.Select(read.Shop.CalendarOf).ToList();
-        var longest = calendars.Max(calendar => calendar.LongestSession(read.Job.Start)) ?? WorkTime.FromHours(4);
+        var longest = calendars.Max(calendar => calendar.LongestSession(read.Job.Start)) ?? calendars.Min(calendar => calendar.LeastUseful);
         var nothingLaidOut = LayoutSearch.LayOut(LayoutRequest.For(read.Job with { Parts = [] }, ShopRates.ForLayout(rates, operation => operation.MethodIn(read.Job), null)));
         if (OrderOfWork.Build(read.Job, nothingLaidOut, read.Operations, read.Waits, read.Shop.Limits, longest) is not OrderOfWork.Made { Graph: var graph })
         {

@@ -168,9 +168,9 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
 
     private SawingRates SawingRates => ShopRates.ForLayout(Rates.Before(Read).Model, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount);
 
-    /// <summary>Runs of like pieces are cut to the longest session of a year; without any session, to a usual one.</summary>
+    /// <summary>Runs of like pieces are cut to the longest session of a year; without any, to the shortest that is used, so that no longer hours are asked for than they need.</summary>
     private WorkTime LongestSession =>
-        Read.Shop.Workers.Max(worker => Read.Shop.CalendarOf(worker).LongestSession(Read.Job.Start)) ?? WorkTime.FromHours(4);
+        Calendars.Max(calendar => calendar.LongestSession(Read.Job.Start)) ?? Calendars.Min(calendar => calendar.LeastUseful);
 
     private OrderOfWork OrderOf(Job job) => OrderOfWork.Build(job, Layout, Read.Operations, Read.Waits, Read.Shop.Limits, LongestSession);
 

@@ -46,7 +46,7 @@ public sealed record Session
     public ZonedDateTime WorkEnd { get; }
 
     /// <summary>The stretches of the stay in which no noisy work is done.</summary>
-    public Stretches Quiet { get; }
+    public Stretches Quiet { get; private init; }
 
     /// <summary>From door to door.</summary>
     public Interval Span => new(Start.ToInstant(), End.ToInstant());
@@ -59,4 +59,7 @@ public sealed record Session
 
     /// <summary>What there is to work in: the whole less opening up and sweeping up.</summary>
     public WorkTime UsableTime => WorkTime.FromMinutes(Work.Duration.TotalMinutes);
+
+    /// <summary>The same stay with other quiet hours.</summary>
+    public Session With(QuietHours quiet) => this with { Quiet = quiet.QuietIn(Span, Start.Zone) };
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using NodaTime;
 using NodaTime.Text;
 using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -17,14 +18,23 @@ internal sealed class AppointedTasks
     private readonly OpenHours hours;
     private readonly ScheduleProblem problem;
     private readonly WorkInHand work;
-    private readonly List<int> fixedTasks;
+    private readonly FixedTimes times;
+    private readonly IReadOnlyList<int> fixedTasks;
 
     /// <summary>Looks at a problem.</summary>
     public AppointedTasks(PlanRequest request, OpenHours hours, ScheduleProblem problem)
     {
         (this.request, this.hours, this.problem) = (request, hours, problem);
         work = new(request.Orders);
-        fixedTasks = [.. Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].StartBy < CompiledCalendar.Never)];
+        times = new(problem, request.Seed);
+        fixedTasks = times.Tasks;
+    }
+
+    /// <summary>The fixed tasks of a request in its first year.</summary>
+    public static AppointedTasks Of(PlanRequest request)
+    {
+        var open = OpenHours.FirstYear(request);
+        return new(request, open, ProblemCompiler.Compile(request, open));
     }
 
     /// <summary>Those for which no session is open, whatever else there is to do.</summary>
@@ -37,8 +47,13 @@ internal sealed class AppointedTasks
     /// <summary>Those that what must come before them, or other appointments, do not leave time for; empty when it is not for their sake that there is no plan.</summary>
     public IReadOnlyList<Unplannable> NotKept()
     {
-        List<Unplannable> late = [.. fixedTasks.Select(task => Late(task, [])).OfType<Unplannable>()];
-        return late.Count > 0 ? late : [.. fixedTasks.Select(task => Late(task, [.. fixedTasks.Where(other => other != task)])).OfType<Unplannable>().Take(1)];
+        List<Unplannable> late = [.. fixedTasks.Order().Select(task => Late(task, [])).OfType<Unplannable>()];
+        return late.Count > 0
+            ? late
+            : [.. fixedTasks.Order().Select(task => Late(task, [.. fixedTasks.Where(other => other != task)]))
+                .Concat(fixedTasks.Select((task, place) => Late(task, [.. fixedTasks.Take(place)])))
+                .OfType<Unplannable>()
+                .Take(1)];
     }
 
     private bool CanBeDone(int task) => Generated(problem, [problem.BlockOf(task)]) is not null;
@@ -57,18 +72,17 @@ internal sealed class AppointedTasks
             ? $"what else is fixed ({string.Join(", ", others.Select(other => work.Tasks[other].Task.Name))}) leaves no time for it"
             : "what must come before it is not done by then";
         var sooner = others.Count == 0 && StartThatKeeps(number) is { } begin ? $"; or begin by {LocalDatePattern.Iso.Format(begin)}, if that is still to come" : "";
-        return NotKept(task, $"it is fixed for {Words(task)}, and {why}", $"agree on {could}, the earliest that it can be, or on a later time{sooner}");
+        return NotKept(task, $"it is fixed for {Words(task)}, and {why}", $"agree on {could}, the earliest that was found, or on a later time{sooner}");
     }
 
-    /// <summary>The first minute in which an appointed task could begin, whatever it is fixed for; null when there is none.</summary>
-    public int? Earliest(int number, IReadOnlyList<int> others)
-    {
-        var lifted = With(number, problem.Tasks[number] with { StartBy = CompiledCalendar.Never });
-        return Generated(lifted, [.. OrderUpTo(lifted, [.. others, number])])?.Start[number];
-    }
+    /// <summary>The first minute that was found in which an appointed task could begin, whatever it is fixed for; null when there is none.</summary>
+    public int? Earliest(int number, IReadOnlyList<int> others) => times.Earliest(number, others);
+
+    /// <summary>Whether a task can begin when it is fixed for, with nothing done but what must come before it.</summary>
+    public bool IsInTime(int number) => Earliest(number, []) is { } minute && minute < problem.Tasks[number].StartBy;
 
     /// <summary>The latest date with which the task's order could begin so that the time is kept; null for an order that is begun, and where half a year earlier is not enough.</summary>
-    private LocalDate? StartThatKeeps(int number)
+    public LocalDate? StartThatKeeps(int number)
     {
         var place = work.Tasks[number].Order;
         if (request.Orders[place].UnderWay is not null || !Keeps(MostDaysEarlier))
@@ -88,40 +102,9 @@ internal sealed class AppointedTasks
         bool Keeps(int days)
         {
             var sooner = request with { Orders = [.. request.Orders.Select((order, at) => at == place ? order with { Start = order.Start.PlusDays(-days) } : order)] };
-            var open = OpenHours.FirstYear(sooner);
-            var tried = new AppointedTasks(sooner, open, ProblemCompiler.Compile(sooner, open));
-            return tried.Earliest(number, []) is { } minute && minute < tried.problem.Tasks[number].StartBy;
+            return Of(sooner).IsInTime(number);
         }
     }
-
-    /// <summary>The blocks of some tasks with all that must come before them, each task's in turn.</summary>
-    public static IReadOnlyList<int> OrderUpTo(ScheduleProblem problem, IReadOnlyList<int> tasks)
-    {
-        var met = new HashSet<int>();
-        foreach (var block in tasks.Select(problem.BlockOf))
-        {
-            Add(block);
-        }
-
-        return [.. met];
-
-        void Add(int block)
-        {
-            if (met.Contains(block))
-            {
-                return;
-            }
-
-            foreach (var before in problem.BlocksBefore(block).ToArray())
-            {
-                Add(before);
-            }
-
-            met.Add(block);
-        }
-    }
-
-    private ScheduleProblem With(int number, CompiledTask task) => Changed.Tasks(problem, (own, id) => id == number ? task : own);
 
     private static Schedule? Generated(ScheduleProblem problem, int[] order)
     {

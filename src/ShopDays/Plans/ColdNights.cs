@@ -11,7 +11,7 @@ internal static class ColdNights
     /// <summary>A task after which something sets for which every month is too cold.</summary>
     public static IEnumerable<Unplannable> Always(ShopTask task)
     {
-        if (task.Sets is { } setting && setting.Nights.WhereWorkLies(setting.Nights.WarmestMonth) is var warmest && warmest < setting.Least)
+        if (task.Sets is { } setting && IsNeverWarmEnough(setting, out var warmest))
         {
             yield return new(
                 UnplannableKind.TooCold,
@@ -26,7 +26,7 @@ internal static class ColdNights
     {
         for (var block = 0; block < problem.Blocks; block++)
         {
-            if (!Bar(problem, block))
+            if (problem.Members(block).ToArray().Any(member => work.Tasks[member].Task.Sets is { } sets && IsNeverWarmEnough(sets, out _)) || !Bar(problem, block))
             {
                 continue;
             }
@@ -46,6 +46,9 @@ internal static class ColdNights
         problem.Members(block).ToArray().Any(member => problem.Tasks[member].TooCold != CompiledNights.Nothing)
         && !CanBeDone(problem, block)
         && CanBeDone(Changed.Tasks(problem, static (task, _) => task with { TooCold = CompiledNights.Nothing }), block);
+
+    private static bool IsNeverWarmEnough(Setting setting, out Temperature warmest) =>
+        (warmest = setting.Nights.WhereWorkLies(setting.Nights.WarmestMonth)) < setting.Least;
 
     private static bool CanBeDone(ScheduleProblem problem, int block) =>
         new ScheduleGenerator(problem).Generate([block], problem.Minutes.AsSpan(), new(problem.Tasks.Length, problem.Orders.Length));

@@ -31,6 +31,18 @@ internal sealed record HoursWanted(ImmutableArray<string> Workers, bool OfSevera
     /// <summary>The same workers by their places in the shop.</summary>
     public int[] TeamOf(PlanRequest request) => [.. Workers.Select(name => request.Calendars.Index().First(one => one.Item.Worker == name).Index)];
 
+    /// <summary>The shop with these hours on their date, as they would be written.</summary>
+    public PlanRequest In(PlanRequest request)
+    {
+        var (from, to) = HoursMinutes.Of(Hours);
+        return request with
+        {
+            Calendars = [.. request.Calendars.Select(calendar => Workers.Contains(calendar.Worker)
+                ? calendar with { Extra = calendar.Extra.With(new(new Dictionary<LocalDate, ShopHours> { [Date] = HoursMinutes.With(LongerHours.HoursOn(calendar, Date), from, to) })) }
+                : calendar)],
+        };
+    }
+
     private string Day => EveryWeek ? $"{Date.DayOfWeek}s" : LocalDatePattern.Iso.Format(Date);
 
     private static string Time(int minutes) => WorkTimeText.Write(WorkTime.FromMinutes(minutes));

@@ -2,7 +2,7 @@ using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans;
 
-/// <summary>One task, or tasks that belong into one session, by themselves: what hours they need is asked of nothing else, cold nights neither.</summary>
+/// <summary>One task, or tasks that belong in one session, by themselves: what hours they need is asked of nothing else, cold nights neither.</summary>
 internal static class LoneWork
 {
     /// <summary>A problem of nothing but some tasks, which keep what comes between them.</summary>

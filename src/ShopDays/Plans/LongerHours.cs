@@ -33,6 +33,38 @@ internal sealed class LongerHours(PlanRequest request, OpenHours hours)
     /// <param name="opening">When the shop would be opened for it; null for any time.</param>
     public HoursWanted? On(ScheduleProblem lone, int crew, LocalDate date, int? opening) => Least(lone, crew, _ => [date], opening) is { } wanted ? wanted with { EveryWeek = false } : null;
 
+    /// <summary>Whether anybody has hours every week.</summary>
+    public bool HasWeek => request.Calendars.Any(calendar => Enum.GetValues<IsoDayOfWeek>().Any(day => day != IsoDayOfWeek.None && calendar.Week[day].Items.Any()));
+
+    /// <summary>The least that the hours of somebody's extra date must end later.</summary>
+    /// <param name="isEnough">Whether the workers' calendars are enough.</param>
+    /// <returns>The date with its hours; null when none can be made long enough.</returns>
+    public HoursWanted? OfExtraDates(Func<ImmutableArray<CompiledCalendar>, bool> isEnough)
+    {
+        HoursWanted? best = null;
+        foreach (var (worker, calendar) in request.Calendars.Index())
+        {
+            foreach (var date in Enumerable.Range(0, hours.Days).Select(hours.First.PlusDays).Where(date => calendar.Extra.On(date) is { } own && own.Items.Any()))
+            {
+                var last = HoursOn(calendar, date).Items.Max(one => HoursMinutes.Of(one).To);
+                if (Shortest(HoursMinutes.Day - last, more => isEnough(With(worker, date, last, last + more))) is { } more && (best is null || more < best.More))
+                {
+                    best = Wanted([worker], date, last, last + more);
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private ImmutableArray<CompiledCalendar> With(int worker, LocalDate date, int from, int to)
+    {
+        var calendar = request.Calendars[worker];
+        var longer = calendar with { Extra = calendar.Extra.With(new(new Dictionary<LocalDate, ShopHours> { [date] = HoursMinutes.With(HoursOn(calendar, date), from, to) })) };
+        var sessions = hours.Sessions[worker].Where(one => one.Date != date).Concat(longer.On(date).Sessions).OrderBy(one => one.Start.ToInstant());
+        return hours.Calendars.SetItem(worker, CompiledCalendar.Of([.. sessions], hours.Origin, hours.First, hours.Begin));
+    }
+
     private HoursWanted? Least(ScheduleProblem lone, int crew, Func<int[], IEnumerable<LocalDate>> datesOf, int? opening)
     {
         HoursWanted? best = null;
@@ -136,5 +168,6 @@ internal sealed class LongerHours(PlanRequest request, OpenHours hours)
 
     private static bool IsClosed(WorkingCalendar calendar, LocalDate date) => calendar.Extra.On(date) is null && calendar.Closed.Contains(date);
 
-    private static ShopHours HoursOn(WorkingCalendar calendar, LocalDate date) => calendar.Extra.On(date) ?? (calendar.Closed.Contains(date) ? ShopHours.None : calendar.Week[date.DayOfWeek]);
+    /// <summary>The hours that are written for a date, before daylight and appointments.</summary>
+    public static ShopHours HoursOn(WorkingCalendar calendar, LocalDate date) => calendar.Extra.On(date) ?? (calendar.Closed.Contains(date) ? ShopHours.None : calendar.Week[date.DayOfWeek]);
 }

@@ -53,7 +53,7 @@ public enum UnplannableKind
     /// <summary>A task for several people would fit into a session, but they are not there together for long enough.</summary>
     NotTogetherLongEnough,
 
-    /// <summary>Tasks that belong into one session do not fit into one.</summary>
+    /// <summary>Tasks that belong in one session do not fit into one.</summary>
     NoSessionForAllOfThem,
 
     /// <summary>It is never warm enough for the glue or coat that sets after a task, or never when a session is open.</summary>

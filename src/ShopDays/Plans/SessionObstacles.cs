@@ -16,7 +16,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
     /// <summary>Tasks that do not fit by themselves; not those that are fixed for a time, which need a session just then.</summary>
     public IReadOnlyList<Unplannable> OfSingleTasks() => [.. Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].StartBy == CompiledCalendar.Never).Select(OfTask).OfType<Unplannable>()];
 
-    /// <summary>Tasks that belong into one session and do not fit into one together.</summary>
+    /// <summary>Tasks that belong in one session and do not fit into one together.</summary>
     public IReadOnlyList<Unplannable> OfTasksTogether() => [.. Enumerable.Range(0, problem.Blocks).Select(OfBlock).OfType<Unplannable>()];
 
     private Unplannable? OfTask(int number)
@@ -40,9 +40,13 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
         }
 
         var wanted = longer.InTheYearFrom(Lone([number], one => one with { Minutes = inOneGo, IsSplittable = false }), plan.Crew, EasyStart(number));
-        var (capped, alsoRaised) = plan.IsHeavy && wanted is not null ? heavy.For(inOneGo, [wanted.TeamOf(request)]) ?? ("", "") : ("", "");
+        var quieter = plan.IsNoisy && inOneGo <= longest.For(light with { IsNoisy = false }) ? new ShorterQuiet(request, hours, problem).For(plan, inOneGo) : null;
+        List<int[]> teams = wanted is not null ? [wanted.TeamOf(request)] : quieter is var (_, still) ? [.. new LongestStretches(still).TeamsThereFor(plan, inOneGo)] : [];
+        var (capped, alsoRaised) = plan.IsHeavy && teams.Count > 0 ? heavy.For(inOneGo, teams) ?? ("", "") : ("", "");
         var too = capped.Length > 0 ? $"; besides, {capped}" : "";
-        var cure = (wanted?.Words ?? "no day is long enough for it") + (alsoRaised.Length > 0 ? $", and {alsoRaised}" : "") + split;
+        var and = alsoRaised.Length > 0 ? $", and {alsoRaised}" : "";
+        string?[] ways = [wanted is null ? null : wanted.Words + and, quieter is var (less, _) && (wanted is null || and.Length == 0) ? less + and : null];
+        var cure = (ways.OfType<string>().Any() ? string.Join(", or ", ways.OfType<string>()) : "no day is long enough for it") + split;
         return plan.IsNoisy && inOneGo <= longest.For(light with { IsNoisy = false })
             ? new(UnplannableKind.QuietHours, task, $"{takes} and is noisy, and outside quiet hours no session has more than {Words(room)}{too}", cure)
             : plan.Crew > 1 && inOneGo <= longest.For(light with { Crew = 1 })
@@ -61,7 +65,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
 
         var names = members.Select(task => work.Tasks[task].Task.Name);
         var minutes = members.Sum(task => problem.Minutes[task]);
-        var limit = $"{string.Join(", ", names)} belong into one session, take {Words(minutes)} together with what waits there are between them, and ";
+        var limit = $"{string.Join(", ", names)} belong in one session, take {Words(minutes)} together with what waits there are between them, and ";
         var last = work.Tasks[members[^1]].Task;
         var lone = Lone(members, one => one);
         var heavily = members.Where(task => problem.Tasks[task].IsHeavy).Sum(task => problem.Minutes[task]);

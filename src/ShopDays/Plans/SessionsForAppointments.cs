@@ -1,4 +1,5 @@
 using NodaTime;
+using NodaTime.Text;
 using ShopDays.Measures;
 using ShopDays.Plans.Scheduling;
 using ShopDays.Work;
@@ -36,18 +37,18 @@ internal sealed class SessionsForAppointments(PlanRequest request, OpenHours hou
         var promised = new PromisedHours(request);
         if (promised.InTheWay(on, shop => CanBeDone(light, shop)) is { Count: > 0 } others)
         {
-            return Told(number, $"{takes}, and {PromisedHours.Take(others)}", PromisedHours.Move(others), TeamsThere(light, promised.Without(others)));
+            return Told(number, $"{takes}, and {PromisedHours.Take(others)}", PromisedHours.Move(others), TeamsThere(light, promised.Without(others)), promised.Without(others));
         }
 
         var limit = $"{takes}, and there is no session for it then";
         if (WantedIn(request) is { } wanted)
         {
-            return Told(number, limit, wanted.Words, [wanted.TeamOf(request)]);
+            return Told(number, limit, wanted.Words, [wanted.TeamOf(request)], wanted.In(request));
         }
 
         if (promised.InTheWay(on, shop => WantedIn(shop) is not null) is { Count: > 0 } both && WantedIn(promised.Without(both)) is { } then)
         {
-            return Told(number, $"{limit}, and {PromisedHours.Take(both)}", $"{PromisedHours.Move(both)}, and {then.Words}", [then.TeamOf(request)]);
+            return Told(number, $"{limit}, and {PromisedHours.Take(both)}", $"{PromisedHours.Move(both)}, and {then.Words}", [then.TeamOf(request)], then.In(promised.Without(both)));
         }
 
         var ever = new LongerHours(request, hours).InTheYearFrom(Lone(plan with { IsHeavy = false, NotBefore = 0, StartBy = CompiledCalendar.Never }), plan.Crew, on);
@@ -64,19 +65,42 @@ internal sealed class SessionsForAppointments(PlanRequest request, OpenHours hou
         }
     }
 
-    /// <summary>A reason, together with the caps on heavy work that are in the way of those who would do it.</summary>
-    private Unplannable Told(int number, string limit, string? cure, IEnumerable<int[]> teams)
+    /// <summary>A reason, together with the caps on heavy work that are in the way of those who would do it, or with what must come before it.</summary>
+    /// <param name="number">The task.</param>
+    /// <param name="limit">Why it has no session.</param>
+    /// <param name="cure">What would give it one; null when it has one.</param>
+    /// <param name="teams">Those who would do it then.</param>
+    /// <param name="cured">The shop with the cure; null without one.</param>
+    private Unplannable Told(int number, string limit, string? cure, IEnumerable<int[]> teams, PlanRequest? cured = null)
     {
         var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
         var done = task.Appointed!.Value.On == hours.First ? problem.Standing.HeavyDone.DefaultIfEmpty().Max() : 0;
-        var measure = plan.IsHeavy ? heavy.For(plan.Minutes + done, teams) : null;
-        string?[] cures = [cure, measure?.Raised];
-        var all = string.Join(", and ", cures.OfType<string>());
-        string?[] ways = [all.Length > 0 ? all : null, Another(number)];
-        return NotKept(
-            task,
-            limit + (measure is var (allowed, _) ? $"{(cure is null ? ", and" : "; besides,")} {allowed}{(done > 0 ? $", and {Words(done)} of heavy work are done on that day" : "")}" : ""),
-            ways.OfType<string>().Any() ? string.Join(", or ", ways.OfType<string>()) : "another time");
+        if (plan.IsHeavy && heavy.For(plan.Minutes + done, teams) is var (allowed, raised))
+        {
+            return With(
+                $"{limit}{(cure is null ? ", and" : "; besides,")} {allowed}{(done > 0 ? $", and {Words(done)} of heavy work are done on that day" : "")}",
+                cure is null ? raised : $"{cure}, and {raised}");
+        }
+
+        if (cured is null)
+        {
+            return With(limit, cure);
+        }
+
+        var then = AppointedTasks.Of(cured);
+        if (then.IsInTime(number))
+        {
+            return With(limit, cure);
+        }
+
+        var sooner = then.StartThatKeeps(number) is { } begin ? $"{cure}, and begin by {LocalDatePattern.Iso.Format(begin)}, if that is still to come" : null;
+        return With($"{limit}; besides, what must come before it is not done by then", sooner);
+
+        Unplannable With(string why, string? way)
+        {
+            string?[] ways = [way, Another(number)];
+            return NotKept(task, why, ways.OfType<string>().Any() ? string.Join(", or ", ways.OfType<string>()) : "another time");
+        }
     }
 
     /// <summary>Another time: the first one after that which is fixed; null when there is none as it stands.</summary>

@@ -2,6 +2,7 @@ using NodaTime;
 using NodaTime.Text;
 using ShopDays.Measures;
 using ShopDays.Plans.Scheduling;
+using ShopDays.Plans.Searching;
 using ShopDays.Work;
 
 namespace ShopDays.Plans;
@@ -55,6 +56,12 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
                 $"a date before {DateAt(hours.Days * Day)}, or a shorter wait");
         }
 
+        if (plan.IsHeavy && Start(plan with { IsHeavy = false }) is { } light && !LoneWork.CanBeDone(LoneFrom(light, isHeavy: true)))
+        {
+            var (allowed, raised) = new HeavyMeasure(request, problem.HeavyPerDay).For(SessionObstacles.InOneGo(plan), TeamsFrom(light))!.Value;
+            return new(UnplannableKind.TooHeavyForADay, task, $"what must come before it is done by {DateAt(light)}, and for those who are there from then on for the {takes} of it, {allowed}", raised);
+        }
+
         if (plan.Crew > 1 && Start(plan with { Crew = 1 }) is { } met)
         {
             return new(
@@ -82,9 +89,15 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             : null;
 
         string HoursFrom(int minute) => longer.InTheYearFrom(
-            LoneWork.Of(problem, [number], one => one with { Minutes = SessionObstacles.InOneGo(plan), IsSplittable = false, NotBefore = minute, StartBy = CompiledCalendar.Never }, problem.HeavyPerDay),
+            LoneFrom(minute, plan.IsHeavy),
             plan.Crew,
             hours.At(minute).Date)?.Words ?? $"a session with {takes} for it, on {DateAt(minute)} or later";
+
+        ScheduleProblem LoneFrom(int minute, bool isHeavy) =>
+            LoneWork.Of(problem, [number], one => one with { Minutes = SessionObstacles.InOneGo(plan), IsSplittable = false, IsHeavy = isHeavy, NotBefore = minute, StartBy = CompiledCalendar.Never }, problem.HeavyPerDay);
+
+        IEnumerable<int[]> TeamsFrom(int minute) => problem.TeamsOf(plan.Crew).Where(team =>
+            LoneWork.CanBeDone(Changed.Workers(LoneFrom(minute, isHeavy: false), [.. problem.Workers.Select((own, worker) => team.Contains(worker) ? own : new([], []))])));
 
         int? Start(CompiledTask other)
         {
@@ -124,7 +137,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             UnplannableKind.TooLong,
             null,
             $"there are {Words(wanted)} of work, and the sessions of five years have {Words(there)}",
-            $"{Words(Rows(wanted - there, weeks))} more of work a week");
+            longer.HasWeek ? $"{Words(Rows(wanted - there, weeks))} more of work a week" : LongerDate() ?? $"another 'extra' date, with {Words(wanted - there)} or more for the work");
     }
 
     private Unplannable? Waits()
@@ -146,13 +159,16 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
         ScheduleProblem Shortened(int lag) => Changed.Waits(problem, one => one == longest ? lag : one.Lag);
     }
 
-    private static Unplannable Hours(ShopTask? task) => new(
+    /// <summary>The date with hours of its own that must be the least longer for all the work.</summary>
+    private string? LongerDate() => longer.OfExtraDates(other => IsDone(Changed.Workers(problem, other)))?.Words;
+
+    private Unplannable Hours(ShopTask? task) => new(
         UnplannableKind.TooLong,
         task,
         task is null
             ? $"the work is not done {Years}"
             : $"when what must come before it is done, no session {Years} has room for it",
-        "more or longer sessions, or less work");
+        (longer.HasWeek ? null : LongerDate()) ?? "more or longer sessions, or less work");
 
     /// <summary>The least number above one that will not do, up to one that will.</summary>
     private static int Least(int tooLittle, int enough, Func<int, bool> isEnough)
@@ -173,7 +189,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
         var schedule = new Schedule(other.Tasks.Length, other.Orders.Length);
 
         // What is fixed for a time comes first, with all that must come before it: other work is to find its place beside it.
-        var first = AppointedTasks.OrderUpTo(other, [.. Enumerable.Range(0, other.Tasks.Length).Where(task => other.Tasks[task].StartBy < CompiledCalendar.Never)]);
+        var first = FixedTimes.UpTo(other, [.. Enumerable.Range(0, other.Tasks.Length).Where(task => other.Tasks[task].StartBy < CompiledCalendar.Never)]);
         new ScheduleGenerator(other).Generate([.. first, .. Enumerable.Range(0, other.Blocks).Except(first)], other.Minutes.AsSpan(), schedule);
         return schedule;
     }

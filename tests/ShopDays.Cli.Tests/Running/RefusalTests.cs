@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using ShopDays.Cli.Tests.Commands;
 using Xunit;
 
@@ -77,7 +79,6 @@ public sealed class RefusalTests
     public async Task A_glue_up_longer_than_every_session_is_named_with_the_limit_and_the_cure()
     {
         using var folder = new FreshFolder().WithATray()
-            
             .WithShop(ATrayShop.Shop.Replace("""["09:00-12:30", "13:15-17:00"]""", """["09:00-09:50"]""", StringComparison.Ordinal).Replace("""["09:00-12:30"]""", """["09:00-09:50"]""", StringComparison.Ordinal) + "least-session: 15m\n");
         var ran = await Ran.In(folder.Path, "plan", "tray");
         Assert.Equal((1, ""), (ran.ExitCode, ran.Out));
@@ -87,6 +88,30 @@ public sealed class RefusalTests
 
         var json = (await Ran.In(folder.Path, "plan", "tray", "--json")).ReadJson().List("cannotBePlanned");
         Assert.Contains(json, one => one.Text("task") == "glue up: frame" && one.Text("limit").Length > 0 && one.Text("cure").Length > 0);
+    }
+
+    [Fact]
+    public async Task Sessions_too_short_to_be_used_are_to_be_longer_by_no_more_than_it_takes()
+    {
+        // Runs of like pieces are shorter in short sessions: they do not ask for long ones.
+        using var folder = new FreshFolder().WithATray();
+        var asked = Regex.Match((await PlannedUntil("09:00")).Error.Replace("\n  ", " ", StringComparison.Ordinal), @"hours from 08:00 to (\d\d):(\d\d) on Mondays, (\d+) min more");
+        Assert.True(asked.Success);
+        var minute = (60 * Number(1)) + Number(2);
+        Assert.Equal(Number(3), minute - (9 * 60));
+        Assert.Equal(0, (await PlannedUntil(At(minute))).ExitCode);
+        Assert.Equal(1, (await PlannedUntil(At(minute - 1))).ExitCode);
+
+        int Number(int group) => int.Parse(asked.Groups[group].Value, CultureInfo.InvariantCulture);
+
+        static string At(int minute) => FormattableString.Invariant($"{minute / 60:00}:{minute % 60:00}");
+
+        Task<Ran> PlannedUntil(string end) => Ran.In(
+            folder.WithShop(ATrayShop.Shop
+                .Replace("""["09:00-12:30", "13:15-17:00"]""", $"""["08:00-{end}"]""", StringComparison.Ordinal)
+                .Replace("""["09:00-12:30"]""", """["12:00-13:00"]""", StringComparison.Ordinal)).Path,
+            "plan",
+            "tray");
     }
 
     [Fact]

@@ -167,11 +167,17 @@ public sealed class AwaitedTests
     }
 
     [Fact]
-    public void It_is_no_hands_on_time_of_the_job()
+    public void It_is_no_hands_on_time_of_the_job_and_no_wait_of_its_own_where_it_runs_since_a_date()
     {
-        var order = Drawing(asked: AJob.Monday).Order();
-        var estimate = JobEstimate.Of(order.Graph, order.Draws);
-        Assert.Equal((60.0, 2, Duration.FromDays(5)), (estimate.HandsOn.P50.Minutes, estimate.Tasks, estimate.Waits));
+        Assert.Equal((60.0, 2, Duration.Zero), Estimate(Drawing(asked: AJob.Monday)));
+        Assert.Equal((60.0, 2, Duration.FromDays(5)), Estimate(Drawing()));
+
+        static (double Minutes, int Tasks, Duration Waits) Estimate(AJob job)
+        {
+            var order = job.Order();
+            var estimate = JobEstimate.Of(order.Graph, order.Draws);
+            return (estimate.HandsOn.P50.Minutes, estimate.Tasks, estimate.Waits);
+        }
     }
 
     [Theory]

@@ -50,6 +50,12 @@ internal static partial class Curing
             request = ForAll(request, calendar => calendar with { LeastUseful = WorkTime.FromMinutes(Time(one.Groups["time"].Value, -less).Minutes) });
         }
 
+        foreach (Match one in ShorterQuiet().Matches(cure))
+        {
+            done++;
+            request = ForAll(request, calendar => calendar with { Quiet = Shortened(calendar.Quiet, one, less) });
+        }
+
         return done > 0 ? request : throw new InvalidOperationException($"there is nothing to do in: {cure}");
     }
 
@@ -81,6 +87,20 @@ internal static partial class Curing
                 Extra = DayOfWeek(day) is null ? calendar.Extra.With(new(new Dictionary<LocalDate, ShopHours> { [Shops(day)] = With(HoursOf(calendar, day), from, to) })) : calendar.Extra,
             });
     }
+
+    /// <summary>Quiet without the minutes that are said to be loud, found one by one; one step less leaves the one of them quiet that touches the rest.</summary>
+    private static QuietHours Shortened(QuietHours quiet, Match said, int less)
+    {
+        var (from, to, oldFrom, oldTo) = (Minute(said.Groups["from"].Value), Minute(said.Groups["to"].Value), Minute(said.Groups["oldfrom"].Value), Minute(said.Groups["oldto"].Value));
+        var (first, end) = from == oldFrom ? (to + less, oldTo) : (oldFrom, from - less);
+        var loud = Enumerable.Range(first, (end - first + 1440) % 1440).Select(minute => minute % 1440).ToHashSet();
+        var still = Enumerable.Range(0, 1440).Where(minute => !loud.Contains(minute) && quiet.Hours.Any(one => IsIn(one, minute))).ToHashSet();
+        return new(still.Where(minute => !still.Contains(minute - 1)).Order().Select(begin => DayHours.Read($"{Clock(begin)}-{Clock(Enumerable.Range(begin, 1441).First(minute => !still.Contains(minute)))}").Value));
+    }
+
+    private static bool IsIn(DayHours hours, int minute) => Minute(hours.ToString()[..5]) is var from && Minute(hours.ToString()[6..]) is var to && from < to
+        ? from <= minute && minute < to
+        : from <= minute || minute < to;
 
     private static ShopHours HoursOf(WorkingCalendar calendar, string day) => DayOfWeek(day) is { } weekday
         ? calendar.Week[weekday]
@@ -125,6 +145,9 @@ internal static partial class Curing
 
     [GeneratedRegex(@"'(?<name>[^']+)' of (?<date>\d{4}-\d\d-\d\d)", RegexOptions.ExplicitCapture)]
     private static partial Regex Moves();
+
+    [GeneratedRegex("'quiet' of \"(?<from>\\d\\d:\\d\\d)-(?<to>\\d\\d:\\d\\d)\" instead of \"(?<oldfrom>\\d\\d:\\d\\d)-(?<oldto>\\d\\d:\\d\\d)\"", RegexOptions.ExplicitCapture)]
+    private static partial Regex ShorterQuiet();
 
     [GeneratedRegex(@"a 'least-session' of (?<time>(\d+ h )?\d+ (h|min))", RegexOptions.ExplicitCapture)]
     private static partial Regex Least();

@@ -75,7 +75,7 @@ public sealed class UnplannableTests
             new AJob().Task("spread", 70).Task("square up", 60).Then("spread", "square up", sameSession: true),
             UnplannableKind.NoSessionForAllOfThem,
             "square up",
-            "spread, square up belong into one session, take 2 h 10 min together",
+            "spread, square up belong in one session, take 2 h 10 min together",
             "hours from 09:00 to 11:15 on Mondays, 15 min more");
 
     [Fact]

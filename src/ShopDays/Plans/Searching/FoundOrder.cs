@@ -63,14 +63,16 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
         {
             var problem = ProblemCompiler.Compile(request, hours);
             var inTurn = new OrdersInTurn(problem, alone);
-            var search = new ScheduleSearch(problem, request.Seed)
-            {
-                Known = alone.Count > 0 && alone.TrueForAll(one => one.Blocks is not null) ? inTurn.Blocks() : [],
-                NoneBefore = NoneBefore(problem),
-                Progress = request.Progress is { } progress ? point => progress.Report(StepOf(point, hours, problem)) : null,
-            };
+            var search = SearchFrom(alone.Count > 0 && alone.TrueForAll(one => one.Blocks is not null) ? inTurn.Blocks() : []);
             var budget = request.Budget - alone.Sum(one => one.Tried);
-            if (search.Find(Math.Max(1, budget - Part(budget, 5))) is { } bred)
+            var bred = search.Find(Math.Max(1, budget - Part(budget, 5)));
+            if (bred is null && OrdersThatKeepTimes(problem, search.Known, request.Seed) is { Count: > 0 } known)
+            {
+                search = SearchFrom(known);
+                bred = search.Find(Math.Max(1, budget - Part(budget, 5)));
+            }
+
+            if (bred is not null)
             {
                 // Breeding cares for the finish; moves one at a time then find like work to put together.
                 var moves = new BlockMoves(problem, [], bred, request.Seed);
@@ -87,7 +89,28 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
             }
 
             hours = longer;
+
+            ScheduleSearch SearchFrom(IReadOnlyList<int[]> known) => new(problem, request.Seed)
+            {
+                Known = known,
+                NoneBefore = NoneBefore(problem),
+                Progress = request.Progress is { } progress ? point => progress.Report(StepOf(point, hours, problem)) : null,
+            };
         }
+    }
+
+    /// <summary>What is fixed for a time first, with what must come before it as that was found by itself; then the rest, by the rules or as it is in other orders.</summary>
+    private static IReadOnlyList<int[]> OrdersThatKeepTimes(ScheduleProblem problem, IReadOnlyList<int[]> others, int seed)
+    {
+        var first = new FixedTimes(problem, seed).Order();
+        if (first.Count == 0)
+        {
+            return [];
+        }
+
+        var byRule = new int[problem.Blocks];
+        new ScheduleOrders(problem).Write(byRule, 0, 0, new(seed));
+        return [.. others.Prepend(byRule).Select(rest => first.Concat(rest.Except(first)).ToArray())];
     }
 
     /// <summary>
