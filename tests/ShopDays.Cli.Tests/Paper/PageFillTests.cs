@@ -30,12 +30,12 @@ public sealed class PageFillTests
 
     [Theory]
     [MemberData(nameof(Sample.Shops), MemberType = typeof(Sample))]
-    public async Task The_summary_and_the_cautions_take_a_page_each(string shop)
+    public async Task The_cautions_take_a_page_and_the_summary_one_or_two_where_much_is_to_be_known_before_beginning(string shop)
     {
         using var document = PdfDocument.Open(await Sample.Of(shop).Pdf());
         var sections = document.GetPages().Select(SectionOf).ToList();
 
-        Assert.Single(sections, "Summary");
+        Assert.InRange(sections.Count(section => section == "Summary"), 1, 2);
         Assert.Single(sections, "Cautions");
     }
 

@@ -44,4 +44,14 @@ public sealed class ScheduleProblemTests
     private static ScheduleProblem Problem(CompiledTask task) => new([task], [], [new CompiledCalendar([new(0, 100, 0)], [])], [2, 2, 2]);
 
     private static string Refused(CompiledTask task) => Assert.Throws<ArgumentException>(() => Problem(task)).Message;
+
+    [Fact]
+    public void Work_that_is_interrupted_stays_in_the_same_shop_with_its_clock_and_its_nights()
+    {
+        var nights = new CompiledNights([new([0], [2.0], 60)], []);
+        var problem = new ScheduleProblem([new CompiledTask { Minutes = 10, SetsAtEnd = 1 }], [], [new([new(0, 60, 0)], [])], [], nights: nights);
+
+        Assert.Same(problem.Nights, problem.Interrupted([(0, 30)]).Nights);
+        Assert.Same(problem.Clock, problem.Interrupted([(0, 30)]).Clock);
+    }
 }

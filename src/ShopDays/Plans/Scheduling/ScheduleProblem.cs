@@ -170,7 +170,8 @@ internal sealed class ScheduleProblem
             Changeover,
             Standing,
             Orders,
-            Clock);
+            Clock,
+            Nights);
     }
 
     private void Check(CompiledTask task)
