@@ -20,7 +20,8 @@ internal sealed class Anchors
         stages = [.. Enum.GetValues<Stage>().Select(stage => (IReadOnlyList<int>)[.. draft.Tasks.Where(task => task.Stage == stage && (!own.Contains(task.Id) || IsOutside(stage))).Select(task => task.Id)])];
         foreach (var name in draft.Job.Parts.Select(part => part.Name))
         {
-            sets[name] = [.. draft.Tasks.Where(task => task.Stage is Stage.Dimensioning or Stage.Joinery && task.Parts.Contains(name)).Select(task => task.Id)];
+            // What is fitted to a part when it stands, a hinge say, is among its joints.
+            sets[name] = [.. draft.Tasks.Where(task => task.Stage is Stage.Dimensioning or Stage.Joinery or Stage.Assembly && task.Parts.Contains(name)).Select(task => task.Id)];
         }
 
         foreach (var name in draft.Job.GlueUps.Select(glueUp => glueUp.Name))

@@ -14,6 +14,15 @@ public sealed class FinishAndFreeWorkTests
     };
 
     [Fact]
+    public void Work_after_a_part_comes_after_what_is_fitted_to_it_when_it_stands()
+    {
+        var chest = AJob.Chest();
+        var graph = (chest with { Work = [.. chest.Work, new FreeTask { Name = "hang the lid", Guess = AJob.Guess(60), After = ["carcass", "lid"], Before = ["finish"] }] }).Graph();
+
+        Assert.All(graph.Of("let in a hinge"), hinge => Assert.True(graph.Leads(hinge.Id, graph.Tasks.Single(task => task.Name == "hang the lid").Id)));
+    }
+
+    [Fact]
     public void A_film_is_rubbed_down_between_its_coats_and_each_coat_dries_first()
     {
         var graph = Board("wiping varnish", 3).Graph();
