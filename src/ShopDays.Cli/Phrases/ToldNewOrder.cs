@@ -40,7 +40,9 @@ internal sealed record ToldNewOrder
     /// <summary>What that means for the others, and what the other way would mean.</summary>
     public string Policy => Among is null
         ? "No order is in hand; it has the shop to itself."
-        : $"That is with the time that the orders in hand leave: nothing of theirs is done later for it, and their chances stay as they are. Worked in among them instead, it could be promised for {DateOf(Among.Forecasts[^1].P80)}; {Cost(Among)}.";
+        : $"That is with the time that the orders in hand leave: nothing of theirs is done later for it, and their chances stay as they are. {(IsSooner(Among) ? $"Worked in among them instead, it could be promised for {DateOf(Among.Forecasts[^1].P80)}" : $"Worked in among them it could be promised no sooner, for {DateOf(Among.Forecasts[^1].P80)}")}; {Cost(Among)}.";
+
+    private bool IsSooner(PlanAnswer.Planned among) => among.Forecasts[^1].P80 is { } date && (Forecast.P80 is not { } other || date.Date < other.Date);
 
     /// <summary>What working it in costs the order that loses most; less than half a percent is nobody's loss.</summary>
     private string Cost(PlanAnswer.Planned among)
