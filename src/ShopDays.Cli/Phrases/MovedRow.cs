@@ -52,9 +52,9 @@ internal sealed record MovedRow(FinishMove Move, string What)
     private static string WhatOf(FinishMove move, JobProgress progress, TaskMarks marks, DateTimeZone zone) => move.Cause switch
     {
         MoveCause.FilesChanged => "the same work in the shop as its files say it now: hours, closed dates, start and limits",
-        MoveCause.TasksChanged => $"tasks that came in or went out, {HourWords.Signed(move.Work)}{Greatest(progress.Changes.Where(one => one.Kind != ChangeKind.SameTask), marks)}",
-        MoveCause.Took when move.Work >= WorkTime.Zero => $"what is done took longer, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), marks)}",
-        MoveCause.Took => $"what is done went faster, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), marks)}",
+        MoveCause.TasksChanged => $"tasks that came in or went out, {HourWords.Signed(move.Work)}{Greatest(progress.Changes.Where(one => one.Kind != ChangeKind.SameTask), move.Work, marks)}",
+        MoveCause.Took when move.Work >= WorkTime.Zero => $"what is done took longer, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), move.Work, marks)}",
+        MoveCause.Took => $"what is done went faster, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), move.Work, marks)}",
         MoveCause.ToCome when move.Work >= WorkTime.Zero => $"what is to come is expected to take longer by what was learned, {HourWords.Signed(move.Work)}",
         MoveCause.ToCome => $"what is to come is expected to go faster by what was learned, {HourWords.Signed(move.Work)}",
         MoveCause.Awaited => $"word, money or goods from others came otherwise than was likely{StillAwaited(progress.Left, zone)}",
@@ -77,9 +77,11 @@ internal sealed record MovedRow(FinishMove Move, string What)
 
     private static IEnumerable<TaskChange> Begun(JobProgress progress) => progress.Changes.Where(one => one is { Kind: ChangeKind.SameTask, State: not TaskState.ToDo });
 
-    private static string Greatest(IEnumerable<TaskChange> changes, TaskMarks marks)
+    /// <summary>The greatest of those that went the same way as all of them together: a saving explains no longer time.</summary>
+    private static string Greatest(IEnumerable<TaskChange> changes, WorkTime inAll, TaskMarks marks)
     {
-        List<TaskChange> all = [.. changes.Where(one => HourWords.WholeMinutes(one.Difference) != 0).OrderByDescending(one => Math.Abs(one.Difference.Minutes)).ThenBy(one => one.Task, StringComparer.Ordinal)];
+        var way = inAll >= WorkTime.Zero ? 1 : -1;
+        List<TaskChange> all = [.. changes.Where(one => HourWords.WholeMinutes(one.Difference) * way > 0).OrderByDescending(one => Math.Abs(one.Difference.Minutes)).ThenBy(one => one.Task, StringComparer.Ordinal)];
         return all.Count == 0 ? "" : $": {(all.Count == 1 ? "" : "most of all ")}{string.Join(", ", all.Take(MostNamed).Select(one => $"{Marked(one, marks)} {HourWords.Signed(one.Difference)}"))}";
     }
 
