@@ -25,7 +25,7 @@ internal static class DrynessWords
         .. boards
             .Select(board => Dryness.Of(board, job.Air, job.Start, waits))
             .GroupBy(one => Verdict(one, job.Start))
-            .Select(alike => $"{StockWords.Marks(alike.Select(one => one.Board), job.Boards)}: {alike.Key}"),
+            .Select(alike => $"{BoardMarks.Of(alike.Select(one => one.Board), job.Boards)}: {alike.Key}"),
     ];
 
     /// <summary>Why.</summary>

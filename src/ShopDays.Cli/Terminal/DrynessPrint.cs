@@ -25,7 +25,7 @@ internal static class DrynessPrint
             .GroupBy(one => $"{DrynessWords.Verdict(one, read.Job.Start)} ({DrynessWords.Reason(one, read.Job.Air, read.Job.Start)})");
         foreach (var alike in verdicts)
         {
-            screen.Wrapped($"- {StockWords.Marks(alike.Select(one => one.Board), read.Job.Boards)}: {alike.Key}", indent: 2);
+            screen.Wrapped($"- {BoardMarks.Of(alike.Select(one => one.Board), read.Job.Boards)}: {alike.Key}", indent: 2);
         }
     }
 

@@ -23,6 +23,27 @@ internal static class Changed
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
         Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Sets = lag(one) == one.Lag && one.Lag > 0 ? one.Sets : CompiledNights.Nothing })], problem.HeavyPerDay);
 
+    /// <summary>With nothing but some tasks, which keep what comes between them and are numbered anew; all of one order.</summary>
+    /// <param name="problem">The whole.</param>
+    /// <param name="tasks">The numbers of the tasks.</param>
+    /// <param name="change">What is otherwise about a task, by its number in the whole.</param>
+    /// <param name="heavyPerDay">Their caps on heavy work.</param>
+    /// <param name="standing">What the shop keeps already; null for an empty shop.</param>
+    public static ScheduleProblem Only(ScheduleProblem problem, IReadOnlyList<int> tasks, Func<CompiledTask, int, CompiledTask> change, HeavyCaps heavyPerDay, ShopStanding? standing = null)
+    {
+        var number = tasks.Index().ToDictionary(one => one.Item, one => one.Index);
+        return new(
+            [.. tasks.Select(task => change(problem.Tasks[task], task) with { Order = 0 })],
+            [.. problem.Precedences.Where(one => number.ContainsKey(one.Before) && number.ContainsKey(one.After)).Select(one => one with { Before = number[one.Before], After = number[one.After] })],
+            problem.Workers,
+            problem.Capacities,
+            heavyPerDay,
+            problem.Changeover,
+            standing,
+            clock: problem.Clock,
+            nights: problem.Nights);
+    }
+
     /// <summary>With other dates or weights of its orders.</summary>
     public static ScheduleProblem Orders(ScheduleProblem problem, Func<CompiledOrder, int, CompiledOrder> change) => new(
         problem.Tasks,

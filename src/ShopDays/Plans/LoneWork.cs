@@ -10,19 +10,8 @@ internal static class LoneWork
     /// <param name="tasks">The numbers of the tasks.</param>
     /// <param name="change">What is otherwise about them.</param>
     /// <param name="heavyPerDay">Their caps on heavy work.</param>
-    public static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<int> tasks, Func<CompiledTask, CompiledTask> change, HeavyCaps heavyPerDay)
-    {
-        var number = tasks.Index().ToDictionary(one => one.Item, one => one.Index);
-        return new(
-            [.. tasks.Select(task => change(problem.Tasks[task]) with { Order = 0, TooCold = CompiledNights.Nothing })],
-            [.. problem.Precedences.Where(one => number.ContainsKey(one.Before) && number.ContainsKey(one.After)).Select(one => one with { Before = number[one.Before], After = number[one.After] })],
-            problem.Workers,
-            problem.Capacities,
-            heavyPerDay,
-            problem.Changeover,
-            clock: problem.Clock,
-            nights: problem.Nights);
-    }
+    public static ScheduleProblem Of(ScheduleProblem problem, IReadOnlyList<int> tasks, Func<CompiledTask, CompiledTask> change, HeavyCaps heavyPerDay) =>
+        Changed.Only(problem, tasks, (task, _) => change(task) with { TooCold = CompiledNights.Nothing }, heavyPerDay);
 
     /// <summary>A problem of nothing but one task.</summary>
     public static ScheduleProblem Of(ScheduleProblem problem, CompiledTask task) =>

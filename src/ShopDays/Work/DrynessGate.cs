@@ -117,16 +117,5 @@ internal sealed class DrynessGate(Draft draft)
         }
     }
 
-    /// <summary>Their marks; boards of one stock line that are all of it stand together: A1 to A5.</summary>
-    private string NamesOf(IEnumerable<Dryness> those)
-    {
-        var names = new List<string>();
-        foreach (var line in those.Select(one => one.Board).GroupBy(board => board.Line))
-        {
-            List<string> marks = [.. line.Select(board => board.Name)];
-            names.AddRange(marks.Count > 2 && marks.Count == draft.Job.Boards.Count(board => board.Line == line.Key) ? [$"{marks[0]} to {marks[^1]}"] : marks);
-        }
-
-        return string.Join(", ", names);
-    }
+    private string NamesOf(IEnumerable<Dryness> those) => BoardMarks.Of(those.Select(one => one.Board), draft.Job.Boards);
 }

@@ -122,20 +122,8 @@ internal sealed class FixedTimes
     }
 
     /// <summary>A problem of nothing but some tasks, in the shop as it stands; one of them may begin at any later time.</summary>
-    private ScheduleProblem Part(List<int> tasks, int lifted)
-    {
-        var number = tasks.Index().ToDictionary(one => one.Item, one => one.Index);
-        return new(
-            [.. tasks.Select(task => problem.Tasks[task] with { Order = 0, StartBy = task == lifted ? CompiledCalendar.Never : problem.Tasks[task].StartBy })],
-            [.. problem.Precedences.Where(one => number.ContainsKey(one.Before) && number.ContainsKey(one.After)).Select(one => one with { Before = number[one.Before], After = number[one.After] })],
-            problem.Workers,
-            problem.Capacities,
-            problem.HeavyPerDay,
-            problem.Changeover,
-            problem.Standing,
-            clock: problem.Clock,
-            nights: problem.Nights);
-    }
+    private ScheduleProblem Part(List<int> tasks, int lifted) =>
+        Changed.Only(problem, tasks, (task, number) => number == lifted ? task with { StartBy = CompiledCalendar.Never } : task, problem.HeavyPerDay, problem.Standing);
 
     /// <summary>Blocks of the problem in their order, and when the last of the fixed tasks among them begins.</summary>
     private sealed record Begun(IReadOnlyList<int> Blocks, int Start);
