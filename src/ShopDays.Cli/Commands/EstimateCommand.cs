@@ -21,7 +21,7 @@ internal sealed class EstimateCommand(Screen screen, IClock clock) : IShopComman
     private static int Answer(Question asked, OrderOfWork.Made made)
     {
         var workings = asked.Workings;
-        var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph));
+        var estimate = JobEstimate.Of(made.Graph, workings.DrawsOf(made.Graph), workings.Read.Shop.Place.Zone.AtStartOfDay(workings.Read.Job.Start));
         var behind = workings.Rates.Behind;
         var without = behind.Timed == 0 ? (TimeRange?)null : workings.PriorTimeOf(made.Graph);
         var faces = workings.FaceSavingsOf(made.Graph);

@@ -108,7 +108,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
 
     /// <summary>The same by other rates.</summary>
     public SpoilingDraws SpoilingOf(TaskGraph whole, TaskGraph tasks, RateModel model, SpoilingChances chances) =>
-        new(Read.LogName, MadeAgain.Of(whole, Read.Job, Layout, Read.Waits), tasks.Tasks, model, chances);
+        new(Read.LogName, MadeAgain.Of(whole, Read.Job, Layout, Read.Operations, Read.Waits, Read.Shop.NewTimber), tasks.Tasks, model, chances);
 
     /// <summary>The range of each task, at its id.</summary>
     public IReadOnlyList<TimeRange> TaskTimesOf(TaskGraph graph) => taskTimes ??= DrawsOf(graph).OfEach();

@@ -14,6 +14,15 @@ internal static class RateMistakes
     public static Finding RateOutOfOrder(Place place) =>
         Finding.At(place, "the minutes for one unit do not rise") with { Expected = "low, likely and high in this order" };
 
+    public static Finding UnknownEdge(Place place, string typed, IReadOnlyList<string> known) =>
+        Finding.At(place, $"{QuotedText.Of(typed)} is not an edge") with { Expected = ValueMistakes.AnyOf(known, "edges"), Nearest = NearestName.To(typed, known) };
+
+    public static Finding EdgeTwice(Place place, string edge) =>
+        Finding.At(place, $"the edge {QuotedText.Of(edge)} stands here for the second time") with { Expected = "each edge once" };
+
+    public static Finding EdgeIsNotHoned(Place place, string edge, string sharpenedBy) =>
+        Finding.At(place, $"the {edge} is not honed as part of other work") with { Cure = $"write its minutes at the operation {QuotedText.Of(sharpenedBy)}" };
+
     public static Finding UnknownCaution(Place place, string typed, IReadOnlyList<string> known) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not a kind of caution") with { Expected = ValueMistakes.AnyOf(known, "kinds"), Nearest = NearestName.To(typed, known) };
 }

@@ -3,7 +3,7 @@ using ShopDays.Work;
 
 namespace ShopDays.Cli.Files;
 
-/// <summary>Reads <c>rates.yaml</c>: a shop's own operations, methods and figures over those that are built in.</summary>
+/// <summary>Reads <c>rates.yaml</c>: a shop's own operations, methods, edges and figures over those that are built in.</summary>
 internal static class RatesFile
 {
     /// <summary>The operations of a shop: those that are built in, and its own where it has a file of them.</summary>
@@ -47,7 +47,9 @@ internal static class RatesFile
 
             return operation;
         });
+        var operations = builtIn.With(own.Values);
+        var edges = EdgeLines.Read(section, operations);
         section.Close();
-        return builtIn.With(own.Values);
+        return operations.With(edges.Count == 0 ? [] : operations.All.Select(operation => EdgeLines.Changed(operation, edges)));
     }
 }

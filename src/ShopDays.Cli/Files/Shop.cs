@@ -55,6 +55,9 @@ internal sealed record Shop
     /// <summary>Limits of body and room, clamps, benches, and how many people work.</summary>
     public required ShopLimits Limits { get; init; }
 
+    /// <summary>How long new timber for a spoiled piece may take to come; null for the table's range.</summary>
+    public WaitGuess? NewTimber { get; init; }
+
     /// <summary>Who works, at least one.</summary>
     public required IReadOnlyList<Worker> Workers { get; init; }
 

@@ -71,6 +71,7 @@ internal static class ShopFile
             Overhead = shop.Inner("overhead", "the overhead", ReadOverhead) ?? Overhead.None,
             LeastSession = shop.Optional("least-session", ShopSections.SomeTime("the least session"), WorkTime.FromMinutes(45)),
             Limits = ShopSections.Limits(shop, workers) with { Nights = shop.Inner("nights", "the climate at night", NightsReader.Read) },
+            NewTimber = shop.Optional("new-timber", GuessValues.Wait) is { IsRead: true } timber ? timber.Value : null,
             Workers = workers,
             Money = shop.Inner("money", "the money", ShopSections.Money),
             Learning = shop.Inner("learning", "the learning", ShopSections.Learning) ?? new(null),

@@ -5,7 +5,7 @@ namespace ShopDays.Cli.Files;
 /// <summary>What can be wrong with a key or a single value.</summary>
 internal static class ValueMistakes
 {
-    private const int MostNamesListed = 25;
+    private const int MostNamesListed = 30;
     private const int MostLike = 3;
 
     public static Finding UnknownKey(Place place, string key, string section, IReadOnlyList<string> valid) =>
@@ -50,6 +50,9 @@ internal static class ValueMistakes
 
     public static Finding SaidTwiceInAList(Place place, string typed) =>
         Finding.At(place, $"{QuotedText.Of(typed)} stands here for the second time") with { Expected = "each once" };
+
+    public static Finding WaitsOutOfOrder(Place place, string low, string likely, string high) =>
+        Finding.At(place, $"the waits {low}, {likely} and {high} do not rise") with { Expected = "low, likely and high in this order, the likely one above nothing" };
 
     public static Finding TooLargeALength(Place place, string written, string what, string limit) =>
         Finding.At(place, $"{written} is more than {what} can be") with { Expected = $"at most {limit}" };

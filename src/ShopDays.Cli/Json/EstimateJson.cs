@@ -47,6 +47,7 @@ internal static class EstimateJson
         },
         estimate.Tasks,
         WaitMinutes = Math.Round(estimate.Waits.TotalMinutes, 2, MidpointRounding.AwayFromZero),
+        WaitMinutesInNights = estimate.InNights is { } nights ? Math.Round(nights.Waits.TotalMinutes, 2, MidpointRounding.AwayFromZero) : (double?)null,
         estimate.Seed,
         estimate.Draws,
         behind.Entries,

@@ -16,7 +16,7 @@ internal static class SpoilingWords
 
     /// <summary>What it adds to a plan's promise.</summary>
     public static string Of(SpoilingForecast spoiling) =>
-        $"Spoiled pieces are reckoned with: {Often(spoiling.Expected)}, and in {ChanceWords.Of(spoiling.ChanceOfNone)} of the courses nothing is. {Promise(spoiling)}{Waits(spoiling)}{Asked(spoiling)}";
+        $"Spoiled work is reckoned with: {Often(spoiling.Expected)}, and in {ChanceWords.Of(spoiling.ChanceOfNone)} of the courses nothing is. {Promise(spoiling)}{Waits(spoiling)}{Asked(spoiling)}";
 
     /// <summary>Which spare blank would help; empty where none is known of.</summary>
     public static string Spares(SpoilingForecast spoiling)
@@ -38,9 +38,9 @@ internal static class SpoilingWords
 
     private static string Often(double pieces) => pieces switch
     {
-        < 0.75 => $"about one piece in {CountWords.Number((int)Math.Round(1 / pieces, MidpointRounding.AwayFromZero))} courses of the job",
-        < 1.5 => "about one piece in a course of the job",
-        _ => $"about {CountWords.Number((int)Math.Round(pieces, MidpointRounding.AwayFromZero))} pieces in a course of the job",
+        < 2.0 / 3 => $"about one piece, glue-up or coat in {CountWords.Number((int)Math.Round(1 / pieces, MidpointRounding.AwayFromZero))} courses of the job",
+        < 1.5 => "about one piece, glue-up or coat in a course of the job",
+        _ => $"about {CountWords.Number((int)Math.Round(pieces, MidpointRounding.AwayFromZero))} pieces, glue-ups or coats in a course of the job",
     };
 
     private static string Promise(SpoilingForecast spoiling) => (spoiling.Later ?? Duration.Zero, spoiling.LaterWithBadLuck ?? Duration.Zero) switch

@@ -30,7 +30,7 @@ internal static class EstimatePrint
 
         screen.Console.Write(ranges);
         screen.Wrapped(FormattableString.Invariant(
-            $"{estimate.Tasks} tasks; the waits add up to {WaitText.Write(estimate.Waits)} if none overlapped. Opening up and sweeping up are not in it."));
+            $"{estimate.Tasks} tasks; the waits add up to {WaitText.Write(estimate.Waits)} if none overlapped{NightWords.Of(estimate)}. Opening up and sweeping up are not in it."));
         if (estimate.Spoiling is { } spoiling)
         {
             screen.Wrapped(SpoilingWords.Of(spoiling));

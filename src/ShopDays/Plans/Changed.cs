@@ -23,6 +23,26 @@ internal static class Changed
     public static ScheduleProblem Waits(ScheduleProblem problem, Func<CompiledPrecedence, int> lag) =>
         Of(problem, problem.Tasks, [.. problem.Precedences.Select(one => one with { Lag = lag(one), Sets = lag(one) == one.Lag && one.Lag > 0 ? one.Sets : CompiledNights.Nothing })], problem.HeavyPerDay);
 
+    /// <summary>With nights in which nothing sets slower than the tables say; what sets sooner in warmth still does.</summary>
+    public static ScheduleProblem WithoutCold(ScheduleProblem problem)
+    {
+        var mild = problem.Nights.WithoutCold();
+        return new(
+            [.. problem.Tasks.Select(task => task with { WaitAtEnd = Mild(task.WaitAtEnd, task.SetsAtEnd), Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = Mild(hold.MinutesAfter, hold.Sets) })] })],
+            [.. problem.Precedences.Select(one => one with { Lag = Mild(one.Lag, one.Sets) })],
+            problem.Workers,
+            problem.Capacities,
+            problem.HeavyPerDay,
+            problem.Changeover,
+            problem.Standing,
+            problem.Orders,
+            problem.Clock,
+            mild);
+
+        // A longer wait that goes beside it is no setting.
+        int Mild(int minutes, int sets) => sets != CompiledNights.Nothing && minutes == problem.Nights.Settings[sets - 1].Least ? mild.Settings[sets - 1].Least : minutes;
+    }
+
     /// <summary>With nothing but some tasks, which keep what comes between them and are numbered anew; all of one order.</summary>
     /// <param name="problem">The whole.</param>
     /// <param name="tasks">The numbers of the tasks.</param>

@@ -71,6 +71,9 @@ public sealed record PlannedWork
     /// <summary>Left free just before it for turning from other work; zero at the beginning of a session and after like work.</summary>
     public required WorkTime Changeover { get; init; }
 
+    /// <summary>What is to be said of honing in it; empty for nothing.</summary>
+    public string Honing { get; init; } = "";
+
     /// <summary>Whether the task begins with it.</summary>
     public required bool IsFirstPiece { get; init; }
 

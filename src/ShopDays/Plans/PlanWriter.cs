@@ -46,8 +46,11 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
                group piece by (piece.Worker, piece.Session) into inSession
                let session = hours.Sessions[inSession.Key.Worker][problem.Workers[inSession.Key.Worker].Source[inSession.Key.Session]]
                orderby session.Start.ToInstant(), inSession.Key.Worker
-               select new PlannedSession(session, [.. Works([.. inSession.OrderBy(piece => piece.From)])]),
+               select new PlannedSession(session, WorksWithHoning([.. inSession.OrderBy(piece => piece.From)])),
         ];
+
+        IReadOnlyList<PlannedWork> WorksWithHoning(WorkPiece[] pieces) =>
+            HoningInSession.In([.. Works(pieces)], [.. pieces.Select(piece => (double)(piece.To - piece.From) / problem.Tasks[piece.Task].Minutes)]);
 
         IEnumerable<PlannedWork> Works(WorkPiece[] pieces) => pieces.Select((piece, index) => new PlannedWork
         {

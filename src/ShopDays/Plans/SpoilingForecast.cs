@@ -11,7 +11,7 @@ public sealed record SpoilingForecast
     /// <summary>Parts for which a spare blank is tried: those of which the most is lost.</summary>
     private const int MostTried = 3;
 
-    /// <summary>Pieces that are spoiled in a course of the job, on average.</summary>
+    /// <summary>Pieces, glue-ups and coats that are spoiled in a course of the job, on average.</summary>
     public required double Expected { get; init; }
 
     /// <summary>The chance that nothing is spoiled, 0 to 1.</summary>
@@ -85,13 +85,13 @@ public sealed record SpoilingForecast
         }
     }
 
-    private static double Waiting(IReadOnlyList<Rework[]> reworks) => (double)reworks.Count(trial => trial.Any(one => one.Wait > Duration.Zero)) / reworks.Count;
+    private static double Waiting(IReadOnlyList<Rework[]> reworks) => (double)reworks.Count(trial => trial.Any(one => one.IsForTimber)) / reworks.Count;
 
     private static (double Minutes, double Waits) SavedOf(string part, IReadOnlyList<Rework[]> now, IReadOnlyList<Rework[]> spared) => (
         now.Sum(trial => trial.Where(one => one.Part == part).Sum(one => one.Minutes)) - spared.Sum(trial => trial.Where(one => one.Part == part).Sum(one => one.Minutes)),
         (double)(Waiting(part, now) - Waiting(part, spared)) / now.Count);
 
-    private static int Waiting(string part, IReadOnlyList<Rework[]> reworks) => reworks.Count(trial => trial.Any(one => one.Part == part && one.Wait > Duration.Zero));
+    private static int Waiting(string part, IReadOnlyList<Rework[]> reworks) => reworks.Count(trial => trial.Any(one => one.Part == part && one.IsForTimber));
 
     private static Duration? Between(ZonedDateTime? first, ZonedDateTime? second) =>
         first is { } from && second is { } to ? to.ToInstant() - from.ToInstant() : null;

@@ -14,7 +14,7 @@ namespace ShopDays.Times;
 public sealed record OperationTime(string Operation, string Method, double Quantity, string Unit, int Tasks, TimeRange Time);
 
 /// <summary>What pieces that may be spoiled add to a job's hands-on time.</summary>
-/// <param name="Pieces">Pieces that are spoiled in a course, on average.</param>
+/// <param name="Pieces">Pieces, glue-ups and coats that are spoiled in a course, on average.</param>
 /// <param name="ChanceOfNone">The share of courses in which nothing is, 0 to 1.</param>
 /// <param name="Mean">Time to come as far again, on average.</param>
 /// <param name="AddsToPromise">What it adds to the time that four courses in five keep; zero or more.</param>
@@ -56,8 +56,11 @@ public sealed record JobEstimate
     /// <summary>What of the hands-on time goes into honing, by the catalogue.</summary>
     public WorkTime Honing { get; init; }
 
-    /// <summary>All waits added up as if none overlapped; for others, what is likely.</summary>
+    /// <summary>All waits added up as if none overlapped, glue and coats at the temperature of the tables; for others, what is likely.</summary>
     public required Duration Waits { get; init; }
+
+    /// <summary>The same in the shop's nights; null in a heated shop, and where nothing sets.</summary>
+    public NightWaits? InNights { get; init; }
 
     /// <summary>The seed of the draws.</summary>
     public required int Seed { get; init; }
@@ -66,7 +69,10 @@ public sealed record JobEstimate
     public required int Draws { get; init; }
 
     /// <summary>Adds up a job's tasks.</summary>
-    public static JobEstimate Of(TaskGraph graph, TimeDraws draws) => new()
+    /// <param name="graph">The tasks.</param>
+    /// <param name="draws">Drawn courses of them.</param>
+    /// <param name="start">When the job begins; null where nights do not matter.</param>
+    public static JobEstimate Of(TaskGraph graph, TimeDraws draws, ZonedDateTime? start = null) => new()
     {
         HandsOn = draws.OfAll(),
         Heavy = draws.OfSum([.. graph.Tasks.Where(task => task.WorkClass == WorkClass.Heavy).Select(task => task.Id)]),
@@ -75,7 +81,8 @@ public sealed record JobEstimate
         Tasks = graph.Tasks.Count,
         EdgesHoned = graph.Tasks.Sum(task => task.Honed is { } honed ? honed.AtATime * honed.Times : 0),
         Honing = graph.Tasks.Aggregate(WorkTime.Zero, (sum, task) => sum + (task.Honed?.Time ?? WorkTime.Zero)),
-        Waits = WaitsOf(graph),
+        Waits = WaitsOf(graph, wait => wait.Duration),
+        InNights = start is { } from ? NightWaits.Of(graph, from, waits => WaitsOf(graph, waits)) : null,
         Seed = draws.Seed,
         Draws = draws.Trials,
     };
@@ -89,13 +96,13 @@ public sealed record JobEstimate
     }
 
     // What was asked for on a date, or dries since one, runs beside whatever the job does: how much of it is left the plan tells.
-    private static Duration WaitsOf(TaskGraph graph) =>
+    private static Duration WaitsOf(TaskGraph graph, Func<Wait, Duration> length) =>
         graph.Precedences
             .Where(one => one.Wait is not null)
             .Select(one => (one.Before, Wait: one.Wait!))
             .Concat(graph.ClosingWaits.Select(one => (Before: one.After, one.Wait)))
             .Distinct()
-            .Select(one => one.Wait.Duration)
+            .Select(one => length(one.Wait))
             .Concat(graph.Awaited.Where(one => one is { HasCome: false, Decision.Asked: null }).Select(one => one.Wait.Likely))
             .Aggregate(Duration.Zero, (sum, one) => sum + one);
 }

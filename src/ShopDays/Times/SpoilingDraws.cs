@@ -25,6 +25,7 @@ public sealed class SpoilingDraws
     private readonly SpoilingChances chances;
     private readonly Group[] groups;
     private readonly Lost[][] lost;
+    private readonly Mended?[] mended;
 
     /// <summary>Prepares a job.</summary>
     /// <param name="job">Its name: two jobs in one shop are spoiled each by itself.</param>
@@ -48,9 +49,10 @@ public sealed class SpoilingDraws
         ];
         var places = tasks.ToDictionary(task => task.Name, task => task.Id, StringComparer.Ordinal);
         lost = [.. tasks.Select(task => again.LostIn(task.Name).Select(piece => Lost.Of(piece, places, model)).ToArray())];
+        mended = [.. tasks.Select(task => again.MendingOf(task.Name) is { } mending ? Mended.Of(mending, places, model) : null)];
     }
 
-    /// <summary>Pieces that are spoiled in a course, on average.</summary>
+    /// <summary>Pieces, glue-ups and coats that are spoiled in a course, on average.</summary>
     public double Expected => groups.Sum(group => group.Expected);
 
     /// <summary>The chance that nothing is spoiled.</summary>
@@ -135,15 +137,21 @@ public sealed class SpoilingDraws
             if (spoiled.Add(piece))
             {
                 var task = group.TaskOf(piece);
-                found.Add(ReworkOf(task, group.RunOf(piece), chance.NextShare(), minutes, found));
+                found.Add(ReworkOf(task, group.RunOf(piece), (chance.NextShare(), chance.NextNormal()), minutes, found));
             }
         }
     }
 
-    private Rework ReworkOf(int task, int run, double share, double[] minutes, List<Rework> before)
+    // Both draws are made for every piece, needed or not, so that what follows in the stream is the same.
+    private Rework ReworkOf(int task, int run, (double Share, double Deviate) drawn, double[] minutes, List<Rework> before)
     {
         var own = minutes[task] / run;
-        if (PieceAt(lost[task], share) is not { } piece)
+        if (mended[task] is { } mending)
+        {
+            return new(task, task, null, own + mending.Work.Minutes(minutes), mending.Wait);
+        }
+
+        if (PieceAt(lost[task], drawn.Share) is not { } piece)
         {
             return new(task, task, null, own, Duration.Zero);
         }
@@ -153,9 +161,17 @@ public sealed class SpoilingDraws
         {
             SpareTimber.SpareBlank => new(task, doneIn, piece.Part, piece.IsBeyondSize ? own + piece.Joints.Minutes(minutes) : 0, Duration.Zero),
             SpareTimber.LeftOver => new(task, doneIn, piece.Part, own + piece.All.Minutes(minutes), Duration.Zero),
-            SpareTimber.NewTimber => new(task, doneIn, piece.Part, own + piece.All.Minutes(minutes), again.NewTimber),
+            SpareTimber.NewTimber => new(task, doneIn, piece.Part, own + piece.All.Minutes(minutes), NewTimber(drawn.Deviate)),
             _ => throw new UnreachableException(),
         };
+    }
+
+    /// <summary>How long new timber takes to come in a course; whole days where it never comes sooner, as it is fetched or brought on one.</summary>
+    private Duration NewTimber(double deviate)
+    {
+        var minutes = GuessedWait.Minutes(again.NewTimber, deviate);
+        var grain = again.NewTimber.Low >= Duration.FromDays(1) ? Duration.FromDays(1) : Duration.FromHours(1);
+        return grain * Math.Ceiling(minutes / grain.TotalMinutes);
     }
 
     private static Lost? PieceAt(Lost[] pieces, double share)
@@ -208,6 +224,16 @@ public sealed class SpoilingDraws
             piece.Before.Where(one => one.Task.IsSplittable && places.ContainsKey(one.Task.Name)).OrderBy(one => one.Task.Stage).ThenBy(one => one.Task.Id).Select(one => places[one.Task.Name]).LastOrDefault(-1),
             DoneWork.Of(piece.Before, places, model),
             DoneWork.Of([.. piece.Before.Where(one => one.Task.Stage == Stage.Joinery)], places, model));
+    }
+
+    /// <summary>What it takes until a task that failed can be done again, and how long it then sets once more.</summary>
+    private sealed record Mended(DoneWork Work, Duration Wait)
+    {
+        public static Mended Of(Mending mending, Dictionary<string, int> places, RateModel model)
+        {
+            var again = DoneWork.Of(mending.Again, places, model);
+            return new(again with { Known = again.Known + mending.Work.Sum(work => model.BeliefOf(work).Median.Minutes) }, mending.Wait);
+        }
     }
 
     /// <summary>Shares of tasks that are drawn, and minutes of those that are done and would take as long again.</summary>

@@ -41,17 +41,20 @@ public sealed record TimeDraws(IReadOnlyList<double[]> Minutes, int Seed)
         [.. Enumerable.Range(0, Minutes.Count == 0 ? 0 : Minutes[0].Length).Select(Of)];
 }
 
-/// <summary>A piece that is spoiled in one course of a job.</summary>
+/// <summary>A piece, a glue-up or a coat that is spoiled in one course of a job.</summary>
 /// <param name="Task">The task in which it is spoiled.</param>
 /// <param name="DoneIn">
 /// The task whose time to come as far again is added to: one before it on the same part that may go on in another session,
 /// since nobody planes a new leg within the session in which its mortises should be cut; the same where there is none.
 /// </param>
-/// <param name="Part">The part that it is a piece of; null where that cannot be told.</param>
+/// <param name="Part">The part that it is a piece of; null where none is lost, or it cannot be told.</param>
 /// <param name="Minutes">Hands-on time to come as far again, 0 or more.</param>
-/// <param name="Wait">How long new timber for it is waited for; zero where there is some.</param>
+/// <param name="Wait">How long new timber for it is waited for, zero where there is some; without a part how long glue or a coat sets once more.</param>
 public readonly record struct Rework(int Task, int DoneIn, string? Part, double Minutes, Duration Wait)
 {
+    /// <summary>Whether new timber is waited for.</summary>
+    public bool IsForTimber => Part is not null && Wait > Duration.Zero;
+
     /// <summary>Those in tasks that have a new number, with it.</summary>
     internal static Rework[] Renumbered(IEnumerable<Rework> reworks, IReadOnlyDictionary<int, int> numbers) =>
     [

@@ -1,3 +1,5 @@
+using ShopDays.Measures;
+
 namespace ShopDays.Work;
 
 /// <summary>An edge that a way of working dulls, and how long it lasts.</summary>
@@ -7,6 +9,7 @@ public sealed record CuttingEdge
     private const double HardnessExponent = 0.5;
     private const double ReferenceHardness = 1000;
     private const double WearOfGrit = 2;
+    private const string Hone = "hone an edge";
 
     /// <summary>What it is called, several of them in the plural.</summary>
     public required string Name { get; init; }
@@ -19,6 +22,12 @@ public sealed record CuttingEdge
 
     /// <summary>The operation that sharpens it, by its name in the catalogue.</summary>
     public required string SharpenedBy { get; init; }
+
+    /// <summary>What honing one of them takes, setting up and rest included, where the shop says so; null for the time of that operation.</summary>
+    public WorkTime? HoningEach { get; init; }
+
+    /// <summary>Whether it is honed as part of the work that it is for; sharpened otherwise as work of its own.</summary>
+    public bool IsHoned => SharpenedBy == Hone;
 
     /// <summary>Whether the work wants it keen: it is begun with no more than half of the edge's life gone.</summary>
     public required bool IsForKeenWork { get; init; }
@@ -45,4 +54,21 @@ public sealed record CuttingEdge
 /// <param name="AtATime">How many are honed together.</param>
 /// <param name="Times">How often: first of all, and again on the way where the task outlasts them; at least 1.</param>
 /// <param name="Time">The time that it takes, by the catalogue.</param>
-public sealed record Honing(string Edge, int AtATime, int Times, Measures.WorkTime Time);
+public sealed record Honing(string Edge, int AtATime, int Times, WorkTime Time)
+{
+    /// <summary>What the day sheet says where the task begins.</summary>
+    public string First => "hone " + Those + " first" + Times switch
+    {
+        1 => "",
+        2 => ", and again on the way",
+        _ => FormattableString.Invariant($", and {Times - 1} times on the way"),
+    };
+
+    /// <summary>What it says where the task goes on in another session; empty when the first honing lasts to its end.</summary>
+    public string OnTheWay => Times == 1 ? "" : "hone " + Those + " when dull";
+
+    /// <summary>What it says where the same edge was honed for other work not long before.</summary>
+    public string Already => AtATime == 1 ? $"the {Edge} is honed already: again only when it is dull" : $"the {Edge} are honed already: again only when they are dull";
+
+    private string Those => AtATime == 1 ? "the " + Edge : FormattableString.Invariant($"{AtATime} {Edge}");
+}

@@ -10,8 +10,16 @@ internal static class Finishing
     /// <summary>The operation that readies a face for finish.</summary>
     public const string Smooth = "smooth";
 
+    /// <summary>The operation of a coat that is wiped on.</summary>
+    public const string Wiped = "finish coat, wiped";
+
+    /// <summary>The operation of a coat that is brushed on.</summary>
+    public const string Brushed = "finish coat, brushed";
+
+    /// <summary>The operation that keys a coat for the next one.</summary>
+    public const string RubDown = "rub down between coats";
+
     private const string Arrises = "ease arrises";
-    private const string RubDown = "rub down between coats";
 
     // A coat of the evening must not get too cold before the morning, however soon it could be coated again.
     private static readonly Duration Night = Duration.FromHours(12);
@@ -187,7 +195,7 @@ internal static class Finishing
 
     private static int Coats(Draft draft, FinishWork work, Finish finish, List<int> ready, IReadOnlyList<(int Coat, Finish Finish)> under)
     {
-        var operation = finish.IsBrushed ? "finish coat, brushed" : "finish coat, wiped";
+        var operation = finish.IsBrushed ? Brushed : Wiped;
         var area = work.On.SelectMany(name => ShownParts(draft, name)).Distinct().Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: true));
         var on = string.Join(", ", work.On);
         var sketch = new TaskSketch

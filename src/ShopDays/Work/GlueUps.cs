@@ -10,11 +10,13 @@ namespace ShopDays.Work;
 /// </summary>
 internal static class GlueUps
 {
+    /// <summary>The operation that closes the joints of a glue-up.</summary>
+    public const string Glue = "glue-up";
+
     // Spreading, closing and clamping should end within 80 % of the assembly time (common practice, no source).
     private const double SafeShare = 0.8;
 
     private const string DryFit = "dry fit";
-    private const string Glue = "glue-up";
 
     /// <summary>Writes the tasks of the glue-ups, those that others join first.</summary>
     public static void Add(Draft draft, PieceStages stages, IReadOnlyList<GlueUp> inOrder)

@@ -1,4 +1,3 @@
-using NodaTime;
 using ShopDays.Layouts;
 using ShopDays.Parts;
 
@@ -19,7 +18,7 @@ public enum SpareTimber
 
 /// <summary>
 /// What it takes to make a piece again that is spoiled on its way: the work that has been done on it up to then, and timber
-/// to do it on.
+/// to do it on. A glue-up or a coat that fails loses no piece: see <see cref="Mending"/>.
 /// </summary>
 /// <remarks>
 /// All that was done on a piece is its share of each task that comes before, by the number of pieces of that task; of joints
@@ -33,18 +32,19 @@ public sealed class MadeAgain
 
     private readonly IReadOnlyDictionary<string, IReadOnlyList<LostPiece>> byTask;
     private readonly IReadOnlyDictionary<string, PartTimber> timber;
+    private readonly IReadOnlyDictionary<string, Mending> mendings;
 
-    private MadeAgain(IReadOnlyDictionary<string, IReadOnlyList<LostPiece>> byTask, IReadOnlyDictionary<string, PartTimber> timber, Duration newTimber)
+    private MadeAgain(IReadOnlyDictionary<string, IReadOnlyList<LostPiece>> byTask, IReadOnlyDictionary<string, PartTimber> timber, IReadOnlyDictionary<string, Mending> mendings, WaitGuess newTimber)
     {
-        (this.byTask, this.timber) = (byTask, timber);
+        (this.byTask, this.timber, this.mendings) = (byTask, timber, mendings);
         NewTimber = newTimber;
     }
 
     /// <summary>What is known of a job whose pieces cannot be told one by one: what is spoiled is done again, and that is all.</summary>
-    public static MadeAgain Unknown { get; } = new(new Dictionary<string, IReadOnlyList<LostPiece>>(), new Dictionary<string, PartTimber>(), Duration.Zero);
+    public static MadeAgain Unknown { get; } = new(new Dictionary<string, IReadOnlyList<LostPiece>>(), new Dictionary<string, PartTimber>(), new Dictionary<string, Mending>(), default);
 
-    /// <summary>How long new timber is waited for, by the clock; zero where the table of waits does not say.</summary>
-    public Duration NewTimber { get; }
+    /// <summary>How long new timber may be waited for, by the clock; nothing where neither the shop nor the table of waits says.</summary>
+    public WaitGuess NewTimber { get; }
 
     /// <summary>The parts that boards yield, by name.</summary>
     public IReadOnlyCollection<string> Parts => [.. timber.Keys];
@@ -53,17 +53,20 @@ public sealed class MadeAgain
     /// <param name="graph">All tasks of the job, those that are done among them.</param>
     /// <param name="job">The job.</param>
     /// <param name="layout">Where its parts come from.</param>
+    /// <param name="operations">The operations.</param>
     /// <param name="waits">The table of waits.</param>
-    public static MadeAgain Of(TaskGraph graph, Job job, Layout layout, WaitTable waits)
+    /// <param name="newTimber">How long new timber takes to come in this shop; null for the table's range.</param>
+    public static MadeAgain Of(TaskGraph graph, Job job, Layout layout, OperationCatalogue operations, WaitTable waits, WaitGuess? newTimber = null)
     {
         var timber = job.Parts
             .Where(part => layout.Boards.Any(board => board.Blanks.Any(placed => placed.Blank.Part.Name == part.Name)))
             .ToDictionary(part => part.Name, part => PartTimber.Of(part, job, layout, graph), StringComparer.Ordinal);
         var before = graph.Precedences.ToLookup(one => one.After, one => one.Before);
+        var mendings = Mending.Of(graph, job, operations);
         var byTask = graph.Tasks
-            .Where(task => task.Timing is TaskTiming.ByOperation && task.Pieces.Any(piece => timber.ContainsKey(piece.Of)))
+            .Where(task => !mendings.ContainsKey(task.Name) && task.Timing is TaskTiming.ByOperation && task.Pieces.Any(piece => timber.ContainsKey(piece.Of)))
             .ToDictionary(task => task.Name, task => LostIn(task, [.. Earlier(task.Id).Select(id => graph.Tasks[id])], timber), StringComparer.Ordinal);
-        return new(byTask, timber, waits.TryFindRest(NewTimberRest, out var rest) ? rest.Likely : Duration.Zero);
+        return new(byTask, timber, mendings, newTimber ?? (waits.TryFindRest(NewTimberRest, out var rest) ? new(rest.Low, rest.Likely, rest.High) : default));
 
         HashSet<int> Earlier(int task)
         {
@@ -91,16 +94,20 @@ public sealed class MadeAgain
     public MadeAgain WithASpare(string part) => new(
         byTask,
         new Dictionary<string, PartTimber>(timber, StringComparer.Ordinal) { [part] = timber[part] with { Spares = timber[part].Spares + 1 } },
+        mendings,
         NewTimber);
 
     /// <summary>The same job as if no blank were spare.</summary>
-    public MadeAgain WithoutSpares() => new(byTask, timber.ToDictionary(one => one.Key, one => one.Value with { Spares = 0 }, StringComparer.Ordinal), NewTimber);
+    public MadeAgain WithoutSpares() => new(byTask, timber.ToDictionary(one => one.Key, one => one.Value with { Spares = 0 }, StringComparer.Ordinal), mendings, NewTimber);
 
     /// <summary>What one more blank of a part takes at saw and planes: tasks by name, each with the share of it that one piece is.</summary>
     internal IReadOnlyList<(string Task, double Share)> MakingOf(string part) => timber[part].Making;
 
     /// <summary>The pieces that may be lost in a task, one of them at a time; none where its pieces are not known.</summary>
     internal IReadOnlyList<LostPiece> LostIn(string task) => byTask.GetValueOrDefault(task, []);
+
+    /// <summary>How a task that fails is mended; null where it loses a piece instead, or is just done again.</summary>
+    internal Mending? MendingOf(string task) => mendings.GetValueOrDefault(task);
 
     /// <summary>Where a piece of a part comes from when so many of it have been spoiled before.</summary>
     internal SpareTimber TimberFor(string part, int spoiledBefore) => timber[part] switch

@@ -128,8 +128,8 @@ public sealed record Method
     public CuttingEdge? Edge { get; init; }
 
     /// <summary>
-    /// The chance, 0 up to 1, that a piece, cut or joint of a run is spoiled, so that the piece has to be made again; 0 for
-    /// work that spoils nothing.
+    /// The chance, 0 up to 1, that a piece, cut or joint of a run is spoiled, so that the piece has to be made again, or that
+    /// a glue-up or a coat fails and has to be done again; 0 for work that spoils nothing.
     /// </summary>
     public double SpoilChance { get; init; }
 

@@ -7,8 +7,12 @@ namespace ShopDays.Work;
 /// <summary>Strips become panels: joints shot, glued, left to rest, then flattened and brought to size as one piece.</summary>
 internal static class Panels
 {
-    private const string Shoot = "match and shoot a glue joint";
-    private const string Glue = "edge-glue panel";
+    /// <summary>The operation that fits the edges of strips to each other.</summary>
+    public const string Shoot = "match and shoot a glue joint";
+
+    /// <summary>The operation that glues strips to a panel.</summary>
+    public const string Glue = "edge-glue panel";
+
     private const string Flatten = "flatten a glued panel";
 
     /// <summary>Writes the tasks of all the panels of a part.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace ShopDays.Work;
 
 /// <summary>
@@ -8,8 +6,6 @@ namespace ShopDays.Work;
 /// </summary>
 internal static class Sharpening
 {
-    private const string Hone = "hone an edge";
-
     private const string Ripping = "rip";
 
     /// <summary>Touches up the saw before the rip of the sawing out with which its teeth would be through; it comes to the job sharp.</summary>
@@ -32,7 +28,7 @@ internal static class Sharpening
     /// </summary>
     public static void AddHonings(Draft draft)
     {
-        var edges = draft.Tasks.Select(EdgeOf).OfType<CuttingEdge>().Where(edge => edge.SharpenedBy == Hone).Select(edge => (edge.Name, edge.Life)).Distinct().ToList();
+        var edges = draft.Tasks.Select(EdgeOf).OfType<CuttingEdge>().Where(edge => edge.IsHoned).Select(edge => (edge.Name, edge.Life)).Distinct().ToList();
         foreach (var (name, life) in edges)
         {
             foreach (var (task, times) in Due(draft, name, usedAtFirst: life))
@@ -80,21 +76,13 @@ internal static class Sharpening
     {
         var work = (TaskTiming.ByOperation)task.Timing;
         var edge = work.Method.Edge!;
-        var timing = draft.TimingOf(new TaskSketch { Stage = task.Stage, Operation = Hone, Name = Hone, Quantity = edge.AtATime, Run = edge.AtATime, Batch = edge.AtATime });
-        var honing = new Honing(edge.Name, edge.AtATime, times, CentralTime.Of(timing) * times);
-        var again = times switch
-        {
-            1 => "",
-            2 => ", and again on the way",
-            _ => string.Create(CultureInfo.InvariantCulture, $", and {times - 1} times on the way"),
-        };
-        var note = (edge.AtATime == 1 ? $"hone the {edge.Name} first" : string.Create(CultureInfo.InvariantCulture, $"hone {edge.AtATime} {edge.Name} first")) + again;
+        var timing = draft.TimingOf(new TaskSketch { Stage = task.Stage, Operation = edge.SharpenedBy, Name = edge.SharpenedBy, Quantity = edge.AtATime, Run = edge.AtATime, Batch = edge.AtATime });
+        var honing = new Honing(edge.Name, edge.AtATime, times, (edge.HoningEach is { } each ? each * edge.AtATime : CentralTime.Of(timing)) * times);
         draft.Change(task with
         {
             Timing = work with { Besides = work.Besides + honing.Time },
             Honed = honing,
             Cautions = [.. task.Cautions.Concat(timing.Operation.Cautions).Concat(timing.Method.Cautions).Distinct(StringComparer.Ordinal)],
-            Note = note + (task.Note.Length == 0 ? "" : "; " + task.Note),
         });
     }
 

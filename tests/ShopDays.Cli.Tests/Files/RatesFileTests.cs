@@ -63,6 +63,19 @@ public sealed class RatesFileTests
     }
 
     [Fact]
+    public void An_edge_lasts_as_long_as_the_shop_says_in_all_the_work_that_dulls_it()
+    {
+        var rates = Read("edges:\n  - {edge: plane irons, minutes: 50, at-a-time: 3, honing: 8m}\n");
+        Assert.All(["jack a face", "match and shoot a glue joint"], name =>
+        {
+            var edge = rates[name].Methods[0].Edge!;
+            Assert.Equal((150, 3, 8, "the shop's own figures"), (edge.Life, edge.AtATime, edge.HoningEach!.Value.Minutes, edge.Source));
+        });
+        Assert.Equal(BuiltIn.Operations["mortise"].Methods[0].Edge, rates["mortise"].Methods[0].Edge);
+        Assert.True(rates["match and shoot a glue joint"].Methods[0].Edge!.IsForKeenWork);
+    }
+
+    [Fact]
     public void Every_built_in_chance_of_spoiling_is_small_and_has_its_source() =>
         Assert.All(BuiltIn.Operations.All.SelectMany(operation => operation.Methods), method =>
         {

@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopDays.Plans;
 using ShopDays.Plans.Bounds;
 using ShopDays.Plans.Scheduling;
 using ShopDays.Plans.Searching;
@@ -58,4 +59,46 @@ public sealed class ColdNightsScheduleTests
             Assert.True(setting.EndFrom(last) <= by);
             Assert.True(last == by || setting.EndFrom(last + 1) > by);
         }, iter: 2000);
+
+    [Fact]
+    public void After_a_wait_it_sets_as_from_a_later_minute() =>
+        Gen.Select(Spells, Gen.Int[0, 400], Gen.Int[0, 1500], Gen.Int[0, 300]).Sample((spells, minutes, start, wait) =>
+        {
+            var setting = new CompiledSetting(spells.Begins, spells.Factors, minutes);
+            var later = setting.After(wait);
+            Assert.Equal(setting.EndFrom(start + wait), later.EndFrom(start));
+            Assert.InRange(later.EndFrom(start) - start, later.Least, later.Most);
+        }, iter: 2000);
+
+    [Fact]
+    public void Without_cold_nothing_takes_longer_and_no_bound_is_later() =>
+        RandomShops.WithNights.Sample(problem =>
+        {
+            var mild = Changed.WithoutCold(problem);
+            Assert.False(mild.Nights.AreCold);
+            Assert.All(problem.Precedences.Zip(mild.Precedences), pair => Assert.True(pair.Second.Lag <= pair.First.Lag));
+            Assert.True(ScheduleBound.Of(mild).Minute <= ScheduleBound.Of(problem).Minute);
+        }, iter: 200);
+
+    [Fact]
+    public void What_is_glued_again_begins_to_set_when_it_is_and_not_before()
+    {
+        // Twice as slow from minute 100 on: 40 minutes from minute 90 on are ten, and then sixty.
+        var nights = new CompiledNights([new([0, 100], [1.0, 2.0], 40)], []);
+        var problem = new ScheduleProblem(
+            [new() { Minutes = 10, Crew = 0 }, new() { Minutes = 10, Crew = 0 }],
+            [new(0, 1, 40, Sets: 1)],
+            [],
+            [],
+            nights: nights);
+        Assert.Equal(60, FinishOf(problem));
+        Assert.Equal(10 + 80 + 10 + 60 + 10, FinishOf(problem.Interrupted([(0, 80)])));
+    }
+
+    private static int FinishOf(ScheduleProblem problem)
+    {
+        var schedule = new Schedule(problem.Tasks.Length);
+        Assert.True(new ScheduleGenerator(problem).Generate([.. Enumerable.Range(0, problem.Blocks)], problem.Minutes.AsSpan(), schedule));
+        return schedule.Finish;
+    }
 }

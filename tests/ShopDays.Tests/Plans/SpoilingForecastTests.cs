@@ -64,7 +64,7 @@ public sealed class SpoilingForecastTests
     {
         var chest = Work.AJob.Chest();
         var graph = Work.AJob.Graph(chest);
-        var again = MadeAgain.Of(graph, chest, Work.HandLayout.Of(chest), BuiltIn.Waits);
+        var again = MadeAgain.Of(graph, chest, Work.HandLayout.Of(chest), BuiltIn.Operations, BuiltIn.Waits);
         var model = RateModel.FromPrior(BuiltIn.Operations);
         var draws = model.Draw(graph.Tasks, 200, 5);
         var found = FoundPlan.Of(new AJob().Worker("08:30-12:30").Request() with

@@ -37,6 +37,28 @@ public sealed class WhatBindsTests
         Holds("appointment", fixedFor => Sticks(2, task => task.Id == 1 && fixedFor ? task with { Appointed = new(new(2027, 3, 18), new(9, 30)) } : task));
 
     [Fact]
+    public void Cold_nights_bind_with_what_there_would_be_in_a_shop_heated_through() =>
+        Holds("cold nights", cold => Sticks(3).Then("stick 0", "stick 1", Glue(cold)).Then("stick 1", "stick 2", Glue(cold)));
+
+    [Fact]
+    public void Nights_that_change_nothing_do_not_bind_and_what_they_cost_is_told_beside_the_waits()
+    {
+        var mild = Sticks(2).Then("stick 0", "stick 1", Glue(cold: true, degrees: 20)).Plan().LowerBound;
+        Assert.DoesNotContain(mild.Binds, one => one.Kind == "cold nights");
+        var cold = Sticks(3).Then("stick 0", "stick 1", Glue(cold: true)).Then("stick 1", "stick 2", Glue(cold: true)).Plan().LowerBound;
+        Assert.Contains("with nights as warm as the tables of glue and finish", cold.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_nights_cost_as_much_as_all_waits_together_they_are_the_reason()
+    {
+        // An hour of setting is no day; four days of it are.
+        var bound = Sticks(2).Then("stick 0", "stick 1", Glue(cold: true, degrees: -40, minutes: 60)).Plan().LowerBound;
+        Assert.Equal("cold nights", bound.Kind);
+        Assert.StartsWith("cold nights: ", bound.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_several_that_bind_each_has_a_date_of_its_own_and_the_reason_names_them()
     {
         var bound = Both(date: true, cap: true);
@@ -78,6 +100,18 @@ public sealed class WhatBindsTests
         Assert.DoesNotContain(without.Binds, one => one.Kind == kind);
         Assert.All(with.Binds, one => Assert.True(one.Without.ToInstant() < with.At.ToInstant()));
     }
+
+    // A day of setting at 20 degrees C, twice as long ten degrees colder.
+    private static Wait Glue(bool cold, double degrees = 5, double minutes = 1440) => new(Duration.FromMinutes(minutes), "it sets")
+    {
+        Sets = !cold ? null : new()
+        {
+            Name = "glue",
+            Nights = new(Temperature.FromCelsius(degrees), new Dictionary<int, Temperature>()),
+            Least = Temperature.FromCelsius(-50),
+            IsGlue = true,
+        },
+    };
 
     private static BindingLimit Of(PlanBound bound, string kind) => Assert.Single(bound.Binds, one => one.Kind == kind);
 }

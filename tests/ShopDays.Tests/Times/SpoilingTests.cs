@@ -14,7 +14,7 @@ public sealed class SpoilingTests
     private static readonly ShopDays.Parts.Job Chest = AJob.Chest();
     private static readonly Layout ItsLayout = HandLayout.Of(Chest);
     private static readonly TaskGraph Graph = Chest.Graph();
-    private static readonly MadeAgain Again = MadeAgain.Of(Graph, Chest, ItsLayout, BuiltIn.Waits);
+    private static readonly MadeAgain Again = MadeAgain.Of(Graph, Chest, ItsLayout, BuiltIn.Operations, BuiltIn.Waits);
     private static readonly RateModel Model = RateModel.FromPrior(BuiltIn.Operations);
     private static readonly TimeDraws Draws = Model.Draw(Graph.Tasks, 500, 3);
 
@@ -104,6 +104,41 @@ public sealed class SpoilingTests
         var (one, other) = (new SpoilingDraws("one", Again, Graph.Tasks, Model, chances), new SpoilingDraws("other", Again, Graph.Tasks, Model, chances));
         Assert.NotEqual(one.On(Draws).Reworks!.Select(trial => trial.Length), other.On(Draws).Reworks!.Select(trial => trial.Length));
         Assert.Equal(one.On(Draws).Reworks!.Select(trial => trial.Length), one.On(Draws).Reworks!.Select(trial => trial.Length));
+    }
+
+    [Fact]
+    public void New_timber_takes_as_long_as_its_range_says_in_whole_days()
+    {
+        var range = new ShopDays.Parts.WaitGuess(Duration.FromDays(2), Duration.FromDays(5), Duration.FromDays(14));
+        var again = MadeAgain.Of(Graph, Chest, ItsLayout with { Boards = [.. ItsLayout.Boards.Select(board => board with { Offcuts = [] })] }, BuiltIn.Operations, BuiltIn.Waits, range);
+        var spoiling = new SpoilingDraws("chest", again, Graph.Tasks, Model, Chances(chance => Math.Min(0.5, 5 * chance)));
+        var waits = spoiling.On(Model.Draw(Graph.Tasks, 2000, 3)).Reworks!.SelectMany(trial => trial).Where(one => one.IsForTimber).Select(one => one.Wait.TotalDays).ToList();
+        Assert.True(waits.Count > 1000);
+        Assert.All(waits, wait => Assert.Equal(Math.Round(wait), wait));
+
+        // One in ten by the low end, half by the likely length, nine in ten by the high end, each rounded up to a day: four
+        // standard errors of a thousand.
+        Assert.Equal(0.1, Share(2), 0.05);
+        Assert.Equal(0.5, Share(5), 0.065);
+        Assert.Equal(0.9, Share(14), 0.05);
+
+        double Share(double days) => waits.Count(wait => wait <= days) / (double)waits.Count;
+    }
+
+    [Fact]
+    public void A_coat_that_fails_takes_its_own_time_and_the_rubbing_down_and_loses_no_part()
+    {
+        var coats = Graph.Tasks.Where(task => task.Timing is TaskTiming.ByOperation { Operation.Name: "finish coat, wiped" or "finish coat, brushed" }).Select(task => task.Id).ToHashSet();
+        var reworks = With(chance => Math.Min(0.5, 10 * chance)).On(Draws).Reworks!;
+        var failed = reworks.SelectMany((trial, number) => trial.Where(one => coats.Contains(one.Task)).Select(one => (Own: Draws.Minutes[number][one.Task], Rework: one))).ToList();
+        Assert.NotEmpty(failed);
+        Assert.All(failed, one =>
+        {
+            Assert.True(one.Rework.Minutes > one.Own);
+            Assert.True(one.Rework.Wait > Duration.Zero);
+            Assert.False(one.Rework.IsForTimber);
+            Assert.Equal((one.Rework.Task, (string?)null), (one.Rework.DoneIn, one.Rework.Part));
+        });
     }
 
     private static SpoilingChance Chance(double prior, double pieces, double spoiled)

@@ -35,13 +35,72 @@ public sealed class MadeAgainTests
     }
 
     [Fact]
-    public void A_panel_spoiled_after_gluing_loses_all_its_strips()
+    public void A_panel_spoiled_at_its_flattening_loses_all_its_strips()
     {
-        var job = AJob.With(AJob.Part("top", 40, 18) with { IsPanel = true });
-        var graph = job.Graph();
-        var lost = Assert.Single(MadeAgain.Of(graph, job, HandLayout.Of(job), BuiltIn.Waits).LostIn(graph.Of("edge-glue panel")[0].Name));
+        var (graph, again) = ATop();
+        var lost = Assert.Single(again.LostIn(graph.Of("flatten a glued panel")[0].Name));
         Assert.Equal(1, ShareOfRuns(lost, "flatten face one"), 12);
         Assert.Equal(1, ShareOfRuns(lost, "match and shoot a glue joint"), 12);
+    }
+
+    [Fact]
+    public void A_panel_whose_joint_fails_loses_no_strip_but_is_sawn_apart_shot_and_glued_again()
+    {
+        var (graph, again) = ATop();
+        var glued = graph.Of("edge-glue panel")[0];
+        Assert.Empty(again.LostIn(glued.Name));
+        var mending = again.MendingOf(glued.Name)!;
+        var sawn = Assert.Single(mending.Work);
+        Assert.Equal(("rip", ((TaskTiming.ByOperation)glued.Timing).Quantity), (sawn.Operation.Name, sawn.Quantity));
+        Assert.Equal(graph.Of("match and shoot a glue joint").Select(task => (task.Name, 1.0)).Order(), mending.Again.Select(one => (one.Task.Name, one.Share)).Order());
+        Assert.Equal(glued.SetsFor, mending.Wait);
+    }
+
+    [Fact]
+    public void A_glue_up_that_fails_is_taken_apart_joint_by_joint_and_sets_again()
+    {
+        var job = AJob.Chest();
+        var graph = job.Graph();
+        var again = MadeAgain.Of(graph, job, HandLayout.Of(job), BuiltIn.Operations, BuiltIn.Waits);
+        Assert.All(graph.Of("glue-up"), glued =>
+        {
+            var mending = again.MendingOf(glued.Name)!;
+            var apart = Assert.Single(mending.Work);
+            Assert.Equal(("take apart a glued joint", ((TaskTiming.ByOperation)glued.Timing).Quantity), (apart.Operation.Name, apart.Quantity));
+            Assert.True(mending.Wait > Duration.Zero);
+            Assert.Equal(glued.SetsFor, mending.Wait);
+        });
+        Assert.NotEmpty(graph.Of("glue-up"));
+    }
+
+    [Fact]
+    public void A_coat_that_fails_is_rubbed_down_all_over_and_dries_again()
+    {
+        var job = AJob.Chest();
+        var graph = job.Graph();
+        var again = MadeAgain.Of(graph, job, HandLayout.Of(job), BuiltIn.Operations, BuiltIn.Waits);
+        List<ShopTask> coats = [.. graph.Of("finish coat, wiped"), .. graph.Of("finish coat, brushed")];
+        Assert.NotEmpty(coats);
+        Assert.All(coats, coat =>
+        {
+            var mending = again.MendingOf(coat.Name)!;
+            var rubbed = Assert.Single(mending.Work);
+            Assert.Equal(("rub down between coats", ((TaskTiming.ByOperation)coat.Timing).Quantity), (rubbed.Operation.Name, rubbed.Quantity));
+            Assert.True(mending.Wait >= Duration.FromHours(1));
+        });
+    }
+
+    [Fact]
+    public void In_cold_nights_what_is_done_again_sets_longer()
+    {
+        var chest = AJob.Chest();
+        var job = chest with { GlueUps = [.. chest.GlueUps.Select(one => one with { Adhesive = "PVA, yellow" })] };
+        var nights = new ShopNights(ShopDays.Measures.Temperature.FromCelsius(14), new Dictionary<int, ShopDays.Measures.Temperature>());
+        var (warm, cold) = (job.Graph(), job.Graph(AJob.Shop with { Nights = nights }));
+        var glued = warm.Of("glue-up")[0].Name;
+        Assert.True(WaitIn(cold) > WaitIn(warm) * 1.4);
+
+        Duration WaitIn(TaskGraph graph) => MadeAgain.Of(graph, job, HandLayout.Of(job), BuiltIn.Operations, BuiltIn.Waits).MendingOf(glued)!.Wait;
     }
 
     [Fact]
@@ -50,7 +109,7 @@ public sealed class MadeAgainTests
         var (_, again) = Legs(spare: 1);
         Assert.Equal([SpareTimber.SpareBlank, SpareTimber.LeftOver, SpareTimber.NewTimber], Enumerable.Range(0, 3).Select(before => again.TimberFor("leg", before)));
         Assert.Equal((1, 2), (again.SparesOf("leg"), again.WithASpare("leg").SparesOf("leg")));
-        Assert.Equal(Duration.FromDays(5), again.NewTimber);
+        Assert.Equal(new WaitGuess(Duration.FromDays(2), Duration.FromDays(5), Duration.FromDays(14)), again.NewTimber);
     }
 
     [Fact]
@@ -60,7 +119,7 @@ public sealed class MadeAgainTests
         var layout = HandLayout.Of(job);
         var short1 = job with { Boards = [.. layout.Boards.Select(board => board.Board)] };
         var bare = layout with { Boards = [.. layout.Boards.Select(board => board with { Offcuts = [] })] };
-        Assert.Equal(SpareTimber.NewTimber, MadeAgain.Of(short1.Graph(), short1, bare, BuiltIn.Waits).TimberFor("leg", 0));
+        Assert.Equal(SpareTimber.NewTimber, MadeAgain.Of(short1.Graph(), short1, bare, BuiltIn.Operations, BuiltIn.Waits).TimberFor("leg", 0));
     }
 
     [Fact]
@@ -79,18 +138,25 @@ public sealed class MadeAgainTests
         SpareTimber With(Board one)
         {
             var those = job with { Boards = [.. layout.Boards.Select(laid => laid.Board), one] };
-            return MadeAgain.Of(those.Graph(), those, bare, BuiltIn.Waits).TimberFor("leg", 0);
+            return MadeAgain.Of(those.Graph(), those, bare, BuiltIn.Operations, BuiltIn.Waits).TimberFor("leg", 0);
         }
     }
 
     private static double ShareOfRuns(LostPiece lost, string operation) =>
         lost.Before.Where(one => one.Task.Timing is TaskTiming.ByOperation by && by.Operation.Name == operation).Sum(one => one.Share);
 
+    private static (TaskGraph Graph, MadeAgain Again) ATop()
+    {
+        var job = AJob.With(AJob.Part("top", 40, 18) with { IsPanel = true });
+        var graph = job.Graph();
+        return (graph, MadeAgain.Of(graph, job, HandLayout.Of(job), BuiltIn.Operations, BuiltIn.Waits));
+    }
+
     private static (TaskGraph Graph, MadeAgain Again) Legs(int spare)
     {
         var job = OfLegs(spare);
         var graph = job.Graph();
-        return (graph, MadeAgain.Of(graph, job, HandLayout.Of(job), BuiltIn.Waits));
+        return (graph, MadeAgain.Of(graph, job, HandLayout.Of(job), BuiltIn.Operations, BuiltIn.Waits));
     }
 
     private static Job OfLegs(int spare) => AJob.With(AJob.Part("leg", 28, 2, count: 4) with { Spare = spare }, AJob.Part("rail", 20, 3, count: 4)) with

@@ -15,9 +15,6 @@ internal static class DecisionMistakes
     public static Finding ArrivedInFuture(Place place, string name, LocalDate arrived, LocalDate today) =>
         Finding.At(place, $"{QuotedText.Of(name)} came on {arrived:uuuu'-'MM'-'dd}, and today is {today:uuuu'-'MM'-'dd}") with { Expected = "the day on which it came; no 'arrived' as long as it is waited for" };
 
-    public static Finding OutOfOrder(Place place, string low, string likely, string high) =>
-        Finding.At(place, $"the waits {low}, {likely} and {high} do not rise") with { Expected = "low, likely and high in this order, the likely one above nothing" };
-
     public static Finding NobodyNeeds(Place place, string name) =>
         Finding.At(place, $"nothing in the job waits for {QuotedText.Of(name)}") with { Expected = "'before' with what cannot begin without it, or its name in the 'after' of a task" };
 }

@@ -1,6 +1,4 @@
 using NodaTime;
-using ShopDays.Cli.Files.Yaml;
-using ShopDays.Measures;
 using ShopDays.Parts;
 
 namespace ShopDays.Cli.Files.Jobs;
@@ -32,7 +30,7 @@ internal sealed class DecisionReader(JobNames names, LocalDate? today)
             Arrived = ReadArrived(line, name.Or(""), since),
             Before = line.Optional("before", names.Anchors).Or([]),
             After = line.Optional("after", names.Anchors).Or([]),
-            Wait = line.Required("wait", Guess, "how long it is likely to take, such as 5d").Or(default),
+            Wait = line.Required("wait", GuessValues.Wait, "how long it is likely to take, such as 5d").Or(default),
         };
     }
 
@@ -56,28 +54,4 @@ internal sealed class DecisionReader(JobNames names, LocalDate? today)
         arrived = arrived.Unless(line.Findings, date => today is { } known && date > known ? DecisionMistakes.ArrivedInFuture(arrived.Place, name, date, known) : null);
         return arrived.IsRead ? arrived.Value : null;
     }
-
-    private static ValueReader<WaitGuess> Guess { get; } = (node, reading) =>
-    {
-        if (node is not YamlMap)
-        {
-            return Values.Wait(node, reading).Select(WaitGuess.About);
-        }
-
-        var section = Section.Open(node, "the wait", reading)!;
-        var low = section.Required("low", Values.Wait, "one time in ten it is over sooner");
-        var likely = section.Required("likely", Values.Wait, "as likely sooner as later");
-        var high = section.Required("high", Values.Wait, "one time in ten it takes longer");
-        section.Close();
-        if (!low.IsRead || !likely.IsRead || !high.IsRead)
-        {
-            return Field<WaitGuess>.Wrong(node.Place);
-        }
-
-        return Field<WaitGuess>.Read(node.Place, new(low.Value, likely.Value, high.Value)).Unless(
-            reading.Findings,
-            guess => guess.Low <= guess.Likely && guess.Likely <= guess.High && guess.Likely > Duration.Zero
-                ? null
-                : DecisionMistakes.OutOfOrder(low.Place, WaitText.Write(guess.Low), WaitText.Write(guess.Likely), WaitText.Write(guess.High)));
-    };
 }

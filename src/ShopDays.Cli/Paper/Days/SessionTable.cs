@@ -119,6 +119,11 @@ internal static class SessionTable
             notes.Add($"{CountWords.Number(work.Task.Crew)} people");
         }
 
+        if (work.Honing.Length > 0)
+        {
+            notes.Add(work.Honing);
+        }
+
         if (work.Task.Note.Length > 0)
         {
             notes.Add(work.Task.Note);

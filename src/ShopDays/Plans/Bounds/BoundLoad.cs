@@ -26,6 +26,9 @@ internal enum BoundKind
 
     /// <summary>Those whom a task takes at the same time, and who are seldom there together.</summary>
     Together,
+
+    /// <summary>Nights in which glue and coats set slowly, or not at all.</summary>
+    ColdNights,
 }
 
 /// <summary>What all tasks together ask of something of which there is only so much.</summary>

@@ -22,6 +22,7 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
             .. things.Where(kinds.Contains).Select(kind => (kind, -1)),
             .. Problem.Tasks.Any(task => task.Crew > 1) ? [(BoundKind.Together, -1)] : Array.Empty<(BoundKind, int)>(),
             .. Enumerable.Range(0, Problem.Tasks.Length).Where(task => Problem.Tasks[task].NotBefore > Openings[task]).Select(task => (BoundKind.Date, task)),
+            .. Problem.Nights.AreCold ? [(BoundKind.ColdNights, -1)] : Array.Empty<(BoundKind, int)>(),
             (BoundKind.Waits, -1),
         ];
     }
@@ -38,6 +39,7 @@ internal sealed record BoundRelief(ScheduleProblem Problem, ImmutableHashSet<Bou
 
         // One who is always at hand helps with it.
         BoundKind.Together => Each((task, _) => task with { Crew = Math.Min(1, task.Crew) }),
+        BoundKind.ColdNights => this with { Problem = Changed.WithoutCold(Problem) },
         BoundKind.Date => Each((task, number) => number == limit.Task ? task with { NotBefore = Openings[number], StartBy = CompiledCalendar.Never } : task),
         _ => WithoutWaits(),
     };

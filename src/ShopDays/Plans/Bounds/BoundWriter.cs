@@ -38,6 +38,12 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
     {
         var cause = proof.Bound.Cause;
         var told = Told(cause, proof);
+        if (proof.Ties.FirstOrDefault(tie => tie.Kind == BoundKind.ColdNights) is { Kind: BoundKind.ColdNights } cold && hours.At(cold.Without).Date == hours.At(proof.Ties[0].Without).Date)
+        {
+            // With warm nights it would be as soon as with no waits at all, give or take some hours of the same day.
+            return Weighing(cold, proof);
+        }
+
         var own = proof.Ties.Where(tie => IsTold(tie, cause)).Select(tie => tie.Without).DefaultIfEmpty(proof.Bound.Minute).Min();
         return proof.Ties.IsEmpty || proof.Ties[0].Without >= own ? told : Weighing(proof.Ties[0], proof);
     }
@@ -77,6 +83,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
     {
         BoundKind.Date => $"{BoundRow.DateOf(work.Tasks[tie.Task].Task, finish.Year)}, and what comes with it and after it takes until then",
         BoundKind.Together => $"people together: {ForSeveral(proof)} not there together soon enough to finish sooner",
+        BoundKind.ColdNights => "cold nights: glue and coats set so slowly in them, or not at all, that it takes until then",
         BoundKind.Waits => "waits: with those between the tasks it takes until then",
         BoundKind.HeavyWork => $"heavy work under its cap: at {HeavyPerDay} a day it takes until then",
         BoundKind.NoisyWork => "noisy work: it has to keep to the hours that are not quiet, and takes until then",
@@ -114,6 +121,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         BoundKind.Date => $"but for the date of \"{work.Tasks[tie.Task].Task.Name}\"",
         BoundKind.Together => "with a helper always at hand",
         BoundKind.Waits => "with no waits",
+        BoundKind.ColdNights => "with nights as warm as the tables of glue and finish",
         BoundKind.HeavyWork => "with no cap on heavy work",
         BoundKind.NoisyWork => "with no quiet hours",
         BoundKind.Things => "with clamps and bench enough",
@@ -126,6 +134,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         BoundKind.Date => BoundRow.IsAppointed(work.Tasks[tie.Task].Task) ? "appointment" : "not-before date",
         BoundKind.Together => "people together",
         BoundKind.Waits => "waits",
+        BoundKind.ColdNights => "cold nights",
         BoundKind.HeavyWork => "heavy work",
         BoundKind.NoisyWork => "noisy work",
         BoundKind.Things => "clamps and bench",

@@ -13,6 +13,12 @@ internal sealed record CompiledNights(ImmutableArray<CompiledSetting> Settings, 
     /// <summary>A heated shop.</summary>
     public static CompiledNights None { get; } = new([], []);
 
+    /// <summary>Whether anything sets slower in them than the tables say, or not at all.</summary>
+    public bool AreCold => Settings.Any(setting => setting.IsSlowed) || Barred.Any(barred => barred.Stretches.Length > 0);
+
+    /// <summary>The same, with their numbers, in nights as warm as the tables at least.</summary>
+    public CompiledNights WithoutCold() => new([.. Settings.Select(setting => setting.WithoutCold())], [.. Barred.Select(_ => new BarredNights([]))]);
+
     /// <summary>When a wait is over: its own minutes at least, and what sets has set.</summary>
     /// <param name="from">The minute with which it begins.</param>
     /// <param name="minutes">Its own minutes.</param>

@@ -9,15 +9,17 @@ internal sealed class CompiledSetting
     private readonly int[] begins;
     private readonly double[] factors;
     private readonly int minutes;
+    private readonly int delay;
 
     /// <summary>Prepares it.</summary>
     /// <param name="begins">The minute with which each spell begins, rising; what is before the first is like it, and the last goes on for ever.</param>
     /// <param name="factors">How many times as long it takes in each, above 0.</param>
     /// <param name="minutes">How long it takes where the factor is 1, 0 or more.</param>
-    public CompiledSetting(int[] begins, double[] factors, int minutes)
+    /// <param name="delay">Minutes of the clock that go by before it begins to set; counted in all that it takes.</param>
+    public CompiledSetting(int[] begins, double[] factors, int minutes, int delay = 0)
     {
-        (this.begins, this.factors, this.minutes) = (begins, factors, minutes);
-        (Least, Most) = (InWhole(minutes * factors.Min()), InWhole(minutes * factors.Max()));
+        (this.begins, this.factors, this.minutes, this.delay) = (begins, factors, minutes, delay);
+        (Least, Most) = (delay + InWhole(minutes * factors.Min()), delay + InWhole(minutes * factors.Max()));
     }
 
     /// <summary>How long it takes at least.</summary>
@@ -26,10 +28,19 @@ internal sealed class CompiledSetting
     /// <summary>How long it takes at most.</summary>
     public int Most { get; }
 
+    /// <summary>Whether it takes longer in some spell than where the factor is 1.</summary>
+    public bool IsSlowed => factors.Any(factor => factor > 1);
+
+    /// <summary>The same after some more minutes of the clock in which nothing sets.</summary>
+    public CompiledSetting After(int wait) => new(begins, factors, minutes, delay + wait);
+
+    /// <summary>The same where no spell makes it slower.</summary>
+    public CompiledSetting WithoutCold() => new(begins, [.. factors.Select(factor => Math.Min(1, factor))], minutes, delay);
+
     /// <summary>When it has set that begins to with a minute.</summary>
     public int EndFrom(int minute)
     {
-        var (at, left, spell) = (minute, (double)minutes, 0);
+        var (at, left, spell) = (minute + delay, (double)minutes, 0);
         while (spell + 1 < begins.Length)
         {
             var next = begins[spell + 1];

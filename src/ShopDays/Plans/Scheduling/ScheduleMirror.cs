@@ -8,7 +8,9 @@ namespace ShopDays.Plans.Scheduling;
 /// <remarks>
 /// Forward-backward improvement, K. Y. Li and R. J. Willis (1992) and P. Tormos and A. Lova (2001), from memory. Only an order
 /// of work is taken out of the mirrored schedule, so a rule that looks different from behind (the least piece, a
-/// beginning that is fixed) is mirrored as nearly as it goes.
+/// beginning that is fixed) is mirrored as nearly as it goes. So it is with cold nights: what sets takes as long as it would
+/// from the middle of the schedule on, and no month is barred. The order is then placed again in the real shop, where each
+/// wait is as long as its nights make it; the worst that can come of it is an order that is no better.
 /// </remarks>
 internal sealed class ScheduleMirror
 {
@@ -24,7 +26,7 @@ internal sealed class ScheduleMirror
         this.end = end;
         Problem = new(
             [.. problem.Tasks.Select(Turned)],
-            [.. problem.Precedences.Select(one => one with { Before = one.After, After = one.Before, Sets = CompiledNights.Nothing })],
+            [.. problem.Precedences.Select(one => one with { Before = one.After, After = one.Before, Lag = InTheMiddle(one.Lag, one.Sets), Sets = CompiledNights.Nothing })],
             Turned(problem.Workers),
             problem.Capacities,
             problem.HeavyPerDay,
@@ -46,6 +48,9 @@ internal sealed class ScheduleMirror
     /// <summary>The minute of the real shop that one in the mirrored shop is, and the other way round; of a stretch the first becomes the end.</summary>
     public int Turned(int minute) => end - minute;
 
+    /// <summary>How long a wait is that begins halfway through.</summary>
+    private int InTheMiddle(int minutes, int sets) => real.Nights.EndOf(end / 2, minutes, sets) - (end / 2);
+
     private static int[] Mapped(ScheduleProblem one, ScheduleProblem other)
     {
         var blocks = new int[one.Blocks];
@@ -59,20 +64,20 @@ internal sealed class ScheduleMirror
 
     /// <summary>
     /// A wait at the end is one before the beginning. That a task may not begin too early becomes a wait at its end, which
-    /// forbids nothing but counts; what sets takes no longer than it must, and cold bars nothing; that it must begin by a minute becomes a minute before which it may not begin.
+    /// forbids nothing but counts; what sets takes as long as halfway through, and cold bars nothing; that it must begin by a minute becomes a minute before which it may not begin.
     /// </summary>
     private CompiledTask Turned(CompiledTask task) => task with
     {
         NotBefore = task.StartBy >= CompiledCalendar.Never ? 0 : Math.Max(0, end - (task.StartBy - 1 + task.Minutes)),
         StartBy = CompiledCalendar.Never,
-        WaitAtStart = task.WaitAtEnd,
+        WaitAtStart = InTheMiddle(task.WaitAtEnd, task.SetsAtEnd),
         WaitAtEnd = Math.Max(task.NotBefore, task.WaitAtStart),
         WetAfter = task.WetBefore,
-        WetBefore = task.WetAfter,
+        WetBefore = InTheMiddle(task.WetAfter, task.DriesAfter),
         SetsAtEnd = CompiledNights.Nothing,
         DriesAfter = CompiledNights.Nothing,
         TooCold = CompiledNights.Nothing,
-        Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = hold.MinutesBefore, MinutesBefore = hold.MinutesAfter, Sets = CompiledNights.Nothing })],
+        Holds = [.. task.Holds.Select(hold => hold with { MinutesAfter = hold.MinutesBefore, MinutesBefore = InTheMiddle(hold.MinutesAfter, hold.Sets), Sets = CompiledNights.Nothing })],
     };
 
     private List<CompiledCalendar> Turned(IReadOnlyList<CompiledCalendar> workers)

@@ -161,9 +161,10 @@ internal sealed class ScheduleProblem
     {
         var waits = tasks.ToDictionary(one => one.Task, one => one.Wait);
         var waitsOfBlock = tasks.GroupBy(one => blockOf[one.Task]).ToDictionary(group => group.Key, group => group.Max(one => one.Wait));
+        var settings = Nights.Settings.ToList();
         return new(
-            [.. Tasks.Select((task, number) => waits.TryGetValue(number, out var wait) ? task with { IsSplittable = true, LeastPiece = 1, WaitAtEnd = task.WaitAtEnd + wait } : task)],
-            [.. Precedences.Select(one => blockOf[one.Before] != blockOf[one.After] ? one with { Lag = one.Lag + waitsOfBlock.GetValueOrDefault(blockOf[one.Before]) } : one)],
+            [.. Tasks.Select((task, number) => waits.TryGetValue(number, out var wait) ? task with { IsSplittable = true, LeastPiece = 1, WaitAtEnd = task.WaitAtEnd + wait, SetsAtEnd = SetsAfter(task.SetsAtEnd, wait) } : task)],
+            [.. Precedences.Select(one => blockOf[one.Before] != blockOf[one.After] && waitsOfBlock.TryGetValue(blockOf[one.Before], out var wait) ? one with { Lag = one.Lag + wait, Sets = SetsAfter(one.Sets, wait) } : one)],
             Workers,
             Capacities,
             HeavyPerDay,
@@ -171,7 +172,19 @@ internal sealed class ScheduleProblem
             Standing,
             Orders,
             Clock,
-            Nights);
+            Nights with { Settings = [.. settings] });
+
+        // Glue begins to set only when there is something to be glued.
+        int SetsAfter(int sets, int wait)
+        {
+            if (sets == CompiledNights.Nothing || wait == 0)
+            {
+                return sets;
+            }
+
+            settings.Add(Nights.Settings[sets - 1].After(wait));
+            return settings.Count;
+        }
     }
 
     private void Check(CompiledTask task)
