@@ -19,6 +19,9 @@ internal sealed record OrderNow
     /// <summary>Its tasks, or those that are left.</summary>
     public required TaskGraph Graph { get; init; }
 
+    /// <summary>The marks of all its tasks, done or not.</summary>
+    public required TaskMarks Marks { get; init; }
+
     /// <summary>Time that each has taken already where the log does not say how much is left.</summary>
     public required IReadOnlyList<WorkTime> Spent { get; init; }
 
@@ -60,6 +63,7 @@ internal sealed record OrderNow
             Title = title,
             Read = read,
             Graph = job.Left.Graph,
+            Marks = new(graph.Tasks.Select(task => task.Name)),
             Spent = job.Left.Spent,
             Spoiling = workings.SpoilingOf(graph, job.Left.Graph),
             // What was heavy today tires nobody on the date with which a later job begins.
@@ -82,6 +86,7 @@ internal sealed record OrderNow
         Title = title,
         Read = workings.Read,
         Graph = graph,
+        Marks = new(graph.Tasks.Select(task => task.Name)),
         Spent = [.. graph.Tasks.Select(_ => WorkTime.Zero)],
         Spoiling = workings.SpoilingOf(graph, graph),
         UnderWay = new() { From = Instant.Max(now, workings.Read.Shop.Place.Zone.AtStartOfDay(start).ToInstant()) },
