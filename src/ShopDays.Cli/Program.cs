@@ -13,6 +13,7 @@ builder.Services
     .AddSingleton<IShopCommand, NewCommand>()
     .AddSingleton<IShopCommand, CheckCommand>()
     .AddSingleton<IShopCommand, LayoutCommand>()
+    .AddSingleton<IShopCommand, MaterialsCommand>()
     .AddSingleton<IShopCommand, EstimateCommand>()
     .AddSingleton<IShopCommand, PlanCommand>()
     .AddSingleton<IShopCommand>(services => new LogCommand(services.GetRequiredService<Screen>(), services.GetRequiredService<IClock>(), args.Contains("log")))

@@ -22,6 +22,9 @@ internal sealed record OrderNow
     /// <summary>What is left of it; null for a piece to be made from the beginning.</summary>
     public RemainingWork? Left { get; init; }
 
+    /// <summary>The marks of all its tasks, done or not.</summary>
+    public required TaskMarks Marks { get; init; }
+
     /// <summary>What may be spoiled in what is left of it.</summary>
     public required SpoilingDraws Spoiling { get; init; }
 
@@ -69,6 +72,7 @@ internal sealed record OrderNow
             Read = read,
             Graph = job.Left.Graph,
             Left = job.Left,
+            Marks = new(graph.Tasks.Select(task => task.Name)),
             Spoiling = workings.SpoilingOf(graph, job.Left.Graph),
             // What was heavy today tires nobody on the date with which a later job begins.
             UnderWay = job.Left.UnderWay.From == now ? job.Left.UnderWay : job.Left.UnderWay with { HeavyToday = new Dictionary<string, WorkTime>() },
@@ -90,6 +94,7 @@ internal sealed record OrderNow
         Title = title,
         Read = workings.Read,
         Graph = graph,
+        Marks = new(graph.Tasks.Select(task => task.Name)),
         Spoiling = workings.SpoilingOf(graph, graph),
         UnderWay = new() { From = Instant.Max(now, workings.Read.Shop.Place.Zone.AtStartOfDay(start).ToInstant()) },
         Start = start,

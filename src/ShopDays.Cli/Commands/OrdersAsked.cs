@@ -161,6 +161,7 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
             {
                 Title = order.Title,
                 Read = order.Read,
+                Marks = order.Marks,
                 Start = order.Start,
                 Date = order.Date,
                 IsPromised = order.IsPromised,

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NodaTime;
+using ShopDays.Cli.Calendars;
 using ShopDays.Cli.Commands.Logging;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
@@ -14,10 +15,13 @@ namespace ShopDays.Cli.Commands;
 /// <summary><c>shopdays orders</c>: all jobs in hand in one shop, and when another could be promised.</summary>
 internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
 {
+    private const string InHand = "orders in hand";
+
     private readonly Option<string?> like = new("--like") { Description = "Say when a new piece like this job could be promised: a job's file, or its name.", HelpName = "JOB" };
     private readonly Option<LocalDate?> start = LogOptions.Read("--start", "With --like: the date on which it would begin; today unless given.", "DATE", DateText.Read);
     private readonly Option<bool> all = new("--all") { Description = "Print every session, not only those of the next two weeks." };
     private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the orders and the next two weeks to this PDF file; with --like also when the new piece could be promised.");
+    private readonly Option<string?> ical = WrittenTo.AFile("--ical", "Write sessions, reminders and dates of all orders to this iCalendar file; one that is there is brought up to date.");
     private readonly Option<string?> folder = new("--shop") { Description = "The shop's folder itself; when left out, where you stand or a shop's folder above it.", HelpName = "FOLDER" };
     private readonly Option<bool> priorOnly = new("--prior-only") { Description = "Leave the log aside: times by the built-in rates alone." };
     private readonly Option<bool> json = new("--json") { Description = "Print the answer for other programs; it has all sessions." };
@@ -31,7 +35,7 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
     /// <inheritdoc/>
     public Command Describe()
     {
-        var command = new Command("orders", "Plan all jobs in hand in one shop, with the chance of each date; or say when another could be promised.\nExample: shopdays orders --like writing-table") { like, start, all, pdf, folder, priorOnly };
+        var command = new Command("orders", "Plan all jobs in hand in one shop, with the chance of each date; or say when another could be promised.\nExample: shopdays orders --like writing-table") { like, start, all, pdf, ical, folder, priorOnly };
         search.AddSchedulesTo(command, "Schedules to look at for each plan.");
         search.AddTo(command);
         command.Add(json);
@@ -54,7 +58,9 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
         var place = parsed.GetValue(folder) is { } named ? new ShopFolder(Path.GetFullPath(named)) : ShopFolder.MustFindFrom(Directory.GetCurrentDirectory());
         var (read, findings) = ShopAndJobs.Read(place, clock.GetCurrentInstant());
         var model = parsed.GetValue(like) is { } job ? ShopAndJob.Read(job, place.Path, clock.GetCurrentInstant()) : null;
-        findings = [.. findings.Concat(model?.Findings ?? []).Distinct()];
+        var unfit = new Findings();
+        var calendar = PlanFiles.CalendarToWrite(parsed.GetValue(ical), InHand, unfit);
+        findings = [.. findings.Concat(model?.Findings ?? []).Distinct(), .. unfit.InOrder()];
         var answers = parsed.GetValue(quiet) ? screen.Silent() : screen;
         if (findings.Count > 0)
         {
@@ -86,6 +92,7 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
             WholeFile.Save(paper, OrdersBook.Set(told, another, clock.GetCurrentInstant()));
         }
 
+        calendar?.Save(new PlanEvents(told.Shop, InHand, [.. told.Orders.Select(InCalendar)]).Of(told.Plan), clock.GetCurrentInstant());
         Print(parsed, answers, told, another);
         return ExitCode.Done;
     }
@@ -107,8 +114,15 @@ internal sealed class OrdersCommand(Screen screen, IClock clock) : IShopCommand
             OrdersPrint.Print(answers, told, another, parsed.GetValue(all));
         }
 
-        LayoutPrint.PrintWritten(answers, parsed.GetValue(pdf) is { } paper ? [paper] : []);
+        LayoutPrint.PrintWritten(answers, [.. ((string?[])[parsed.GetValue(pdf), parsed.GetValue(ical)]).OfType<string>()]);
     }
+
+    private static CalendarOrder InCalendar(ToldOrder order) => new(order.Title, order.Read.LogName, order.Title, order.Marks)
+    {
+        Due = order.Read.Job.Due,
+        Promise = order.IsPromised ? order.Date : order.Forecast.P80?.Date,
+        IsPromised = order.IsPromised,
+    };
 
     private OrdersAsked Asked(ParseResult parsed, ShopAndJobs read)
     {

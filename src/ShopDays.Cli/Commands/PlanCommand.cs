@@ -3,7 +3,6 @@ using System.Diagnostics;
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
-using ShopDays.Cli.Paper;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Terminal;
@@ -19,21 +18,28 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     public Command Describe()
     {
         var command = new JobCommand(screen, clock, "plan", "Plan the work in shop days, and print the paper to pin above the bench.", "shopdays plan writing-table --pdf plan.pdf").ThatPlans();
-        var pdf = WrittenTo.AFile("--pdf", "Write the plan to this PDF file.");
+        var files = new PlanFiles();
         var whole = new Option<bool>("--whole") { Description = "Plan the whole job from its start, though work of it is done or its start is past." };
         var promise = new Option<bool>("--promise") { Description = "Keep what this plan promises in the shop's log, for progress to compare with." };
-        command.Command.Add(pdf);
+        files.AddTo(command.Command);
         command.Command.Add(promise);
         command.Command.Add(whole);
         command.AnswerWith(asked =>
         {
-            WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(pdf));
-            return command.InOrder(asked, made => Answer(new(asked, made, RestOf(asked, made, asked.Parsed.GetValue(whole))) { Known = asked.Parsed.GetValue(whole) ? null : clock.GetCurrentInstant() }, asked.Parsed.GetValue(pdf), asked.Parsed.GetValue(promise)));
+            var findings = new Findings();
+            var wanted = files.Look(asked.Parsed, asked.Workings.Read.LogName, findings);
+            if (!findings.AreNone)
+            {
+                return SayNotWritten(asked, findings.InOrder());
+            }
+
+            var isWhole = asked.Parsed.GetValue(whole);
+            return command.InOrder(asked, made => Answer(new(asked, made, RestOf(asked, made, isWhole)) { Known = isWhole ? null : clock.GetCurrentInstant() }, wanted, asked.Parsed.GetValue(promise)));
         });
         return command.Command;
     }
 
-    private int Answer(WorkToPlan work, string? pdf, bool isPromised)
+    private int Answer(WorkToPlan work, PlanFiles.Wanted files, bool isPromised)
     {
         var asked = work.Asked;
         switch (work.Answer)
@@ -47,32 +53,30 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
                 return ExitCode.No;
 
             case PlanAnswer.Planned planned:
-                return Tell(work, ToldOf(work, planned), pdf, isPromised);
+                return Tell(work, ToldOf(work, planned), files, isPromised);
 
             default:
                 throw new UnreachableException();
         }
     }
 
-    private int Tell(WorkToPlan work, ToldPlan told, string? pdf, bool isPromised)
+    private int Tell(WorkToPlan work, ToldPlan told, PlanFiles.Wanted files, bool isPromised)
     {
-        var asked = work.Asked;
+        var (asked, now) = (work.Asked, clock.GetCurrentInstant());
         if (told.Rest is { IsDone: true } && !asked.AsJson)
         {
             asked.Screen.Wrapped($"{asked.Workings.Read.Job.Name}: nothing is left to plan; every task is done. When, and what it took: shopdays progress {asked.Workings.Read.LogName}");
+            LayoutPrint.PrintWritten(asked.Screen, files.SaveCalendar(told, OnRecord.Of(told.Read, now), now));
             return ExitCode.Done;
         }
 
-        if (pdf is not null)
-        {
-            WholeFile.Save(pdf, PlanBook.Set(work.Paper(told, clock.GetCurrentInstant())));
-        }
-
+        List<string> written = [.. files.Save(work.Paper(told, now))];
         if (isPromised)
         {
-            told = told with { Kept = Keep(asked.Workings, work.Promise(clock.GetCurrentInstant(), told.Answer)) };
+            told = told with { Kept = Keep(asked.Workings, work.Promise(now, told.Answer)) };
         }
 
+        written.AddRange(files.SaveCalendar(told, OnRecord.Of(told.Read, now), now));
         if (asked.AsJson)
         {
             JsonAnswer.Write(asked.Screen.Out, PlanJson.Of(told));
@@ -80,13 +84,24 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         }
 
         PlanPrint.Print(asked.Screen, told);
-        if (pdf is not null)
+        LayoutPrint.PrintWritten(asked.Screen, written);
+        return ExitCode.Done;
+    }
+
+    private int SayNotWritten(Question asked, IReadOnlyList<Finding> findings)
+    {
+        foreach (var finding in findings)
         {
-            asked.Screen.Out.WriteLine();
-            asked.Screen.Out.WriteLine($"Written: {pdf}");
+            screen.Error.WriteLine(finding);
         }
 
-        return ExitCode.Done;
+        screen.Error.WriteLine("nothing was planned or written");
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, RefusalJson.Of(findings));
+        }
+
+        return ExitCode.No;
     }
 
     /// <summary>The job as it stands where its rest is to be planned: when work of it is logged or goes on, or its start is past.</summary>

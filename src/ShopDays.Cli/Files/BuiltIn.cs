@@ -1,5 +1,6 @@
 using ShopDays.Parts;
 using ShopDays.Work;
+using ShopDays.Work.Materials;
 
 namespace ShopDays.Cli.Files;
 
@@ -10,6 +11,7 @@ public static class BuiltIn
     private static readonly Lazy<OperationCatalogue> LazyOperations = new(OperationRows.Read);
     private static readonly Lazy<WaitTable> LazyWaits = new(WaitRows.Read);
     private static readonly Lazy<IReadOnlyList<Caution>> LazyCautions = new(CautionRows.Read);
+    private static readonly Lazy<IReadOnlyDictionary<string, Coverage>> LazyCoverages = new(CoverageRows.Read);
     private static readonly Lazy<IReadOnlyDictionary<string, string>> LazyTrials = new(TrialRows.Read);
 
     /// <summary>The species, in the order of the file.</summary>
@@ -31,4 +33,8 @@ public static class BuiltIn
     /// <summary>How an operation is tried on an offcut, by its name; one that is no use by itself is not there.</summary>
     /// <exception cref="InvalidDataException">A row is broken: a bug.</exception>
     public static IReadOnlyDictionary<string, string> Trials => LazyTrials.Value;
+
+    /// <summary>How far each adhesive and finish goes, by its name.</summary>
+    /// <exception cref="InvalidDataException">A row is broken: a bug.</exception>
+    public static IReadOnlyDictionary<string, Coverage> Coverages => LazyCoverages.Value;
 }

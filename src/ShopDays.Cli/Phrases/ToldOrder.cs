@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Measures;
 using ShopDays.Plans;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Phrases;
 
@@ -13,6 +14,9 @@ internal sealed record ToldOrder
 
     /// <summary>The shop and the job.</summary>
     public required ShopAndJob Read { get; init; }
+
+    /// <summary>The marks of all its tasks.</summary>
+    public required TaskMarks Marks { get; init; }
 
     /// <summary>The date with which it begins.</summary>
     public required LocalDate Start { get; init; }

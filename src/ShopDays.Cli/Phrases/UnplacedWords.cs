@@ -61,7 +61,7 @@ internal static class UnplacedWords
     };
 
     /// <summary>Rough thickness as a yard names it: <c>5/4</c>, or <c>32 mm</c>.</summary>
-    private static string Thickness(Length thickness, LengthFormat format)
+    public static string Thickness(Length thickness, LengthFormat format)
     {
         var quarter = Length.FromInches(1m / QuartersOfAnInch);
         var quarters = thickness.EighthMicrometres / quarter.EighthMicrometres;

@@ -94,6 +94,9 @@ public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime St
 
     /// <summary>What the shop's nights make of it; null where they change nothing.</summary>
     public SlowedWait? Slowed { get; init; }
+
+    /// <summary>Whether clamps stay on until it is over: somebody has to take them off then.</summary>
+    public bool HoldsClamps { get; init; }
 }
 
 /// <summary>What is awaited from others, in the plan.</summary>

@@ -109,7 +109,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
 
         foreach (var wait in order.UnderWay?.Waits ?? [])
         {
-            yield return new(order.Name, wait.After, wait.Start.InZone(request.Zone), wait.Until.InZone(request.Zone), wait.Reason);
+            yield return new(order.Name, wait.After, wait.Start.InZone(request.Zone), wait.Until.InZone(request.Zone), wait.Reason) { HoldsClamps = order.UnderWay!.Held.Any(held => held.By.Name == wait.After.Name && held.ClampsUntil == wait.Until) };
         }
 
         var after = graph.Precedences
@@ -121,7 +121,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         {
             var start = hours.At(schedule.End[work.NumberOf(place, wait.Key.Task)]);
             var longest = wait.MaxBy(one => one.EndFrom(start).ToInstant())!;
-            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, longest.EndFrom(start), SlowedWait.Reason(longest, start)) { Slowed = longest.SlowedFrom(start) };
+            yield return new(order.Name, graph.Tasks[wait.Key.Task], start, longest.EndFrom(start), SlowedWait.Reason(longest, start)) { Slowed = longest.SlowedFrom(start), HoldsClamps = wait.Any(one => one.HoldsClamps) };
         }
     }
 

@@ -80,9 +80,9 @@ internal static class Finishing
     /// <summary>
     /// The parts under a name that get finish: those of which a surface shows; all of them when none says so.
     /// </summary>
-    public static IReadOnlyList<Part> ShownParts(Draft draft, string name)
+    public static IReadOnlyList<Part> ShownParts(Job job, string name)
     {
-        var parts = Holders.PartsOf(name, draft.Job);
+        var parts = Holders.PartsOf(name, job);
         return parts.Any(part => part.Shows.Count > 0) ? [.. parts.Where(part => part.Shows.Count > 0)] : parts;
     }
 
@@ -136,7 +136,7 @@ internal static class Finishing
     private static IReadOnlyList<int> MakeReady(Draft draft, string name)
     {
         var outermost = Holders.OutermostOf(name, draft.Job);
-        var shown = ShownParts(draft, name);
+        var shown = ShownParts(draft.Job, name);
         var parts = Holders.PartsOf(name, draft.Job)
             .Where(part => (shown.Contains(part) || FaceStandards.IsWrittenSmooth(part)) && draft.IsFirst(Smooth, part.Name))
             .ToList();
@@ -196,7 +196,7 @@ internal static class Finishing
     private static int Coats(Draft draft, FinishWork work, Finish finish, List<int> ready, IReadOnlyList<(int Coat, Finish Finish)> under)
     {
         var operation = finish.IsBrushed ? Brushed : Wiped;
-        var area = work.On.SelectMany(name => ShownParts(draft, name)).Distinct().Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: true));
+        var area = work.On.SelectMany(name => ShownParts(draft.Job, name)).Distinct().Aggregate(Area.Zero, (sum, part) => sum + ShownArea(part, withInside: true));
         var on = string.Join(", ", work.On);
         var sketch = new TaskSketch
         {

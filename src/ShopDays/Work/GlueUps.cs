@@ -163,12 +163,16 @@ internal static class GlueUps
             return Math.Max(1, written);
         }
 
+        var counted = ClosedIn(job, glueUp, operations).Sum(joint => joint.Count);
+        return counted > 0 ? counted : Math.Max(1, glueUp.Joins.Count - 1);
+    }
+
+    /// <summary>The joining joints among the parts of a glue-up that no earlier glue-up closes.</summary>
+    public static IEnumerable<Joint> ClosedIn(Job job, GlueUp glueUp, OperationCatalogue operations)
+    {
         var inside = Names(glueUp.Name);
         var earlier = glueUp.Joins.Where(name => job.GlueUps.Any(other => other.Name == name)).Select(Names).ToList();
-        var counted = job.Joints
-            .Where(joint => JointKinds.Closes(joint.Kind, operations) && joint.Parts.Count > 1 && joint.Parts.All(inside.Contains) && !earlier.Exists(held => joint.Parts.All(held.Contains)))
-            .Sum(joint => joint.Count);
-        return counted > 0 ? counted : Math.Max(1, glueUp.Joins.Count - 1);
+        return job.Joints.Where(joint => JointKinds.Closes(joint.Kind, operations) && joint.Parts.Count > 1 && joint.Parts.All(inside.Contains) && !earlier.Exists(held => joint.Parts.All(held.Contains)));
 
         HashSet<string> Names(string name) => [.. Holders.PartsOf(name, job).Select(part => part.Name)];
     }

@@ -23,7 +23,7 @@ internal static class Panels
             return;
         }
 
-        var adhesive = AdhesiveFor(draft, part);
+        var adhesive = AdhesiveFor(draft.Job, draft.Waits, part);
         var panels = strips.GroupBy(strip => strip.Piece.Number).Select(one => (IReadOnlyList<RoughPiece>)[.. one]).ToList();
         var clamps = ClampsFor(draft, part);
         var whole = new List<RoughPiece>();
@@ -158,10 +158,11 @@ internal static class Panels
         }
     }
 
-    private static Adhesive AdhesiveFor(Draft draft, Part part)
+    /// <summary>The adhesive of a panel: that of the glue-up which holds it, else of the first, else a usual one.</summary>
+    public static Adhesive AdhesiveFor(Job job, WaitTable waits, Part part)
     {
-        var glueUp = draft.Job.GlueUps.FirstOrDefault(one => one.Joins.Contains(part.Name)) ?? (draft.Job.GlueUps.Count > 0 ? draft.Job.GlueUps[0] : null);
-        return draft.Waits.TryFindAdhesive(glueUp?.Adhesive ?? "PVA, yellow", out var adhesive)
+        var glueUp = job.GlueUps.FirstOrDefault(one => one.Joins.Contains(part.Name)) ?? (job.GlueUps.Count > 0 ? job.GlueUps[0] : null);
+        return waits.TryFindAdhesive(glueUp?.Adhesive ?? "PVA, yellow", out var adhesive)
             ? adhesive
             : throw new ArgumentException($"'{glueUp?.Adhesive}' is not an adhesive of the table");
     }

@@ -36,6 +36,7 @@ internal sealed record Typed(int ExitCode, string Out, string Error)
             new NewCommand(screen, clock).Describe(),
             new CheckCommand(screen, clock).Describe(),
             new LayoutCommand(screen, clock).Describe(),
+            new MaterialsCommand(screen, clock).Describe(),
             new EstimateCommand(screen, clock).Describe(),
             new PlanCommand(screen, clock).Describe(),
             new ProgressCommand(screen, clock).Describe(),

@@ -1,3 +1,4 @@
+using ShopDays.Cli.Calendars;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Files.Jobs;
 using ShopDays.Cli.Files.Sawn;
@@ -28,7 +29,7 @@ internal static class BrokenFiles
     public static IReadOnlyList<Finding> Read(string name) => Read(Path.GetDirectoryName(name)!, SourceFile.Read(Path.Combine(Folder, name), Path.GetFileName(name)));
 
     /// <summary>Reads a file as what it is meant to be.</summary>
-    /// <param name="kind">shop, job, rates, parts, sawn or log.</param>
+    /// <param name="kind">shop, job, rates, parts, sawn, log or ical.</param>
     /// <param name="file">The file.</param>
     public static IReadOnlyList<Finding> Read(string kind, SourceFile file)
     {
@@ -63,6 +64,9 @@ internal static class BrokenFiles
                 break;
             case "log":
                 LogSheet.Read(file, ASheet.Settings(findings));
+                break;
+            case "ical":
+                new CalendarReader(file, "tray", findings).Read();
                 break;
             default:
                 throw new ArgumentException(kind, nameof(kind));

@@ -20,7 +20,9 @@ public sealed class ExecutableTests
         ["Paper"] = ["Files", "Phrases", "Paper.Setting"],
         ["Terminal"] = ["Files", "Phrases"],
         ["Json"] = ["Files", "Phrases"],
-        ["Commands"] = ["Files", "Phrases", "Paper", "Terminal", "Json", "Store"],
+        ["Calendars"] = ["Files", "Phrases"],
+        ["Sheets"] = ["Files", "Phrases"],
+        ["Commands"] = ["Files", "Phrases", "Paper", "Terminal", "Json", "Calendars", "Sheets", "Store"],
     };
 
     private static readonly Architecture Program = new ArchLoader().LoadAssemblies(typeof(BuiltIn).Assembly).Build();
