@@ -72,7 +72,7 @@ internal static class ShopFile
             LeastSession = shop.Optional("least-session", ShopSections.SomeTime("the least session"), WorkTime.FromMinutes(45)),
             Limits = ShopSections.Limits(shop, workers) with { Nights = shop.Inner("nights", "the climate at night", NightsReader.Read) },
             Workers = workers,
-            Money = shop.Inner("money", "the money", ShopSections.Money),
+            Money = shop.Inner("money", "the money", new MoneyReader(source).Read),
             Learning = shop.Inner("learning", "the learning", ShopSections.Learning) ?? new(null),
             Methods = SharedKeys.Methods(shop, operations),
             Allowances = SharedKeys.Allowances(shop, new()),

@@ -5,7 +5,7 @@ namespace ShopDays.Cli.Files;
 /// <summary>What can be wrong with a key or a single value.</summary>
 internal static class ValueMistakes
 {
-    private const int MostNamesListed = 25;
+    private const int MostNamesListed = 30;
     private const int MostLike = 3;
 
     public static Finding UnknownKey(Place place, string key, string section, IReadOnlyList<string> valid) =>
@@ -47,6 +47,9 @@ internal static class ValueMistakes
 
     public static Finding NameTooLong(Place place, int length, int longest) =>
         Finding.At(place, FormattableString.Invariant($"a name of {length} letters is too long")) with { Expected = FormattableString.Invariant($"{longest} at most") };
+
+    public static Finding TextTooLong(Place place, int length, int longest) =>
+        Finding.At(place, FormattableString.Invariant($"a text of {length:#,0} letters is too long")) with { Expected = FormattableString.Invariant($"{longest:#,0} at most") };
 
     public static Finding SaidTwiceInAList(Place place, string typed) =>
         Finding.At(place, $"{QuotedText.Of(typed)} stands here for the second time") with { Expected = "each once" };
