@@ -78,7 +78,7 @@ internal static class Makers
     {
         var read = ShopAndJob.Read(Path.Combine("sample-projects", shop, "jobs", job + ".yaml"), Directory.GetCurrentDirectory()).Read
             ?? throw new InvalidOperationException($"{job} has mistakes");
-        var rates = ShopRates.ForLayout(RateModel.FromPrior(read.Operations), operation => operation.MethodIn(read.Job), read.Shop.Money?.Rate.Amount);
+        var rates = ShopRates.ForLayout(RateModel.FromPrior(read.Operations), operation => operation.MethodIn(read.Job), read.Shop.Money?.Hour);
         var layout = LayoutSearch.LayOut(LayoutRequest.For(read.Job, rates) with { Effort = LayoutEffort.Quick });
         var order = OrderOfWork.Build(read.Job, layout, read.Operations, read.Waits, read.Shop.Limits, WorkTime.FromHours(4));
         return [.. ((OrderOfWork.Made)order).Graph.Tasks.Where(task => task.Timing is TaskTiming.ByOperation).Select((task, id) => task with { Id = id })];

@@ -24,7 +24,7 @@ internal static class Sawing
             var read = ShopAndJob.Read(Path.Combine("sample-projects", shop, "jobs", job + ".yaml"), Directory.GetCurrentDirectory()).Read
                 ?? throw new InvalidOperationException($"{job} has mistakes");
             var model = RateModel.FromPrior(read.Operations);
-            var rates = ShopRates.ForLayout(model, operation => operation.MethodIn(read.Job), read.Shop.Money?.Rate.Amount);
+            var rates = ShopRates.ForLayout(model, operation => operation.MethodIn(read.Job), read.Shop.Money?.Hour);
             var request = LayoutRequest.For(read.Job, rates) with { Effort = effort };
             (string, LayoutRequest)[] ways =
             [

@@ -166,7 +166,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     private bool CostsAreTold => Preference == LayoutPreference.AsPriced
         && (Read.Shop.Money is not null || Read.Job.Boards.Any(board => board.Price is not null));
 
-    private SawingRates SawingRates => ShopRates.ForLayout(Rates.Before(Read).Model, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Rate.Amount);
+    private SawingRates SawingRates => ShopRates.ForLayout(Rates.Before(Read).Model, operation => operation.MethodIn(Read.Job), Read.Shop.Money?.Hour);
 
     /// <summary>Runs of like pieces are cut to the longest session of a year; without any, to the shortest that is used, so that no longer hours are asked for than they need.</summary>
     private WorkTime LongestSession =>

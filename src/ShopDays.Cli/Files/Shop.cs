@@ -117,11 +117,3 @@ internal sealed record Worker(string Name, ShopWeek? Week)
 /// <param name="What">What and when.</param>
 /// <param name="Who">The workers whose time it takes; none for all.</param>
 internal sealed record ShopAppointment(Appointment What, IReadOnlyList<string> Who);
-
-/// <summary>What the shop charges and costs.</summary>
-/// <param name="Rate">Money for an hour.</param>
-/// <param name="Overhead">Money for a month of rent and the like; null when it does not say.</param>
-/// <param name="BillablePerMonth">Hours of a month that somebody pays for; null when it does not say.</param>
-/// <param name="Margin">The share of the price that is profit.</param>
-/// <param name="Tax">Tax on the price.</param>
-internal sealed record ShopMoney(PricePer Rate, PricePer? Overhead, WorkTime? BillablePerMonth, Percent Margin, Percent Tax);

@@ -73,7 +73,7 @@ internal static class ShopFile
             Limits = ShopSections.Limits(shop, workers) with { Nights = shop.Inner("nights", "the climate at night", NightsReader.Read) },
             NewTimber = shop.Optional("new-timber", GuessValues.Wait) is { IsRead: true } timber ? timber.Value : null,
             Workers = workers,
-            Money = shop.Inner("money", "the money", ShopSections.Money),
+            Money = shop.Inner("money", "the money", new MoneyReader(source).Read),
             Learning = shop.Inner("learning", "the learning", ShopSections.Learning) ?? new(null),
             Methods = SharedKeys.Methods(shop, operations),
             Allowances = SharedKeys.Allowances(shop, new()),

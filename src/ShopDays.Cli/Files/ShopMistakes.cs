@@ -44,7 +44,7 @@ internal static class ShopMistakes
         Finding.At(place, $"{QuotedText.Of(typed)} is a price for something else") with { Expected = expected };
 
     public static Finding NotHoursPerMonth(Place place, string typed) =>
-        Finding.At(place, $"{QuotedText.Of(typed)} does not say hours of a month") with { Expected = "hours per month, such as 70 h per month" };
+        Finding.At(place, $"{QuotedText.Of(typed)} does not say hours of a month or a year") with { Expected = "hours per month or year, such as 70 h per month" };
 
     public static Finding MarginTakesAll(Place place, string typed) =>
         Finding.At(place, $"{QuotedText.Of(typed)} leaves nothing of the price for the work") with { Expected = "less than 100%" };

@@ -6,7 +6,7 @@ using ShopDays.Parts;
 
 namespace ShopDays.Cli.Files;
 
-/// <summary>The sections of a shop file that say what the shop has: workers, limits, clamps, money.</summary>
+/// <summary>The sections of a shop file that say what the shop has: workers, limits, clamps.</summary>
 internal static class ShopSections
 {
     private const int MostClamps = 1_000;
@@ -94,34 +94,6 @@ internal static class ShopSections
         };
     }
 
-    /// <summary>Reads <c>money</c>.</summary>
-    public static ShopMoney Money(Section money)
-    {
-        var currency = money.Reading.Currency ?? new("XXX", 2);
-        var rate = money.Required("rate", Price(PriceUnit.Hour, "a price per hour, such as 48 per hour"), "a price per hour, such as 48 per hour");
-        var overhead = money.Optional("overhead", Price(PriceUnit.Month, "a price per month, such as 350 per month"));
-        var billable = money.Optional("billable", PerMonth);
-        var margin = money.Optional("margin", (node, reading) => Values.Percentage(node, reading).Unless(reading.Findings, percent => percent.Value >= 100
-            ? ShopMistakes.MarginTakesAll(node.Place, ((YamlText)node).Value)
-            : null));
-        var tax = money.Optional("tax", Values.Percentage);
-        return new(
-            rate.Or(new(new(0, currency), PriceUnit.Hour)),
-            overhead.Value,
-            billable.IsRead ? billable.Value : null,
-            margin.Or(Percent.Zero),
-            tax.Or(Percent.Zero));
-    }
-
-    /// <summary>A price for one thing only.</summary>
-    public static ValueReader<PricePer> Price(PriceUnit unit, string expected) => (node, reading) => Price([unit], expected)(node, reading);
-
-    /// <summary>A price in the shop's currency for one of some things; silent when the currency could not be read.</summary>
-    public static ValueReader<PricePer> Price(PriceUnit[] units, string expected) => (node, reading) => reading.Currency is not { } currency
-        ? Field<PricePer>.Wrong(node.Place)
-        : Values.Of(expected, (text, _) => PricePer.Read(text, currency))(node, reading)
-            .Unless(reading.Findings, price => units.Contains(price.Unit) ? null : ShopMistakes.PriceForSomethingElse(node.Place, ((YamlText)node).Value, expected));
-
     /// <summary>A working time above zero.</summary>
     public static ValueReader<WorkTime> SomeTime(string what) => (node, reading) => Values.Time(node, reading)
         .Unless(reading.Findings, time => time > WorkTime.Zero ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, what, "more than nothing, such as 45m"));
@@ -137,14 +109,4 @@ internal static class ShopSections
 
     private static ValueReader<Mass> SomeWeight { get; } = (node, reading) => Values.Weight(node, reading)
         .Unless(reading.Findings, mass => mass > Mass.Zero ? null : ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "what one person lifts", "more than nothing, such as 23 kg"));
-
-    private static ValueReader<WorkTime> PerMonth { get; } = (node, reading) =>
-    {
-        const string Ending = "per month";
-        var text = Values.Text("hours per month, such as 70 h per month")(node, reading)
-            .Unless(reading.Findings, typed => typed.EndsWith(Ending, StringComparison.Ordinal) ? null : ShopMistakes.NotHoursPerMonth(node.Place, typed));
-        return text.IsRead
-            ? SomeTime("hours of a month")(new YamlText(node.Place, text.Value![..^Ending.Length]), reading)
-            : Field<WorkTime>.Wrong(node.Place);
-    };
 }

@@ -48,6 +48,9 @@ internal static class ValueMistakes
     public static Finding NameTooLong(Place place, int length, int longest) =>
         Finding.At(place, FormattableString.Invariant($"a name of {length} letters is too long")) with { Expected = FormattableString.Invariant($"{longest} at most") };
 
+    public static Finding TextTooLong(Place place, int length, int longest) =>
+        Finding.At(place, FormattableString.Invariant($"a text of {length:#,0} letters is too long")) with { Expected = FormattableString.Invariant($"{longest:#,0} at most") };
+
     public static Finding SaidTwiceInAList(Place place, string typed) =>
         Finding.At(place, $"{QuotedText.Of(typed)} stands here for the second time") with { Expected = "each once" };
 

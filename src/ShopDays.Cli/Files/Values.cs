@@ -10,6 +10,7 @@ namespace ShopDays.Cli.Files;
 internal static class Values
 {
     private const int LongestName = 80;
+    private const int LongestProse = 1_500;
 
     /// <summary>A text of any kind, not empty.</summary>
     public static ValueReader<string> Text(string expected) => (node, reading) =>
@@ -37,6 +38,12 @@ internal static class Values
             { Length: > LongestName } => ValueMistakes.NameTooLong(node.Place, name.Length, LongestName),
             _ => null,
         });
+
+    /// <summary>Words for people to read: letters, figures, signs and line ends, not too many for a page.</summary>
+    public static ValueReader<string> Prose(string expected) => (node, reading) =>
+        Text(expected)(node, reading)
+            .Unless(reading.Findings, text => text.Length > LongestProse ? ValueMistakes.TextTooLong(node.Place, text.Length, LongestProse) : null)
+            .Select(text => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
 
     /// <summary>A value that a reader of the library makes of a text.</summary>
     public static ValueReader<T> Of<T>(string expected, Func<string, Reading, TextResult<T>> read) => (node, reading) =>

@@ -13,6 +13,22 @@ public sealed record Money(decimal Amount, Currency Currency)
     /// <summary>The amount rounded down to the currency's minor unit.</summary>
     public Money RoundedDown() => this with { Amount = decimal.Round(Amount, Currency.MinorDigits, MidpointRounding.ToNegativeInfinity) };
 
+    /// <summary>The amount rounded up to the currency's minor unit.</summary>
+    public Money RoundedUp() => this with { Amount = decimal.Round(Amount, Currency.MinorDigits, MidpointRounding.ToPositiveInfinity) };
+
+    /// <summary>No money.</summary>
+    public static Money None(Currency currency) => new(0, currency);
+
+    /// <summary>The amount rounded to the minor unit and shared out by weights: the shares add up to it, none lost and none invented.</summary>
+    /// <param name="weights">At least one, none below zero and one above it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The amount is below zero.</exception>
+    public IReadOnlyList<Money> SharedOut(IReadOnlyList<decimal> weights) =>
+        [.. LargestRemainder.Share((long)(Rounded().Amount / Currency.MinorUnit), weights).Select(units => this with { Amount = units * Currency.MinorUnit })];
+
+    /// <summary>The sum of some amounts, none of them needed.</summary>
+    /// <exception cref="InvalidOperationException">A currency differs.</exception>
+    public static Money Sum(IEnumerable<Money> amounts, Currency currency) => amounts.Aggregate(None(currency), (sum, one) => sum + one);
+
     /// <summary>The sum.</summary>
     /// <exception cref="InvalidOperationException">The currencies differ.</exception>
     public static Money operator +(Money left, Money right) => left with { Amount = left.Amount + left.SameAs(right).Amount };

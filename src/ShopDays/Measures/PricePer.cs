@@ -11,6 +11,7 @@ public sealed record PricePer(Money Amount, PriceUnit Unit)
         ["h"] = PriceUnit.Hour,
         ["hr"] = PriceUnit.Hour,
         ["month"] = PriceUnit.Month,
+        ["year"] = PriceUnit.Year,
         ["board-foot"] = PriceUnit.BoardFoot,
         ["board foot"] = PriceUnit.BoardFoot,
         ["bd ft"] = PriceUnit.BoardFoot,
@@ -21,6 +22,11 @@ public sealed record PricePer(Money Amount, PriceUnit Unit)
         ["cubic meter"] = PriceUnit.CubicMetre,
         ["each"] = PriceUnit.Each,
         ["piece"] = PriceUnit.Each,
+        ["km"] = PriceUnit.Kilometre,
+        ["kilometre"] = PriceUnit.Kilometre,
+        ["kilometer"] = PriceUnit.Kilometre,
+        ["mile"] = PriceUnit.Mile,
+        ["mi"] = PriceUnit.Mile,
     };
 
     /// <summary>Reads a price: an amount, then <c>per</c> or a slash and the unit, or <c>each</c>.</summary>
@@ -61,7 +67,7 @@ public sealed record PricePer(Money Amount, PriceUnit Unit)
         }
 
         var cure = NearestName.To(name, Names.Keys) is { } nearest ? $"; nearest: {nearest}" : "";
-        return TextResult<PricePer>.Failed(start, $"{QuotedText.Of(name)} is not a unit of price", "per hour, month, board-foot or m3, or each, such as 25 each" + cure);
+        return TextResult<PricePer>.Failed(start, $"{QuotedText.Of(name)} is not a unit of price", "per hour, month, year, board-foot, m3, km or mile, or each, such as 25 each" + cure);
     }
 
     /// <summary>The price for people to read, the amount rounded to the minor unit.</summary>
@@ -69,9 +75,12 @@ public sealed record PricePer(Money Amount, PriceUnit Unit)
     {
         PriceUnit.Hour => $"{Amount} per hour",
         PriceUnit.Month => $"{Amount} per month",
+        PriceUnit.Year => $"{Amount} per year",
         PriceUnit.BoardFoot => $"{Amount} per board-foot",
         PriceUnit.CubicMetre => $"{Amount} per m3",
         PriceUnit.Each => $"{Amount} each",
+        PriceUnit.Kilometre => $"{Amount} per km",
+        PriceUnit.Mile => $"{Amount} per mile",
         _ => throw new System.Diagnostics.UnreachableException($"no such unit of price: {Unit}"),
     };
 }

@@ -9,6 +9,9 @@ public enum PriceUnit
     /// <summary>A month, of rent and the like.</summary>
     Month,
 
+    /// <summary>A year, of wages and the like.</summary>
+    Year,
+
     /// <summary>A board foot of timber, 144 cubic inches.</summary>
     BoardFoot,
 
@@ -17,4 +20,10 @@ public enum PriceUnit
 
     /// <summary>One board or piece.</summary>
     Each,
+
+    /// <summary>A kilometre driven.</summary>
+    Kilometre,
+
+    /// <summary>A mile driven.</summary>
+    Mile,
 }

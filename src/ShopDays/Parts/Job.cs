@@ -42,6 +42,9 @@ public sealed record Job
     /// <summary>Waits for somebody else.</summary>
     public IReadOnlyList<Decision> Decisions { get; init; } = [];
 
+    /// <summary>What of it is between the maker and the client.</summary>
+    public Commission Commission { get; init; } = new();
+
     /// <summary>The air that its timber lies in; null when the shop does not say.</summary>
     public YearAir? Air { get; init; }
 

@@ -48,6 +48,13 @@ public sealed class BrokenFilesTests
         Assert.Equal(["parts.csv:2002:1: the parts list goes on; expected at most 2,000 rows"], BrokenFiles.Read(kind, file).Select(one => one.ToString()));
     }
 
+    [Fact]
+    public void Terms_as_long_as_a_book_are_not_read()
+    {
+        var (kind, file) = GrownFiles()[2];
+        Assert.Equal(["shop.yaml:7:35: 'terms.txt' is too long for the terms of a quote; expected 50,000 bytes at most"], BrokenFiles.Read(kind, file).Select(one => one.ToString()));
+    }
+
     /// <summary>Files that would be a burden to keep.</summary>
     private static (string Kind, SourceFile File)[] GrownFiles()
     {
@@ -58,7 +65,9 @@ public sealed class BrokenFilesTests
         try
         {
             File.WriteAllText(list, "name,length,width,thickness\n" + string.Concat(Enumerable.Range(1, 2_001).Select(row => FormattableString.Invariant($"slat {row},30,2,1\n"))));
-            return [("shop", new("shop.yaml", "shop.yaml", large)), ("parts", SourceFile.Read(list, "parts.csv"))];
+            File.WriteAllText(Path.Combine(folder, "terms.txt"), new string('x', 50_001));
+            var shop = File.ReadAllText(Path.Combine(BrokenFiles.Folder, "shop", "terms-are-not-there.yaml")).Replace("terms-of-last-year.txt", "terms.txt", StringComparison.Ordinal);
+            return [("shop", new("shop.yaml", "shop.yaml", large)), ("parts", SourceFile.Read(list, "parts.csv")), ("shop", new(Path.Combine(folder, "shop.yaml"), "shop.yaml", System.Text.Encoding.UTF8.GetBytes(shop)))];
         }
         finally
         {

@@ -52,7 +52,8 @@ public sealed class ShopFileTests
         Assert.Equal((120, 20, 2200, 2, 2), (shop.Limits.HeavyPerDay.Minutes, shop.Limits.LiftAlone.Kilograms, shop.Limits.LongestPass.Millimetres, shop.Limits.Benches, shop.Limits.Workers));
         Assert.Equal((120, 45), (shop.Limits.HeavyPerDayOf("maker").Minutes, shop.Limits.HeavyPerDayOf("niece").Minutes));
         Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps!.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
-        Assert.Equal((31.50m, 220m, 60, 12.5, 20), (shop.Money!.Rate.Amount.Amount, shop.Money.Overhead!.Amount.Amount, shop.Money.BillablePerMonth!.Value.Hours, shop.Money.Margin.Value, shop.Money.Tax.Value));
+        Assert.Equal((31.50m, 2_640m, 720, 0.125m, 20), (shop.Money!.Hour.Amount, shop.Money.Terms.Rate.PerYear[1].PerYear.Amount, shop.Money.Terms.Rate.Billable!.Value.Hours, shop.Money.Terms.Margin.Share, shop.Money.Terms.Tax.Rate.Value));
+        Assert.Equal(35.17m, shop.Money.Terms.Rate.PerHour.Amount);
         Assert.Equal(3.5, shop.Limits.Floor!.Value.SquareMetres);
         Assert.Equal([2.0, 14, 6.1], new[] { 12, 7, 1 }.Select(month => Math.Round(shop.Limits.Nights!.InShop(month).Celsius, 1)));
         Assert.Equal((80, 16), (shop.Limits.Nights!.Humidity!.Value.Value, shop.Limits.Nights.WarmRoom!.Value.Celsius));

@@ -24,10 +24,10 @@ public sealed class PricePerTests
 
     [Theory]
     [InlineData("48", 2, "'48' does not say what it is for", "a price and its unit, such as 48.00 USD per hour")]
-    [InlineData("48 per huor", 7, "'huor' is not a unit of price", "per hour, month, board-foot or m3, or each, such as 25 each; nearest: hour")]
-    [InlineData("48 hour", 3, "'hour' is not a unit of price", "per hour, month, board-foot or m3, or each, such as 25 each; nearest: hour")]
+    [InlineData("48 per huor", 7, "'huor' is not a unit of price", "per hour, month, year, board-foot, m3, km or mile, or each, such as 25 each; nearest: hour")]
+    [InlineData("48 hour", 3, "'hour' is not a unit of price", "per hour, month, year, board-foot, m3, km or mile, or each, such as 25 each; nearest: hour")]
     [InlineData("48 per", 6, "'48 per' does not say what it is for", "a price and its unit, such as 48.00 USD per hour")]
-    [InlineData("48 per fortnight", 7, "'fortnight' is not a unit of price", "per hour, month, board-foot or m3, or each, such as 25 each")]
+    [InlineData("48 per fortnight", 7, "'fortnight' is not a unit of price", "per hour, month, year, board-foot, m3, km or mile, or each, such as 25 each")]
     [InlineData("48 EUR per hour", 3, "'EUR' is not the shop's currency, USD", "a price and its unit, such as 48.00 USD per hour")]
     [InlineData("9.405/bf", 0, "'9.405' is finer than USD is paid", "at most 2 decimals, as in 48.00 USD")]
     [InlineData("-9/bf", 0, "'-9/bf' is below zero", "a price and its unit, such as 48.00 USD per hour")]

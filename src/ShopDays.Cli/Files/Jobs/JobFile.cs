@@ -62,6 +62,7 @@ internal static class JobFile
             Finishes = section.Lines("finish", "a finish", assemblyReader.ReadFinish),
             Work = section.Lines("work", "a task", workReader.ReadTask),
             Decisions = section.Lines("decisions", "a decision", decisionReader.Read),
+            Commission = CommissionReader.Read(section),
             Air = section.Reading.Air,
             Home = HomeReader.Read(section) ?? MoistureRange.HeatedRoom,
             Allowances = SharedKeys.Allowances(section, shop.Allowances),

@@ -118,7 +118,7 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places, LocalDat
     private static Money? ReadPrice(Section line, Field<Size> size)
     {
         const string Expected = "a price of timber, such as 9.40 per board-foot or 45 each";
-        var price = line.Optional("price", ShopSections.Price([PriceUnit.BoardFoot, PriceUnit.CubicMetre, PriceUnit.Each], Expected)).Value;
+        var price = line.Optional("price", MoneyValues.Price([PriceUnit.BoardFoot, PriceUnit.CubicMetre, PriceUnit.Each], Expected)).Value;
         return price is null || !size.IsRead ? null : price.Unit switch
         {
             PriceUnit.BoardFoot => price.Amount * (decimal)size.Value.Volume.BoardFeet,
