@@ -25,7 +25,7 @@ internal sealed class CheckCommand(Screen screen, IClock clock) : IShopCommand
             {
                 foreach (var finding in reading.Findings)
                 {
-                    screen.Error.WriteLine(finding);
+                    screen.Located(screen.Error, finding.Place.ToString(), finding.Message);
                 }
             }
             else if (parsed.GetValue(json))

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using NodaTime;
 using ShopDays.Cli.Json;
+using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Times;
 using ShopDays.Work;
@@ -32,6 +33,11 @@ internal sealed class EstimateCommand(Screen screen, IClock clock) : IShopComman
         else
         {
             EstimatePrint.Print(asked.Screen, workings.Read.Job.Name, estimate, without, behind, faces, workings.Read.Located.Format);
+            if (MovementWords.Most(Movement.Of(workings.Read.Job, workings.Layout, workings.Read.Waits), workings.Read.Job, workings.Read.Located.Format) is { } most)
+            {
+                asked.Screen.Wrapped(most);
+            }
+
             RemarkPrint.Print(asked.Screen, made.Remarks);
         }
 

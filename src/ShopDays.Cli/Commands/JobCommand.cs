@@ -56,7 +56,7 @@ internal sealed class JobCommand
         {
             foreach (var finding in reading.Findings)
             {
-                screen.Error.WriteLine(finding);
+                screen.Located(screen.Error, finding.Place.ToString(), finding.Message);
             }
 
             screen.Error.WriteLine($"{CountWords.Of(reading.Findings.Count, "mistake")}; nothing was worked out or written");
@@ -70,7 +70,7 @@ internal sealed class JobCommand
 
         foreach (var doubt in reading.Doubts)
         {
-            screen.Error.WriteLine(doubt);
+            screen.Located(screen.Error, doubt.Place.ToString(), doubt.Message);
         }
 
         var rates = LearnedRates.Of(read.Folder, read.Shop, read.Operations, clock, parsed.GetValue(priorOnly));

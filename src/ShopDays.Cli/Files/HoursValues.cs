@@ -87,6 +87,10 @@ internal static class HoursValues
             if (date.IsRead && hours.IsRead)
             {
                 dates[date.Value] = hours.Value!;
+                foreach (var one in hours.Value!.Items)
+                {
+                    SayWhenDoubled(entry.Value.Place, date.Value, one, reading);
+                }
             }
         }
 
@@ -118,6 +122,29 @@ internal static class HoursValues
     public static Finding? Skipped(Place place, LocalDate date, DayHours hours, Reading reading) =>
         Skipped(place, date, hours.From, reading)
         ?? (hours.EndWithTheDay || Skipped(place, date, hours.To.PlusNanoseconds(-1), reading) is null ? null : Skipped(place, date, hours.To, reading));
+
+    /// <summary>Says of a time of a date that the shop's clock shows twice, for it is put back over it, which one is meant.</summary>
+    /// <param name="place">Where the time is written.</param>
+    /// <param name="time">The date and time.</param>
+    /// <param name="isEnd">Whether hours end with it: those end with the second, all else begins with the first.</param>
+    /// <param name="reading">What is known; nothing is said while the shop's zone is not.</param>
+    public static void SayWhenDoubled(Place place, LocalDateTime time, bool isEnd, Reading reading)
+    {
+        if (reading.Zone is { } zone && ClockChange.IsDoubled(time, zone))
+        {
+            reading.Findings.Doubt(ShopMistakes.TimeDoubled(place, time, isEnd));
+        }
+    }
+
+    /// <summary>The same of hours of a date: of their beginning and their end.</summary>
+    public static void SayWhenDoubled(Place place, LocalDate date, DayHours hours, Reading reading)
+    {
+        SayWhenDoubled(place, date + hours.From, isEnd: false, reading);
+        if (!hours.EndWithTheDay)
+        {
+            SayWhenDoubled(place, date + hours.To, isEnd: true, reading);
+        }
+    }
 
     private static IReadOnlyList<YamlEntry>? Entries(YamlNode node, string name, Reading reading)
     {

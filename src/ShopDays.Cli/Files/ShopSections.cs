@@ -46,6 +46,11 @@ internal static class ShopSections
             var what = line.Required("appointment", Values.Name("what comes, such as timber delivery"), "what comes, such as timber delivery");
             var on = line.Required("on", Values.Date, "its date, such as 2027-04-06");
             var at = line.Required("at", HoursValues.InADay, "its hours, such as 10:00-11:00");
+            if (on.IsRead && at.IsRead)
+            {
+                HoursValues.SayWhenDoubled(at.Place, on.Value, at.Value, line.Reading);
+            }
+
             if (on.IsRead)
             {
                 at = at.Unless(line.Findings, hours => HoursValues.Skipped(at.Place, on.Value, hours, line.Reading));

@@ -1,5 +1,6 @@
 using NodaTime;
 using NodaTime.Text;
+using ShopDays.Days;
 
 namespace ShopDays.Cli.Phrases;
 
@@ -31,8 +32,11 @@ internal static class DateWords
     /// <summary><c>6 Apr 2027</c>.</summary>
     public static string Plain(LocalDate date) => DayOfYear.Format(date);
 
-    /// <summary><c>08:30</c>.</summary>
-    public static string At(ZonedDateTime time) => Clock.Format(time.TimeOfDay);
+    /// <summary><c>08:30</c>; <c>01:10 (second time)</c> where the clock was put back and shows it again.</summary>
+    public static string At(ZonedDateTime time) => Clock.Format(time.TimeOfDay) + (ClockChange.IsSecondPass(time) ? " (second time)" : "");
+
+    /// <summary><c>08:30</c>, whichever time the clock shows it.</summary>
+    public static string ClockAt(ZonedDateTime time) => Clock.Format(time.TimeOfDay);
 
     /// <summary><c>Tue 6 Apr, 08:30</c>, with the year where it is another one.</summary>
     public static string When(ZonedDateTime time, int year) => time.Year == year ? When(time) : Of(time);

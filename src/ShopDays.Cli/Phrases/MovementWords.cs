@@ -16,6 +16,11 @@ internal static class MovementWords
         "Drawer: a front or side this wide takes the gap over it when it swells; without it, it binds in the damp season.",
     ];
 
+    /// <summary>The part that moves most, in a line; null where none is wide.</summary>
+    public static string? Most(IReadOnlyList<Movement> all, Job job, LengthFormat format) => all.MaxBy(one => one.InAll) is { } most && most.InAll > Length.Zero
+        ? $"Of the parts {most.Part.Name} will move most: {By(most.InAll, format)} in all between {job.Home.Driest} and {job.Home.Dampest}; \"shopdays check\" lists the rest."
+        : null;
+
     /// <summary>Between what moistures it was reckoned.</summary>
     public static string Range(Job job) =>
         $"Where the piece will stand its timber goes from {job.Home.Driest} at its driest to {job.Home.Dampest} at its dampest{(job.Home == MoistureRange.HeatedRoom ? ", as in a heated room" : "")}. Widths as sized; rounded up.";

@@ -20,5 +20,5 @@ internal sealed record OtherOrderRow(string Order, string Date, string Now, stri
 
     private static OtherOrderRow Of(ToldOrder order, FinishForecast behind, FinishForecast among) => order.Date is { } date
         ? new(order.Title, DateWords.Plain(date), OrderWords.ChanceOf(order.Forecast), OrderWords.ChanceOf(behind), OrderWords.ChanceOf(among))
-        : new($"{order.Title} (80 %)", "none", OrderWords.DateOf(order.Forecast.P80), OrderWords.DateOf(behind.P80), OrderWords.DateOf(among.P80));
+        : new($"{order.Title} (80\u00a0%)", "none", OrderWords.DateOf(order.Forecast.P80), OrderWords.DateOf(behind.P80), OrderWords.DateOf(among.P80));
 }

@@ -57,7 +57,7 @@ internal sealed record ToldOrder
     /// <summary>How it stands in the plan, in two sentences or three.</summary>
     public string Outlook =>
         $"{DateInWords}; {(IsBegun ? "begun" : $"begins {DateWords.Of(Start)}")}. "
-        + $"{HourWords.Of(Left)} at the bench {(IsBegun ? "are left, " : "")}on {CountWords.Of(ShopDays, "shop day")}; finished {DateWords.Of(Planned)} if all goes as expected{(DaysLate > 0 ? $", {CountWords.Of(DaysLate, "day")} late" : "")}."
+        + $"{HourWords.Of(Left)} at the bench {(IsBegun ? "are left, " : "")}on {CountWords.Of(ShopDays, "shop day")}; it ends {DateWords.Of(Planned)} if all goes as expected{(DaysLate > 0 ? $", {CountWords.Of(DaysLate, "day")} late" : "")}."
         + (Forecast.Deciding.Count == 0 ? "" : $" It hangs most on: {string.Join("; ", Forecast.Deciding.Take(3).Select(NameOf))}.")
         + (Awaited.Count == 0 ? "" : $" It waits for {string.Join("; for ", Awaited.Select(wait => AwaitedWords.InShort(wait, Today)))}.");
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Days;
@@ -24,6 +25,25 @@ internal static class UnusedWords
         var whose = shop.Workers.Count > 1 ? $" ({span.Worker})" : "";
         var dates = span.First == span.Last ? $"on {Date(span.First)}" : $"from {Date(span.First)} to {Date(span.Last)}";
         return $"{days} {span.Hours}{whose}, {dates}: {span.Appointment ?? Why(span.Reason, shop)}";
+    }
+
+    /// <summary>The hours of the week that begin or end at a time which the clock shows twice in the year from the job's start, and which of the two counts.</summary>
+    public static IReadOnlyList<string> Doubled(ShopAndJob read)
+    {
+        var zone = read.Shop.Place.Zone;
+        return
+        [
+            .. from day in Enumerable.Range(0, 365)
+               let date = read.Job.Start.PlusDays(day)
+               where read.Shop.Extra.On(date) is null && !read.Shop.Closed.Contains(date)
+               from hours in read.Shop.Week[date.DayOfWeek].Items
+               from said in (string[])
+               [
+                   .. ClockChange.IsDoubled(date + hours.From, zone) ? [$"{hours.From:HH':'mm} comes twice: they begin with the first"] : Array.Empty<string>(),
+                   .. !hours.EndWithTheDay && ClockChange.IsDoubled(date + hours.To, zone) ? [$"{hours.To:HH':'mm} comes twice: they end with the second"] : Array.Empty<string>(),
+               ]
+               select string.Create(CultureInfo.InvariantCulture, $"{date.DayOfWeek} {hours}, on {Date(date)}: the clock is put back, and {said}"),
+        ];
     }
 
     private static string Why(UnusedReason reason, Shop shop) => reason switch

@@ -33,7 +33,7 @@ internal static class CheckPrint
 
         foreach (var finding in reading.Findings)
         {
-            screen.Out.WriteLine(finding);
+            screen.Located(screen.Out, finding.Place.ToString(), finding.Message);
         }
 
         screen.Out.WriteLine(CountWords.Of(reading.Findings.Count, "mistake"));
@@ -79,6 +79,7 @@ internal static class CheckPrint
         DrynessPrint.Print(screen, read.Job, Movement.Of(read.Job, null, read.Waits), format);
         PrintNights(screen, read);
         PlanPrint.PrintUnused(screen, [.. UnusedWords.OfYear(read).Select(span => UnusedWords.Of(span, read.Shop))]);
+        PrintDoubled(screen, UnusedWords.Doubled(read));
 
         string Written(Length length, Length width, Length thickness) => $"{format.Write(length)} x {format.Write(width)} x {format.Write(thickness)}";
 
@@ -95,6 +96,22 @@ internal static class CheckPrint
             {
                 screen.Wrapped($"- {doubt}", indent: 2);
             }
+        }
+    }
+
+    /// <summary>Hours with a time that the clock shows twice; nothing when there are none.</summary>
+    private static void PrintDoubled(Screen screen, IReadOnlyList<string> hours)
+    {
+        if (hours.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        screen.Out.WriteLine("Times that come twice:");
+        foreach (var one in hours)
+        {
+            screen.Wrapped("- " + one, indent: 2);
         }
     }
 

@@ -65,6 +65,9 @@ public sealed class Screen
     /// <summary>Writes a text behind a lead; its further lines begin under the text.</summary>
     public void Hanging(string lead, string text) => Write(Out, lead, new string(' ', lead.Length), text);
 
+    /// <summary>Writes what is wrong at a place of a file in lines that fit: the place first, in one piece, however long it is.</summary>
+    public void Located(TextWriter writer, string place, string message) => Write(writer, place + ": ", "  ", message);
+
     private void Write(TextWriter writer, string lead, string indent, string text)
     {
         var line = lead;

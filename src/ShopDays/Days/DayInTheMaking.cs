@@ -34,20 +34,29 @@ internal sealed class DayInTheMaking(WorkingCalendar calendar, LocalDate date)
     {
         var stays = new List<Stay>();
         var free = EndOfTheDayBefore();
+        var known = new List<Stay>();
         foreach (var hours in open)
         {
-            if (ClockChange.RealTime(hours, date, calendar.Place.Zone) is not { } real || real.End <= free)
+            if (ClockChange.RealTime(hours, date, calendar.Place.Zone) is { } real && real.End > free)
             {
-                Drop(hours, UnusedReason.ClockSkipped, Duration.Zero);
-            }
-            else if (stays.Count > 0 && real.Start <= stays[^1].Time.End)
-            {
-                // Put back, the clock can show the next hours' beginning before these hours are over.
-                stays[^1] = new(DayHours.Between(stays[^1].Hours.From, hours.To), new Interval(stays[^1].Time.Start, real.End));
+                known.Add(new(hours, new Interval(Instant.Max(free, real.Start), real.End)));
             }
             else
             {
-                stays.Add(new(hours, new Interval(Instant.Max(free, real.Start), real.End)));
+                Drop(hours, UnusedReason.ClockSkipped, Duration.Zero);
+            }
+        }
+
+        // Put back, the clock can show the next hours' beginning before these hours are over; put forward, it moves hours that it skips into others.
+        foreach (var stay in known.OrderBy(one => one.Time.Start))
+        {
+            if (stays.Count == 0 || stay.Time.Start > stays[^1].Time.End)
+            {
+                stays.Add(stay);
+            }
+            else if (stay.Time.End > stays[^1].Time.End)
+            {
+                stays[^1] = new(DayHours.Between(stays[^1].Hours.From, stay.Hours.To), new Interval(stays[^1].Time.Start, stay.Time.End));
             }
         }
 

@@ -31,7 +31,9 @@ internal sealed class SessionsForAppointments(PlanRequest request, OpenHours hou
 
         if (CanBeDone(quiet, request))
         {
-            return NotKept(task, $"{takes}, is noisy, and these are quiet hours", Another(number) is { } loud ? $"{loud}, outside quiet hours" : "another time, outside quiet hours");
+            var less = new ShorterQuiet(request, hours, problem).For(other => LoneWork.CanBeDone(Changed.Workers(light, other.Workers)));
+            var loud = Another(number) is { } time ? $"{time}, outside quiet hours" : "another time, outside quiet hours";
+            return NotKept(task, $"{takes}, is noisy, and these are quiet hours", less is var (quieter, _) ? $"{quieter}, or {loud}" : loud);
         }
 
         var promised = new PromisedHours(request);

@@ -11,14 +11,20 @@ internal sealed class ShorterQuiet(PlanRequest request, OpenHours hours, Schedul
     /// <param name="task">The task; its cap on heavy work is not looked at.</param>
     /// <param name="minutes">How long it takes in one go.</param>
     /// <returns>The words of the shop's file, and the problem with them; null where no hours of quiet that are a little shorter are enough.</returns>
-    public (string Words, ScheduleProblem Problem)? For(CompiledTask task, int minutes)
+    public (string Words, ScheduleProblem Problem)? For(CompiledTask task, int minutes) =>
+        For(other => new LongestStretches(other).For(task with { IsHeavy = false }) >= minutes);
+
+    /// <summary>The least less of quiet with which something holds.</summary>
+    /// <param name="holds">Whether it holds in a problem with other hours.</param>
+    /// <returns>The words of the shop's file, and the problem with them; null where no hours of quiet that are a little shorter are enough.</returns>
+    public (string Words, ScheduleProblem Problem)? For(Func<ScheduleProblem, bool> holds)
     {
         (int Less, DayHours Now, DayHours Shorter)? best = null;
         foreach (var now in request.Calendars.SelectMany(calendar => calendar.Quiet.Hours).Distinct())
         {
             foreach (var endsEarlier in new[] { true, false })
             {
-                if (Least(LengthOf(now) - 1, less => Holds(With(now, Shorter(now, less, endsEarlier)))) is { } least && (best is null || least < best.Value.Less))
+                if (Least(LengthOf(now) - 1, less => holds(With(now, Shorter(now, less, endsEarlier)))) is { } least && (best is null || least < best.Value.Less))
                 {
                     best = (least, now, Shorter(now, least, endsEarlier));
                 }
@@ -26,8 +32,6 @@ internal sealed class ShorterQuiet(PlanRequest request, OpenHours hours, Schedul
         }
 
         return best is var (_, quiet, shorter) ? ($"'quiet' of \"{shorter}\" instead of \"{quiet}\"", With(quiet, shorter)) : null;
-
-        bool Holds(ScheduleProblem other) => new LongestStretches(other).For(task with { IsHeavy = false }) >= minutes;
     }
 
     private static int? Least(int most, Func<int, bool> isEnough)

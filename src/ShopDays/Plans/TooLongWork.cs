@@ -77,7 +77,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
                 UnplannableKind.QuietHours,
                 task,
                 $"what must come before it is done by {DateAt(loud)}, and from then on no session has {takes} outside quiet hours {Years}",
-                HoursFrom(loud));
+                HoursFrom(loud) + (new ShorterQuiet(request, hours, problem).For(other => LoneWork.CanBeDone(Changed.Workers(LoneFrom(loud, plan.IsHeavy), other.Workers))) is var (less, _) ? $", or {less}" : ""));
         }
 
         return !plan.IsSplittable && Start(plan with { IsSplittable = true, LeastPiece = 1 }) is { } broken

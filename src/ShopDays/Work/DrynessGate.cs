@@ -101,7 +101,7 @@ internal sealed class DrynessGate(Draft draft)
                 RemarkKind.Dryness,
                 about,
                 $"how dry is not known: {about}",
-                $"read a meter, or weigh {(unknown.Count == 1 ? "it" : "each")} twice a week apart, before anything of it is planed (work begins on {Day.Format(draft.Job.Start)}); planed wet it will warp and shrink"));
+                $"read a meter, or weigh {(unknown.Count == 1 ? "it" : "each")} twice a week apart, before anything of it is planed (the job starts on {Day.Format(draft.Job.Start)}); planed wet it will warp and shrink"));
         }
 
         var home = draft.Job.Home;

@@ -67,8 +67,8 @@ public sealed class ShopFileTests
     [Fact]
     public void How_long_new_timber_takes_is_a_range_or_its_likely_length_alone_and_may_be_left_out()
     {
-        Assert.Equal(new ShopDays.Parts.WaitGuess(Duration.FromDays(1), Duration.FromDays(3), Duration.FromDays(9)), Read(WithEveryKey + "new-timber: {low: 1d, likely: 3d, high: 9d}\n").NewTimber);
-        Assert.Equal(ShopDays.Parts.WaitGuess.About(Duration.FromDays(4)), Read(WithEveryKey + "new-timber: 4d\n").NewTimber);
+        Assert.Equal(new ShopDays.Parts.WaitGuess(Duration.FromDays(1), Duration.FromDays(3), Duration.FromDays(9)), Read(WithEveryKey + "\nnew-timber: {low: 1d, likely: 3d, high: 9d}\n").NewTimber);
+        Assert.Equal(ShopDays.Parts.WaitGuess.About(Duration.FromDays(4)), Read(WithEveryKey + "\nnew-timber: 4d\n").NewTimber);
         Assert.Null(Read(WithEveryKey).NewTimber);
     }
 

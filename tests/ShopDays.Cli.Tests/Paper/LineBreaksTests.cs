@@ -42,6 +42,17 @@ public sealed class LineBreaksTests
         }
     }
 
+    [Theory]
+    [InlineData("side table (80 %)", "(80\u00a0%)")]
+    [InlineData("as likely as not 45 min", "45\u00a0min")]
+    public void A_figure_and_its_unit_stay_on_one_line(string text, string held)
+    {
+        for (var width = TypeScale.Body.WidthOf(held) + 0.1; width < 300; width += 5)
+        {
+            Assert.Contains(LineBreaks.Of(text, TypeScale.Body, width), line => line.EndsWith(held, StringComparison.Ordinal));
+        }
+    }
+
     [Fact]
     public void Every_line_takes_as_many_words_as_fit()
     {

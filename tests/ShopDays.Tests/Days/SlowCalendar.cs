@@ -37,7 +37,8 @@ internal sealed class SlowCalendar(WorkingCalendar calendar)
 
     private static IEnumerable<Instant> FromFirstToLast(List<(Instant Instant, LocalDateTime Local)> clock, DayHours hours)
     {
-        var inside = clock.FindAll(tick => tick.Local.TimeOfDay >= hours.From && (hours.EndWithTheDay || tick.Local.TimeOfDay < hours.To));
+        var (from, to) = (Shown(clock, hours.From), Shown(clock, hours.To));
+        var inside = clock.FindAll(tick => tick.Local.TimeOfDay >= from && (hours.EndWithTheDay || tick.Local.TimeOfDay < to));
         if (inside.Count == 0)
         {
             yield break;
@@ -47,6 +48,19 @@ internal sealed class SlowCalendar(WorkingCalendar calendar)
         {
             yield return minute;
         }
+    }
+
+    // A time that the clock skips is as much later as it skips (RFC 5545, 3.3.5).
+    private static LocalTime Shown(List<(Instant Instant, LocalDateTime Local)> clock, LocalTime time)
+    {
+        if (clock.Exists(tick => tick.Local.TimeOfDay == time) || !clock.Exists(tick => tick.Local.TimeOfDay > time))
+        {
+            return time;
+        }
+
+        var next = clock.Find(tick => tick.Local.TimeOfDay > time).Local.TimeOfDay;
+        var last = clock.FindLast(tick => tick.Local.TimeOfDay < time) is { Instant: var at, Local: var local } && at != default ? local.TimeOfDay.PlusMinutes(1) : LocalTime.Midnight;
+        return time + (next - last);
     }
 
     private bool IsLight(Instant minute)

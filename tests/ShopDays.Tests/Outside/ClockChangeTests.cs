@@ -5,7 +5,7 @@ using Xunit;
 
 namespace ShopDays.Tests.Outside;
 
-[Trait("Source", "IANA time zone database, in the edition that NodaTime carries; the dates of change as the laws of the places fix them")]
+[Trait("Source", "IANA time zone database, in the edition that NodaTime carries; the dates of change as the laws of the places fix them; RFC 5545 (2009), 3.3.5: a local time that does not occur is read with the offset before the gap")]
 public sealed class ClockChangeTests
 {
     [Theory]
@@ -41,11 +41,14 @@ public sealed class ClockChangeTests
     }
 
     [Theory]
-    [InlineData("2027-03-14", "02:30-06:00", "2027-03-14T03:00:00-04", "2027-03-14T06:00:00-04")]
-    [InlineData("2027-03-14", "00:00-02:30", "2027-03-14T00:00:00-05", "2027-03-14T03:00:00-04")]
+    [InlineData("2027-03-14", "02:30-06:00", "2027-03-14T03:30:00-04", "2027-03-14T06:00:00-04")]
+    [InlineData("2027-03-14", "00:00-02:30", "2027-03-14T00:00:00-05", "2027-03-14T03:30:00-04")]
+    [InlineData("2027-03-14", "00:00-02:00", "2027-03-14T00:00:00-05", "2027-03-14T03:00:00-04")]
+    [InlineData("2027-03-14", "02:10-02:55", "2027-03-14T03:10:00-04", "2027-03-14T03:55:00-04")]
+    [InlineData("2007-03-11", "02:30-06:00", "2007-03-11T03:30:00-04", "2007-03-11T06:00:00-04")]
     [InlineData("2027-11-07", "01:30-04:00", "2027-11-07T01:30:00-04", "2027-11-07T04:00:00-05")]
     [InlineData("2027-11-07", "00:00-01:30", "2027-11-07T00:00:00-04", "2027-11-07T01:30:00-05")]
-    public void A_skipped_time_is_the_jump_and_a_doubled_time_the_outer_one(string date, string hours, string start, string end)
+    public void A_skipped_time_is_read_by_the_clock_before_the_jump_and_a_doubled_time_is_the_outer_one(string date, string hours, string start, string end)
     {
         var session = Assert.Single(Shops.Calendar(Shops.NewYork, hours).On(Shops.Date(date)).Sessions);
         Assert.Equal(start, session.Start.ToOffsetDateTime().ToString());
@@ -53,12 +56,30 @@ public sealed class ClockChangeTests
     }
 
     [Fact]
-    public void Hours_that_the_clock_skips_are_said_so()
+    public void Hours_of_which_the_clock_leaves_nothing_are_said_so()
     {
-        var day = Shops.Calendar(Shops.NewYork, "02:10-02:55", "09:00-12:00").On(Shops.Date("2027-03-14"));
+        // 02:50 is read as 03:50, which is after their end.
+        var day = Shops.Calendar(Shops.NewYork, "02:50-03:20", "09:00-12:00").On(Shops.Date("2027-03-14"));
         Assert.Equal(["09:00-12:00"], day.Stays());
         var unused = Assert.Single(day.Unused);
-        Assert.Equal((Shops.Span("02:10-02:55"), UnusedReason.ClockSkipped), (unused.Hours, unused.Reason));
+        Assert.Equal((Shops.Span("02:50-03:20"), UnusedReason.ClockSkipped), (unused.Hours, unused.Reason));
+    }
+
+    [Fact]
+    public void Skipped_hours_that_fall_on_others_are_worked_once()
+    {
+        var sessions = Shops.Calendar(Shops.NewYork, "02:00-02:10", "02:30-02:40", "03:00-03:50").On(Shops.Date("2027-03-14")).Sessions;
+        Assert.Equal("2027-03-14T03:00:00-04 to 2027-03-14T03:50:00-04", string.Join("; ", sessions.Select(session => $"{session.Start.ToOffsetDateTime()} to {session.End.ToOffsetDateTime()}")));
+    }
+
+    [Theory]
+    [InlineData("2027-11-07T05:10:00Z", false)]
+    [InlineData("2027-11-07T06:10:00Z", true)]
+    [InlineData("2027-11-07T07:10:00Z", false)]
+    public void A_clock_that_is_put_back_shows_an_hour_a_second_time(string instant, bool isSecond)
+    {
+        var time = NodaTime.Text.InstantPattern.ExtendedIso.Parse(instant).Value.InZone(Shops.NewYork.Zone);
+        Assert.Equal(isSecond, ClockChange.IsSecondPass(time));
     }
 
     [Fact]

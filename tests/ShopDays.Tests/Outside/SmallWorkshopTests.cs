@@ -82,7 +82,7 @@ public sealed class SmallWorkshopTests
     {
         var problem = SmallWorkshop.Make(seed);
         Assert.Null(new ScheduleSearch(problem, 1).Find(Schedules));
-        var (_, isImpossible) = WorkshopModel.BestFinish(problem, problem.Workers.Max(worker => worker.To[^1]), seconds: 30);
+        var (_, isImpossible) = WorkshopModel.BestFinish(problem, problem.Workers.Max(worker => worker.To[^1]), effort: 60);
         Assert.True(isImpossible);
     }
 
@@ -95,8 +95,8 @@ public sealed class SmallWorkshopTests
         Assert.True(new ScheduleGenerator(problem).Generate(order, problem.Minutes.AsSpan(), schedule));
         Assert.Empty(ScheduleCheck.Faults(problem, schedule));
 
-        // Far more than it needs: measured 0.4 s on average, 3 at most.
-        var (optimum, _) = WorkshopModel.BestFinish(problem, schedule.Finish, seconds: 30);
+        // Far more than it needs.
+        var (optimum, _) = WorkshopModel.BestFinish(problem, schedule.Finish, effort: 60);
         Assert.NotNull(optimum);
         return (schedule.Finish, optimum.Value, ScheduleBound.Of(problem).Minute);
     }

@@ -33,9 +33,9 @@ internal sealed class WorkshopModel
     /// <summary>The earliest finish that there is.</summary>
     /// <param name="problem">The shop and its work.</param>
     /// <param name="atMost">A finish that can be had, after which nothing is looked for.</param>
-    /// <param name="seconds">How long the solver may take.</param>
+    /// <param name="effort">How much the solver may do, in its own measure of work, near a second of an idle machine; a busy one only takes longer.</param>
     /// <returns>The proven optimum; none when the solver could not prove one in time. And whether it proved that there is no such schedule.</returns>
-    public static (int? Optimum, bool IsImpossible) BestFinish(ScheduleProblem problem, int atMost, double seconds)
+    public static (int? Optimum, bool IsImpossible) BestFinish(ScheduleProblem problem, int atMost, double effort)
     {
         var whole = new WorkshopModel(problem, atMost);
         var finish = whole.model.NewIntVar(0, atMost, "finish");
@@ -45,7 +45,7 @@ internal sealed class WorkshopModel
         }
 
         whole.model.Minimize(finish);
-        using var solver = new CpSolver { StringParameters = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"num_workers:2 random_seed:1 max_time_in_seconds:{seconds}") };
+        using var solver = new CpSolver { StringParameters = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"num_workers:2 random_seed:1 max_deterministic_time:{effort}") };
         var status = solver.Solve(whole.model);
         return (status == CpSolverStatus.Optimal ? (int)solver.Value(finish) : null, status == CpSolverStatus.Infeasible);
     }

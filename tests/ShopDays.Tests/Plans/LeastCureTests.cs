@@ -29,6 +29,15 @@ public sealed class LeastCureTests
     }
 
     [Fact]
+    public void A_noisy_task_that_is_fixed_within_quiet_hours_is_offered_the_least_less_of_quiet()
+    {
+        var job = new AJob().Worker("08:00-12:00", "10:00-09:15").Task("drop the trestle", 30, task => Loud(task) with { Appointed = new(new(2027, 3, 2), new(9, 50)) });
+        var cure = Assert.Single(job.Reasons()).Cure;
+        Assert.Equal("'quiet' of \"10:20-09:15\" instead of \"10:00-09:15\", or another time, such as 2027-03-03 09:15, outside quiet hours", cure);
+        Works(job, cure.Split(", or ")[0]);
+    }
+
+    [Fact]
     public void In_a_shop_without_a_week_it_is_said_which_date_must_be_longer()
     {
         static AJob Job(double minutes) => new AJob()

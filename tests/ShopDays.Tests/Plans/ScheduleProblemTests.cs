@@ -51,7 +51,8 @@ public sealed class ScheduleProblemTests
         var nights = new CompiledNights([new([0], [2.0], 60)], []);
         var problem = new ScheduleProblem([new CompiledTask { Minutes = 10, SetsAtEnd = 1 }], [], [new([new(0, 60, 0)], [])], [], nights: nights);
 
-        Assert.Same(problem.Nights, problem.Interrupted([(0, 30)]).Nights);
+        Assert.Same(problem.Nights.Settings[0], problem.Interrupted([(0, 30)]).Nights.Settings[0]);
+        Assert.Equal(problem.Nights.Settings[0].EndFrom(30), problem.Interrupted([(0, 30)]).Nights.Settings[1].EndFrom(0));
         Assert.Same(problem.Clock, problem.Interrupted([(0, 30)]).Clock);
     }
 }

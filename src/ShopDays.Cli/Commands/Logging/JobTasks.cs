@@ -66,7 +66,7 @@ internal sealed class JobTasks
 
         foreach (var finding in reading.Findings)
         {
-            screen.Error.WriteLine(finding);
+            screen.Located(screen.Error, finding.Place.ToString(), finding.Message);
         }
 
         screen.Error.WriteLine(seen.Count > 0

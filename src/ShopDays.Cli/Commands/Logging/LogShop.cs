@@ -41,7 +41,7 @@ internal sealed record LogShop(ShopFolder Folder, Shop Shop, OperationCatalogue 
     {
         foreach (var finding in findings)
         {
-            screen.Error.WriteLine(finding);
+            screen.Located(screen.Error, finding.Place.ToString(), finding.Message);
         }
 
         screen.Error.WriteLine($"{CountWords.Of(findings.Count, "mistake")}; {nothing}");

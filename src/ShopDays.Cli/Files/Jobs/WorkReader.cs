@@ -61,6 +61,11 @@ internal sealed class WorkReader(OperationCatalogue operations, JobNames names, 
             return null;
         }
 
+        if (at.IsRead)
+        {
+            HoursValues.SayWhenDoubled(at.Place, date.Value + at.Value, isEnd: false, line.Reading);
+        }
+
         at = at.Unless(line.Findings, time => HoursValues.Skipped(at.Place, date.Value, time, line.Reading));
         if (start is { } first && date.Value < first)
         {

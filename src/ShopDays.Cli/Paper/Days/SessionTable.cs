@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
+using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Plans;
 
@@ -76,7 +77,7 @@ internal static class SessionTable
         return Row.Of(
             new TickCell(),
             new TextCell(plan.Marks.Of(work.Task.Name)) { Style = remark },
-            DateWords.At(work.Start),
+            new TextCell(DateWords.ClockAt(work.Start)) { Note = ClockChange.IsSecondPass(work.Start) ? "second time" : null, NoteStyle = remark },
             new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark, NoteRunsOn = true },
             ExpectationOf(work.HandsOn, range, share, style, remark),
             new PencilCell(),

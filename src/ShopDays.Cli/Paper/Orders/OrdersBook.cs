@@ -44,7 +44,7 @@ internal static class OrdersBook
             yield break;
         }
 
-        yield return new Paragraph($"{told.Shop.Name}, {DateWords.Long(told.Today)}. All of it takes {CountWords.Of(plan.ShopDays, "shop day")} and is finished on {DateWords.Of(plan.Finish.Date)} if all goes as expected.", TypeScale.Body);
+        yield return new Paragraph($"{told.Shop.Name}, {DateWords.Long(told.Today)}. All of it takes {CountWords.Of(plan.ShopDays, "shop day")} and ends on {DateWords.Of(plan.Finish.Date)} if all goes as expected.", TypeScale.Body);
         yield return new Table(
             [
                 Column.Shared("Order"),

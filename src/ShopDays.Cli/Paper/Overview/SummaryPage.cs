@@ -70,12 +70,16 @@ internal static class SummaryPage
             .. RemarkGroups.Said(plan.Remarks).Select(Wording.Capital),
             .. plan.Layout.NotHonoured.Select(WishWords.Of),
             .. AwaitedWords.OfLate(plan.Plan.Waits),
-            .. plan.UnusedHours,
             .. (string[])(PaperNames.Remark(PaperNames.Of(plan)) is { } unprintable ? [unprintable] : []),
         ];
         if (remarks.Length > 0)
         {
             yield return new NoteBox("Before you begin", remarks, body) { Caution = true };
+        }
+
+        if (plan.UnusedHours.Count > 0)
+        {
+            yield return new NoteBox("Hours that cannot be used", [.. plan.UnusedHours], body);
         }
     }
 
