@@ -23,9 +23,11 @@ internal sealed class JobNow
     {
         (this.workings, whole) = (workings, graph);
         Record = record;
-        var heavy = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, now.InZone(workings.Read.Shop.Place.Zone).Date);
+        var today = now.InZone(workings.Read.Shop.Place.Zone).Date;
+        var heavy = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, today);
+        var heavyBefore = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, today.PlusDays(-1));
         Standing = JobStanding.Of(graph, workings.Rates.EntriesOf(workings.Read), record.Running);
-        Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy);
+        Left = RemainingWork.Of(graph, Standing, workings.Calendars, workings.Read.Job.Start, now, heavy, heavyBefore);
         Stopped = Left.Graph.Tasks.Count > 0 && StoppedNote.Of(workings.Rates.EntriesOf(workings.Read), record.Running) is [var newest, ..] ? newest : null;
         SessionsGone = Gone(workings, now);
     }

@@ -74,14 +74,20 @@ internal sealed record OrderNow
             Left = job.Left,
             Marks = new(graph.Tasks.Select(task => task.Name)),
             Spoiling = workings.SpoilingOf(graph, job.Left.Graph),
-            // What was heavy today tires nobody on the date with which a later job begins.
-            UnderWay = job.Left.UnderWay.From == now ? job.Left.UnderWay : job.Left.UnderWay with { HeavyToday = new Dictionary<string, WorkTime>() },
+            UnderWay = job.Left.UnderWay.From == now ? job.Left.UnderWay : Rested(job.Left.UnderWay, now.InZone(zone).Date, zone),
             Start = read.Job.Start,
             Date = promised ?? read.Job.Due,
             IsPromised = promised is not null,
             IsBegun = job.Standing.IsBegun,
         };
     }
+
+    /// <summary>A job that begins on a later date: what was heavy today is felt on the next day, and no longer.</summary>
+    private static UnderWay Rested(UnderWay later, LocalDate today, DateTimeZone zone) => later with
+    {
+        HeavyToday = new Dictionary<string, WorkTime>(),
+        HeavyYesterday = later.From.InZone(zone).Date == today.PlusDays(1) ? later.HeavyToday : new Dictionary<string, WorkTime>(),
+    };
 
     /// <summary>A piece like one of the shop's jobs, to be made from the beginning and without a date.</summary>
     /// <param name="title">What it is called.</param>

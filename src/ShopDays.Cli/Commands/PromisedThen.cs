@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Logbook;
 using ShopDays.Measures;
@@ -54,13 +55,16 @@ internal static class PromisedThen
         var read = workings.Read;
         var standing = JobStanding.Of(graph, promise.RestFrom is null ? [] : workings.Rates.EntriesOf(read).Where(entry => IsBefore(entry, promise, read)));
         var zone = read.Shop.Place.Zone;
-        var heavy = promise.RestFrom is null ? null : HeavyWork.By(workings.Rates.Entries.Where(entry => IsBefore(entry, promise, read)), read, graph, promise.Made.InZone(zone).Date);
-        var left = RemainingWork.Of(graph, standing, workings.Calendars, read.Job.Start, promise.RestFrom ?? zone.AtStartOfDay(read.Job.Start).ToInstant(), heavy);
+        var made = promise.Made.InZone(zone).Date;
+        var left = RemainingWork.Of(graph, standing, workings.Calendars, read.Job.Start, promise.RestFrom ?? zone.AtStartOfDay(read.Job.Start).ToInstant(), HeavyOn(made), HeavyOn(made.PlusDays(-1)));
         var draws = before.SpoilingOf(graph, left.Graph, rates.Model, rates.Spoiling).On(rates.Model.Draw(left.Graph.Tasks, Workings.Draws, workings.Seed, left.Spent));
         var likely = left.LikelyTimes(rates.Model, draws);
         var expected = promise.Tasks.ToDictionary(task => task.Name, task => task.Expected, StringComparer.Ordinal);
         double[] factors = [.. left.Graph.Tasks.Select(FactorOf)];
         return new(graph, standing, left, draws with { Minutes = [.. draws.Minutes.Select(trial => trial.Zip(factors, (minutes, factor) => minutes * factor).ToArray())] });
+
+        Dictionary<string, WorkTime>? HeavyOn(LocalDate date) =>
+            promise.RestFrom is null ? null : HeavyWork.By(workings.Rates.Entries.Where(entry => IsBefore(entry, promise, read)), read, graph, date);
 
         double FactorOf(ShopTask task)
         {

@@ -111,6 +111,9 @@ internal sealed record Worker(string Name, ShopWeek? Week)
 
     /// <summary>Heavy work that they do in one day at most; null for as much as the shop allows.</summary>
     public WorkTime? HeavyPerDay { get; init; }
+
+    /// <summary>Heavy work that they do in two days running at most; null where nothing of their own is said.</summary>
+    public WorkTime? HeavyInTwoDays { get; init; }
 }
 
 /// <summary>An appointment of a shop.</summary>

@@ -37,6 +37,9 @@ internal static class ShopMistakes
     public static Finding UnknownWorker(Place place, string typed, IReadOnlyList<string> workers) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not one of the workers") with { Expected = ValueMistakes.AnyOf(workers, "workers"), Nearest = NearestName.To(typed, workers) };
 
+    public static Finding LessThanInADay(Place place, WorkTime inTwoDays, WorkTime perDay) =>
+        Finding.At(place, $"{WorkTimeText.Write(inTwoDays)} in two days running is less than the {WorkTimeText.Write(perDay)} of 'heavy-per-day'") with { Expected = $"{WorkTimeText.Write(perDay)} or more", Cure = "leave it out for a day after a heavy one that holds six tenths of the cap" };
+
     public static Finding ClampsTwice(Place place, string reach) =>
         Finding.At(place, $"clamps of {reach} stand here for the second time") with { Expected = "one count for each reach" };
 

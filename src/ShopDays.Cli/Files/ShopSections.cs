@@ -24,11 +24,13 @@ internal static class ShopSections
             }
 
             var hours = line.Optional("hours", HoursValues.OfAWeek);
+            var heavy = line.Optional("heavy-per-day", SomeTime("heavy work in a day"));
             return new Worker(name.Or(""), hours.IsRead ? new ShopWeek(hours.Value!) : null)
             {
                 Extra = new(line.Optional("extra", HoursValues.OfDates).Or(new Dictionary<LocalDate, ShopHours>())),
                 Closed = HoursValues.Closed(line),
-                HeavyPerDay = line.Optional("heavy-per-day", SomeTime("heavy work in a day")) is { IsRead: true } heavy ? heavy.Value : null,
+                HeavyPerDay = heavy.IsRead ? heavy.Value : null,
+                HeavyInTwoDays = InTwoDays(line, heavy.IsRead ? heavy.Value : null),
             };
         });
         return workers.Count == 0 ? [new Worker("maker", null)] : workers;
@@ -73,7 +75,9 @@ internal static class ShopSections
         var usual = new ShopLimits();
         var limits = shop.Inner("limits", "the limits", inner => usual with
         {
-            HeavyPerDay = inner.Optional("heavy-per-day", SomeTime("heavy work in a day"), usual.HeavyPerDay),
+            HeavyPerDay = inner.Optional("heavy-per-day", SomeTime("heavy work in a day"), usual.HeavyPerDay) is var perDay ? perDay : default,
+            HeavyInTwoDays = InTwoDays(inner, perDay),
+            Bout = inner.Optional("bout", SomeTime("a bout of heavy work"), usual.Bout),
             LiftAlone = inner.Optional("lift-alone", SomeWeight, usual.LiftAlone),
             LongestPass = inner.Optional("longest-pass", LengthValues.AboveZero("the longest pass", LengthValues.Longest), usual.LongestPass),
         }) ?? usual;
@@ -95,9 +99,25 @@ internal static class ShopSections
             Benches = shop.Optional("benches", Values.Whole("a count of benches", 1, 20), usual.Benches),
             Floor = shop.Optional("floor", SomeFloor) is { IsRead: true } floor ? floor.Value : null,
             Workers = workers.Count,
-            HeavyOf = workers.Where(worker => worker.HeavyPerDay is not null).DistinctBy(worker => worker.Name, StringComparer.Ordinal).ToDictionary(worker => worker.Name, worker => worker.HeavyPerDay!.Value, StringComparer.Ordinal),
+            HeavyOf = TimesOf(workers, worker => worker.HeavyPerDay),
+            HeavyInTwoDaysFor = TimesOf(workers, worker => worker.HeavyInTwoDays),
         };
     }
+
+    /// <summary>Reads <c>heavy-in-two-days</c>; null where it is not written.</summary>
+    /// <param name="section">The limits, or a worker's line.</param>
+    /// <param name="perDay">The cap of a day that is written beside it, below which it makes no sense.</param>
+    private static WorkTime? InTwoDays(Section section, WorkTime? perDay)
+    {
+        var read = section.Optional("heavy-in-two-days", SomeTime("heavy work in two days running"));
+        read = read.Unless(section.Findings, time => perDay is { } day && time < day ? ShopMistakes.LessThanInADay(read.Place, time, day) : null);
+        return read.IsRead ? read.Value : null;
+    }
+
+    private static Dictionary<string, WorkTime> TimesOf(IReadOnlyList<Worker> workers, Func<Worker, WorkTime?> time) => workers
+        .Where(worker => time(worker) is not null)
+        .DistinctBy(worker => worker.Name, StringComparer.Ordinal)
+        .ToDictionary(worker => worker.Name, worker => time(worker)!.Value, StringComparer.Ordinal);
 
     /// <summary>A working time above zero.</summary>
     public static ValueReader<WorkTime> SomeTime(string what) => (node, reading) => Values.Time(node, reading)

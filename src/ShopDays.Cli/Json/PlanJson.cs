@@ -30,6 +30,15 @@ internal static class PlanJson
         BoundText = PlanWords.OfBound(answer.Plan),
         answer.Plan.ShopDays,
         answer.Plan.Changeovers,
+        HeavyInARowMinutes = JsonAnswer.Minutes(answer.Plan.HeavyInARow),
+        Visits = answer.Plan.Visits.Select(visit => new
+        {
+            Date = JsonAnswer.Date(visit.Date),
+            visit.Worker,
+            TogetherMinutes = JsonAnswer.Minutes(visit.Together),
+            AloneMinutes = JsonAnswer.Minutes(visit.Alone),
+            Tasks = visit.Tasks.Select(task => task.Name),
+        }),
         answer.Plan.Schedules,
         SchedulesToLookAt = told.Budget,
         From = told.Rest is { } rest ? JsonAnswer.Time(rest.From) : null,
@@ -104,6 +113,8 @@ internal static class PlanJson
             Start = JsonAnswer.Time(work.Start),
             End = JsonAnswer.Time(work.End),
             Minutes = JsonAnswer.Minutes(work.HandsOn),
+            work.Task.Crew,
+            Bouts = work.Bouts is { } bouts ? new { bouts.Count, Minutes = JsonAnswer.Minutes(bouts.Each), Between = bouts.Between?.Name } : null,
             Done = work.IsLastPiece,
         }),
     };

@@ -71,7 +71,7 @@ internal static class PlanWords
             ? $"the due date, {DateWords.Short(date)}, kept; "
             : $"{CountWords.Of(Period.DaysBetween(date, plan.Finish.Date), "day")} after the due date, {DateWords.Short(date)}; ";
         var stopped = plan.Schedules < budget && plan.Gap <= Duration.Zero ? ", and no more, since none can finish sooner" : "";
-        return $"Plans are compared by promises kept, then by their finish, then by shop days, then by turns from one kind of work to another. This one: {promise}finish {DateWords.When(plan.Finish)}; {CountWords.Of(plan.ShopDays, "shop day")}; {CountWords.Of(plan.Changeovers, "turn")}. {CountWords.Of(plan.Schedules, "schedule")} {(plan.Schedules == 1 ? "was" : "were")} looked at{stopped}.";
+        return $"Plans are compared by promises kept, then by their finish, then by shop days, {(plan.Visits.Count > 0 ? "then by days on which somebody is called in, " : "")}then by turns from one kind of work to another, then by heavy work in a row. This one: {promise}finish {DateWords.When(plan.Finish)}; {CountWords.Of(plan.ShopDays, "shop day")}; {(plan.Visits.Count > 0 ? $"somebody called in on {CountWords.Of(plan.Visits.Select(visit => visit.Date).Distinct().Count(), "day")}; " : "")}{CountWords.Of(plan.Changeovers, "turn")}; {(plan.HeavyInARow > WorkTime.Zero ? WorkTimeText.Write(plan.HeavyInARow) : "nothing")} of heavy work beyond a bout without lighter work between. {CountWords.Of(plan.Schedules, "schedule")} {(plan.Schedules == 1 ? "was" : "were")} looked at{stopped}.";
     }
 
     /// <summary>What stands above the sessions in which a plan slips easily.</summary>

@@ -27,6 +27,7 @@ internal static class PlanPrint
 
         PrintUnused(screen, told.UnusedHours);
         RemarkPrint.Print(screen, told.Remarks);
+        PrintVisits(screen, told.Answer.Plan.Visits);
         PrintDays(screen, told);
         PrintWaits(screen, told.Answer.Plan);
         PrintCautions(screen, told.Cautions);
@@ -154,6 +155,21 @@ internal static class PlanPrint
         }
     }
 
+    private static void PrintVisits(Screen screen, IReadOnlyList<HelperVisit> visits)
+    {
+        if (visits.Count == 0)
+        {
+            return;
+        }
+
+        screen.Out.WriteLine();
+        screen.Out.WriteLine(VisitWords.Title);
+        foreach (var line in VisitWords.Lines(visits))
+        {
+            screen.Wrapped("- " + line, indent: 2);
+        }
+    }
+
     private static void PrintDays(Screen screen, ToldPlan told)
     {
         var stopped = told.Rest?.Stopped;
@@ -173,7 +189,7 @@ internal static class PlanPrint
                 foreach (var work in session.Work)
                 {
                     var goesOn = work.IsLastPiece ? "" : work.IsFirstPiece ? " (begin)" : " (go on)";
-                    screen.Hanging(FormattableString.Invariant($"    {DateWords.At(work.Start)} {work.HandsOn.Minutes,4:0} min  {told.Marks.Of(work.Task.Name),-4} "), work.Task.Name + goesOn);
+                    screen.Hanging(FormattableString.Invariant($"    {DateWords.At(work.Start)} {work.HandsOn.Minutes,4:0} min  {told.Marks.Of(work.Task.Name),-4} "), work.Task.Name + goesOn + (work.Bouts is { } bouts ? ", " + BoutWords.Of(bouts) : ""));
                 }
             }
         }

@@ -14,8 +14,24 @@ public sealed record ShopLimits
     /// <summary>Heavy work in one day of somebody.</summary>
     public WorkTime HeavyPerDayOf(string worker) => HeavyOf.TryGetValue(worker, out var own) ? own : HeavyPerDay;
 
+    /// <summary>
+    /// Heavy work in a day and the next together, not less than in one day; null where it follows from that: a day after
+    /// a full heavy one then holds six tenths of the cap (common practice, no source).
+    /// </summary>
+    public WorkTime? HeavyInTwoDays { get; init; }
+
+    /// <summary>Heavy work in two days running of those whose measure is another, by their names.</summary>
+    public IReadOnlyDictionary<string, WorkTime> HeavyInTwoDaysFor { get; init; } = new Dictionary<string, WorkTime>();
+
+    /// <summary>Heavy work in two days running of somebody; null where it follows from what they do in one, as it does for those with a cap of a day of their own.</summary>
+    public WorkTime? HeavyInTwoDaysOf(string worker) =>
+        HeavyInTwoDaysFor.TryGetValue(worker, out var own) ? own : HeavyOf.ContainsKey(worker) ? null : HeavyInTwoDays;
+
     /// <summary>Heavy work in one day of whoever does the most.</summary>
     public WorkTime MostHeavyPerDay => HeavyOf.Values.Concat(HeavyOf.Count < Workers ? [HeavyPerDay] : []).Max();
+
+    /// <summary>How long heavy work goes on before a rest or lighter work: 25 min, 20 to 30 being usual (common practice, no source).</summary>
+    public WorkTime Bout { get; init; } = WorkTime.FromMinutes(25);
 
     /// <summary>
     /// What one person lifts alone: 23 kg, the load constant of the revised lifting equation under ideal conditions

@@ -10,6 +10,7 @@ internal sealed class FoundPlan
 {
     private readonly PlanRequest request;
     private readonly FoundOrder found;
+    private readonly ScheduleProblem problem;
     private readonly Schedule schedule;
 
     private FoundPlan(PlanRequest request, FoundOrder found)
@@ -17,19 +18,24 @@ internal sealed class FoundPlan
         (this.request, this.found) = (request, found);
         schedule = new(found.Problem.Tasks.Length, found.Problem.Orders.Length);
         new ScheduleGenerator(found.Problem).Generate(found.Blocks!, found.Problem.Minutes.AsSpan(), schedule);
+        problem = found.Problem;
+        if (schedule.CallDays > 0 && FewerVisits.Of(problem, found.Blocks!, schedule) is var fewer && fewer.Problem != problem && KeepsChances(fewer.Problem, fewer.Plan))
+        {
+            (problem, schedule) = fewer;
+        }
     }
 
     /// <summary>The plan with its bound, which takes a while to find.</summary>
-    public Plan Plan => new PlanWriter(request, found.Hours, found.Problem).Write(schedule, found.Tried);
+    public Plan Plan => new PlanWriter(request, found.Hours, problem).Write(schedule, found.Tried, found.Problem);
 
     /// <summary>The sessions of the plan.</summary>
-    public IReadOnlyList<PlannedSession> Sessions => new PlanWriter(request, found.Hours, found.Problem).SessionsOf(schedule);
+    public IReadOnlyList<PlannedSession> Sessions => new PlanWriter(request, found.Hours, problem).SessionsOf(schedule);
 
     /// <summary>The end of the last task and of all waits at the end.</summary>
     public ZonedDateTime Finish => found.Hours.At(schedule.Finish);
 
     /// <summary>What may become of each order.</summary>
-    public IReadOnlyList<FinishForecast> Forecasts => ForecastTrials.Run(request, found.Hours, found.Problem, found.Blocks!, schedule);
+    public IReadOnlyList<FinishForecast> Forecasts => ForecastTrials.Run(request, found.Hours, problem, found.Blocks!, schedule);
 
     /// <summary>Looks for one.</summary>
     /// <param name="request">What is asked for.</param>
@@ -71,10 +77,17 @@ internal sealed class FoundPlan
         ? SpoilingForecast.Of(forecast, spoiling, draws, ForecastWith)
         : null;
 
+    /// <summary>A helper who is not called in cannot help where work takes longer: no order may be promised later for it.</summary>
+    private bool KeepsChances(ScheduleProblem fewer, Schedule plan) => ForecastTrials.Run(request, found.Hours, fewer, found.Blocks!, plan)
+        .Zip(Forecasts)
+        .All(one => IsNoLater(one.First.P50, one.Second.P50) && IsNoLater(one.First.P80, one.Second.P80));
+
+    private static bool IsNoLater(ZonedDateTime? one, ZonedDateTime? other) => other is not { } then || one?.Date <= then.Date;
+
     private FinishForecast ForecastWith(TimeDraws draws)
     {
         var drawn = request with { Orders = [request.Orders[0] with { Draws = draws }, .. request.Orders.Skip(1)] };
         drawn.Check();
-        return ForecastTrials.Run(drawn, found.Hours, found.Problem, found.Blocks!, schedule)[0];
+        return ForecastTrials.Run(drawn, found.Hours, problem, found.Blocks!, schedule)[0];
     }
 }

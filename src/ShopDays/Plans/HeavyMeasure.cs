@@ -19,9 +19,13 @@ internal sealed class HeavyMeasure(PlanRequest request, HeavyCaps caps)
     }
 
     /// <summary>What the caps that are lower than some minutes would have to be.</summary>
-    public string Raised(int minutes) => Raised(minutes, Lower(minutes, [.. Enumerable.Range(0, request.Calendars.Count)]));
+    public string Raised(int minutes) => Raised(minutes, [.. Enumerable.Range(0, request.Calendars.Count).Where(worker => caps.Of(worker) < minutes || caps.IsTwoDaysBelow(worker, minutes)).DistinctBy(PlaceOf)]);
 
-    private string Raised(int minutes, int[] workers) => $"{Words(minutes)} as {string.Join(" and as ", workers.Select(PlaceOf))}";
+    private string Raised(int minutes, int[] workers)
+    {
+        var twoDays = workers.Where(worker => caps.IsTwoDaysBelow(worker, minutes)).Select(TwoDaysOf).Distinct();
+        return $"{Words(minutes)} as {string.Join(" and as ", workers.Select(PlaceOf).Concat(twoDays))}";
+    }
 
     /// <summary>Workers with a lower cap, one of those who have the shop's.</summary>
     private int[] Lower(int minutes, int[] team) => [.. team.Where(worker => caps.Of(worker) < minutes).DistinctBy(PlaceOf)];
@@ -29,6 +33,10 @@ internal sealed class HeavyMeasure(PlanRequest request, HeavyCaps caps)
     private string PlaceOf(int worker) => request.Calendars[worker].Worker is var name && request.Limits.HeavyOf.ContainsKey(name)
         ? $"'heavy-per-day' of {name} under 'workers'"
         : "'heavy-per-day' under 'limits'";
+
+    private string TwoDaysOf(int worker) => request.Calendars[worker].Worker is var name && request.Limits.HeavyInTwoDaysFor.ContainsKey(name)
+        ? $"'heavy-in-two-days' of {name} under 'workers'"
+        : "'heavy-in-two-days' under 'limits'";
 
     private static string Words(int minutes) => WorkTimeText.Write(WorkTime.FromMinutes(minutes));
 }

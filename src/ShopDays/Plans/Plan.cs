@@ -29,6 +29,12 @@ public sealed record Plan
     /// <summary>Days on which somebody works.</summary>
     public required int ShopDays { get; init; }
 
+    /// <summary>The days on which somebody beside the first worker is needed, in order; none where one works alone.</summary>
+    public IReadOnlyList<HelperVisit> Visits { get; init; } = [];
+
+    /// <summary>Heavy work that goes on beyond a bout without a rest or anything lighter, all added up.</summary>
+    public WorkTime HeavyInARow { get; init; }
+
     /// <summary>Turns from one operation or method to another within sessions.</summary>
     public required int Changeovers { get; init; }
 
@@ -73,6 +79,9 @@ public sealed record PlannedWork
 
     /// <summary>What is to be said of honing in it; empty for nothing.</summary>
     public string Honing { get; init; } = "";
+
+    /// <summary>The bouts in which heavy work is taken; null for other work, and for what is done in one.</summary>
+    public WorkBouts? Bouts { get; init; }
 
     /// <summary>Whether the task begins with it.</summary>
     public required bool IsFirstPiece { get; init; }

@@ -12,12 +12,18 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
     private readonly WorkInHand work = new(request.Orders);
 
     /// <summary>Writes the plan.</summary>
-    public Plan Write(Schedule schedule, int tried)
+    /// <param name="schedule">The schedule.</param>
+    /// <param name="tried">How many were looked at.</param>
+    /// <param name="whole">The problem with all hours that there are, for what no plan could better.</param>
+    public Plan Write(Schedule schedule, int tried, ScheduleProblem whole)
     {
-        var bound = BoundProof.Of(request, hours, problem, work);
+        var bound = BoundProof.Of(request, hours, whole, work);
+        var sessions = SessionsOf(schedule);
         return new()
         {
-            Sessions = SessionsOf(schedule),
+            Sessions = sessions,
+            Visits = HelperVisit.In(sessions, request.Calendars[0].Worker),
+            HeavyInARow = WorkTime.FromMinutes(new UnbrokenHeavy(problem, Math.Max(1, (int)request.Limits.Bout.Minutes)).In(schedule)),
             Waits = [.. Waits(schedule).OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())],
             Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
@@ -63,9 +69,41 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Changeover = index > 0 && problem.Tasks[pieces[index - 1].Task].SetupKey != problem.Tasks[piece.Task].SetupKey
                 ? WorkTime.FromMinutes(problem.Changeover)
                 : WorkTime.Zero,
+            Bouts = problem.Tasks[piece.Task].IsHeavy ? WorkBouts.Of(WorkTime.FromMinutes(piece.To - piece.From), request.Limits.Bout, () => BetweenBouts(piece, pieces)) : null,
             IsFirstPiece = piece.From == first[piece.Task],
             IsLastPiece = piece.To == last[piece.Task],
         });
+    }
+
+    /// <summary>Light work nearest to a piece of heavy work, in its session and of its worker, that may be broken off and neither waits for it nor is waited for.</summary>
+    private ShopTask? BetweenBouts(WorkPiece heavy, WorkPiece[] session)
+    {
+        var bound = Chained(heavy.Task);
+        return session
+            .Where(piece => work.Tasks[piece.Task].Task is { WorkClass: WorkClass.Light, Crew: 1, IsSplittable: true } && !bound.Contains(piece.Task))
+            .OrderBy(piece => piece.From < heavy.From ? heavy.From - piece.To : piece.From - heavy.To)
+            .Select(piece => work.Tasks[piece.Task].Task)
+            .FirstOrDefault();
+    }
+
+    /// <summary>All that must come before a task, and all that must come after it.</summary>
+    private HashSet<int> Chained(int task)
+    {
+        var found = new HashSet<int> { task };
+        Follow(task, after: false);
+        Follow(task, after: true);
+        return found;
+
+        void Follow(int from, bool after)
+        {
+            foreach (var one in after ? problem.After(from) : problem.Before(from))
+            {
+                if (found.Add(after ? one.After : one.Before))
+                {
+                    Follow(after ? one.After : one.Before, after);
+                }
+            }
+        }
     }
 
     private IEnumerable<PlannedWait> Waits(Schedule schedule) => work.Each((order, place) => WaitsOf(order, place, schedule)).Concat(ForWarmth(schedule));

@@ -77,7 +77,7 @@ internal sealed class PlansOtherwise
         var from = plan is null ? underWay.From : StandsAt(plan, last);
         var onTime = plan is null ? underWay : WaitsOnTime(plan);
         var late = onTime == underWay ? now : DateOf(PlanOf(onTime));
-        Add(from == onTime.From || late is null ? late : DateOf(PlanOf(onTime with { From = from, HeavyToday = HeavyOn(plan!, from) })));
+        Add(from == onTime.From || late is null ? late : DateOf(PlanOf(onTime with { From = from, HeavyToday = HeavyOn(plan!, from, 0), HeavyYesterday = HeavyOn(plan!, from, 1) })));
         Add(late);
         Add(now);
         return dates;
@@ -177,16 +177,21 @@ internal sealed class PlansOtherwise
         Duration Late(ShopTask after) => late.GetValueOrDefault(after.Name, Duration.Zero);
     }
 
-    private Dictionary<string, WorkTime> HeavyOn(FoundPlan plan, Instant from)
+    /// <summary>Heavy work by worker, as a plan has it before a moment, of its date or some days before that; as it was where work is logged.</summary>
+    private Dictionary<string, WorkTime> HeavyOn(FoundPlan plan, Instant from, int daysBefore)
     {
         var underWay = ahead.Orders[0].UnderWay!;
         var date = from.InZone(ahead.Zone).Date;
-        return date == underWay.From.InZone(ahead.Zone).Date
-            ? new(underWay.HeavyToday, StringComparer.Ordinal)
-            : plan.Sessions
-                .SelectMany(session => session.Work)
-                .Where(work => work.Task.WorkClass == WorkClass.Heavy && work.Start.Date == date && work.End.ToInstant() <= from)
-                .GroupBy(work => work.Worker, StringComparer.Ordinal)
-                .ToDictionary(group => group.Key, group => group.Aggregate(WorkTime.Zero, (sum, work) => sum + work.HandsOn), StringComparer.Ordinal);
+        if (date == underWay.From.InZone(ahead.Zone).Date)
+        {
+            return new(daysBefore == 0 ? underWay.HeavyToday : underWay.HeavyYesterday, StringComparer.Ordinal);
+        }
+
+        date = date.PlusDays(-daysBefore);
+        return plan.Sessions
+            .SelectMany(session => session.Work)
+            .Where(work => work.Task.WorkClass == WorkClass.Heavy && work.Start.Date == date && work.End.ToInstant() <= from)
+            .GroupBy(work => work.Worker, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => group.Aggregate(WorkTime.Zero, (sum, work) => sum + work.HandsOn), StringComparer.Ordinal);
     }
 }

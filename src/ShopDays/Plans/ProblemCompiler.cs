@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
@@ -35,12 +36,18 @@ internal static class ProblemCompiler
             .Concat(work.AroundAwaited.Select(one => new CompiledPrecedence(one.Before, one.After)))
             .ToList();
         var tasks = work.Tasks.Select((one, number) => one.Awaited is { } awaited ? WaitOf(new(request.Orders[one.Order], awaited, hours), one.Order) : TaskOf(one, number)).ToList();
-        return new(
-            tasks,
+        var problem = Of(tasks);
+        var longest = new LongestStretches(problem);
+
+        // A shop of short sessions would not get done what must not be broken off near its end.
+        return Of([.. tasks.Select((task, number) => task with { EndsInAPiece = task.IsSplittable && (2 * task.LeastPiece) - 1 <= longest.Of(number) })]);
+
+        ScheduleProblem Of(IReadOnlyList<CompiledTask> all) => new(
+            all,
             precedences,
             hours.Calendars,
             [request.Limits.Benches, .. clamps.Counts, .. floor],
-            new([.. request.Calendars.Select(calendar => Math.Max(1, (int)Math.Floor(request.Limits.HeavyPerDayOf(calendar.Worker).Minutes)))]),
+            CapsOf(request),
             (int)Math.Ceiling(request.Changeover.Minutes),
             StandingOf(request, hours, clamps),
             [.. request.Orders.Select(order => OrderOf(order, hours))],
@@ -68,6 +75,15 @@ internal static class ProblemCompiler
             Place = benchMatters && IsAtBench(one.Task) && !after[number].Any(wait => wait.HoldsBench) ? Bench : -1,
             Holds = [.. HoldsOf(one.Task, [.. after[number]], clamps, floor.Length > 0, nights)],
         };
+    }
+
+    /// <summary>The caps on heavy work, by worker.</summary>
+    public static HeavyCaps CapsOf(PlanRequest request)
+    {
+        List<int> perDay = [.. request.Calendars.Select(calendar => Whole(request.Limits.HeavyPerDayOf(calendar.Worker)))];
+        return new(perDay, [.. request.Calendars.Select((calendar, worker) => request.Limits.HeavyInTwoDaysOf(calendar.Worker) is { } two ? Math.Max(perDay[worker], Whole(two)) : (int?)null)]);
+
+        static int Whole(WorkTime time) => Math.Max(1, (int)Math.Floor(time.Minutes));
     }
 
     /// <summary>What is awaited goes on by itself, whoever works at what.</summary>
@@ -124,8 +140,12 @@ internal static class ProblemCompiler
                     .Select(one => (OnFloor(one.By, clamps), hours.MinuteUpTo(one.FloorUntil!.Value))),
             ],
             WetUntil = held.Select(one => one.WetUntil).OfType<Instant>().Select(hours.MinuteUpTo).Append(0).Max(),
-            HeavyDone = underWay.Count == 0 ? [] : [.. request.Calendars.Select(calendar => underWay.Max(one => (int)Math.Ceiling(one.HeavyToday.GetValueOrDefault(calendar.Worker).Minutes)))],
+            HeavyDone = HeavyIn(one => one.HeavyToday),
+            HeavyDoneBefore = HeavyIn(one => one.HeavyYesterday),
         };
+
+        ImmutableArray<int> HeavyIn(Func<UnderWay, IReadOnlyDictionary<string, WorkTime>> done) =>
+            underWay.Count == 0 ? [] : [.. request.Calendars.Select(calendar => underWay.Max(one => (int)Math.Ceiling(done(one).GetValueOrDefault(calendar.Worker).Minutes)))];
     }
 
     private static Hold OnClamps(ClampsHeld held, ClampRow clamps, (int Minutes, int Sets) after = default) =>

@@ -75,8 +75,9 @@ public sealed record RemainingWork
     /// <param name="start">The date on which the job begins; before anything is done nothing is planned before it.</param>
     /// <param name="now">The moment.</param>
     /// <param name="heavyToday">Heavy work that each worker has done today.</param>
+    /// <param name="heavyYesterday">Heavy work that each worker did the day before.</param>
     /// <exception cref="ArgumentException">The standing is another job's.</exception>
-    public static RemainingWork Of(TaskGraph whole, JobStanding standing, IReadOnlyList<WorkingCalendar> calendars, LocalDate start, Instant now, IReadOnlyDictionary<string, WorkTime>? heavyToday = null)
+    public static RemainingWork Of(TaskGraph whole, JobStanding standing, IReadOnlyList<WorkingCalendar> calendars, LocalDate start, Instant now, IReadOnlyDictionary<string, WorkTime>? heavyToday = null, IReadOnlyDictionary<string, WorkTime>? heavyYesterday = null)
     {
         if (standing.Tasks.Count != whole.Tasks.Count)
         {
@@ -97,7 +98,15 @@ public sealed record RemainingWork
             Whole = whole,
             Ids = [.. open.Select(one => one.Task.Id)],
             Spent = [.. open.Select(one => one.QuantityDone is null ? one.Spent : WorkTime.Zero)],
-            UnderWay = new() { From = from, Known = now, Waits = waits.Running(places), Held = waits.Held(), HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>() },
+            UnderWay = new()
+            {
+                From = from,
+                Known = now,
+                Waits = waits.Running(places),
+                Held = waits.Held(),
+                HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>(),
+                HeavyYesterday = heavyYesterday ?? new Dictionary<string, WorkTime>(),
+            },
             PassedOver = Logbook.PassedOver.In(whole, standing),
         };
     }

@@ -114,12 +114,17 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
         }
 
         var least = Least(problem.HeavyPerDay.Least, Day, cap => IsDone(Changed.HeavyPerDay(problem, cap)));
-        string[] caps = [.. problem.HeavyPerDay.Different.Select(cap => Words(cap))];
+        var caps = string.Join(" and ", problem.HeavyPerDay.Different.Select(cap => Words(cap))) + " of heavy work a day";
+        if (IsDone(Changed.HeavyPerDay(problem, problem.HeavyPerDay.WithoutTwoDays())))
+        {
+            caps += " and " + string.Join(" and ", problem.HeavyPerDay.DifferentInTwoDays.Select(cap => Words(cap))) + " in two days running";
+        }
+
         var minutes = problem.Tasks.Where(task => task.IsHeavy).Sum(task => (long)task.Minutes * task.Crew);
         return new(
             UnplannableKind.TooLong,
             null,
-            $"at {string.Join(" and ", caps)} of heavy work a day its {Words(minutes)} are not done {Years}",
+            $"at {caps} its {Words(minutes)} are not done {Years}",
             new HeavyMeasure(request, problem.HeavyPerDay).Raised(least));
     }
 

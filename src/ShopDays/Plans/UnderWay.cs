@@ -22,6 +22,9 @@ public sealed record UnderWay
 
     /// <summary>Heavy work that each worker, by name, has done already on the date from which is planned.</summary>
     public IReadOnlyDictionary<string, WorkTime> HeavyToday { get; init; } = new Dictionary<string, WorkTime>();
+
+    /// <summary>Heavy work that each worker, by name, did on the date before that.</summary>
+    public IReadOnlyDictionary<string, WorkTime> HeavyYesterday { get; init; } = new Dictionary<string, WorkTime>();
 }
 
 /// <summary>A wait that began with the end of work that is done.</summary>

@@ -129,13 +129,15 @@ internal static class GlueUps
         }, "inside faces cannot be reached once it is together");
     }
 
+    /// <summary>What is too heavy for one is too heavy to be turned and squared by one while its glue is open; what has too many joints for one may be closed in time by two.</summary>
     private static int HandsFor(Draft draft, GlueUp glueUp, TaskSketch sketch, int joints, Adhesive adhesive)
     {
         var each = SpreadingEach(draft, sketch);
         var allowed = Allowed(adhesive);
+        var forItsWeight = draft.Limits.Workers >= 2 && draft.Limits.IsForTwo(sketch.Lift) ? 2 : 1;
         if (each * joints <= allowed)
         {
-            return 1;
+            return forItsWeight;
         }
 
         // Two pairs of hands close two joints while one closes one.
@@ -146,7 +148,7 @@ internal static class GlueUps
 
         var said = FormattableString.Invariant($"{glueUp.Name} closes {joints} joints, about {(each * joints).Minutes:0} min of spreading and clamping, and {adhesive.Name} allows {allowed.Minutes:0.#} min");
         draft.Remarks.Add(new Remark(RemarkKind.OpenTime, glueUp.Name, said, GlueUpCure.For(draft.Waits, joints, each, allowed)));
-        return 1;
+        return forItsWeight;
     }
 
     private static WorkTime SpreadingEach(Draft draft, TaskSketch sketch)

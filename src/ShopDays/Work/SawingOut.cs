@@ -25,6 +25,13 @@ internal static class SawingOut
             var done = new List<(Cut Cut, int Id)>();
             var last = chalked;
             var reason = "all parts are chosen and chalked out before the first cut: matching, grain and flaws";
+            if (Lifted(draft, board) is { } lifted)
+            {
+                draft.Before(last, lifted, "all parts are chalked out, with all the boards in sight, before one is lifted to the saw");
+                last = [lifted];
+                reason = "the board is on the trestles before it is sawn";
+            }
+
             foreach (var group in CutGroups.Of(board))
             {
                 var id = draft.Add(WithMoves(draft, board.Board, group, Sketch(draft, board.Board, group)));
@@ -50,6 +57,23 @@ internal static class SawingOut
             }
         }
     }
+
+    /// <summary>
+    /// Where there are two, a board that is more than one lifts goes onto the trestles as work of a few minutes for two: so
+    /// all such lifts can be gathered where the second is there, and the saw itself stays work for one.
+    /// </summary>
+    private static int? Lifted(Draft draft, BoardLayout board) => board.IsSawn || board.Cuts.Count == 0 || draft.Limits.Workers < 2 || !draft.Limits.IsForTwo(board.Board.Weight)
+        ? null
+        : draft.Add(new TaskSketch
+        {
+            Stage = Stage.Sawing,
+            Operation = "lift a board onto the trestles",
+            Name = $"lift {board.Board.Name} onto the trestles",
+            Quantity = 1,
+            Board = board.Board.Name,
+            Lift = board.Board.Weight,
+            Note = "or onto bearers of their height beside them, from which one slides it over",
+        });
 
     private static TaskSketch Sketch(Draft draft, Board board, IReadOnlyList<Cut> cuts)
     {

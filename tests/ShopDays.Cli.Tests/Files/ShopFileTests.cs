@@ -22,12 +22,12 @@ public sealed class ShopFileTests
         quiet: ["21:00-08:00"]
         overhead: {open-up: 12m, sweep-up: 18m}
         least-session: 1h
-        limits: {heavy-per-day: 2h, lift-alone: 20 kg, longest-pass: 2.2 m}
+        limits: {heavy-per-day: 2h, heavy-in-two-days: 3h, bout: 20m, lift-alone: 20 kg, longest-pass: 2.2 m}
         clamps: [{reach: 300, count: 6}, {reach: 1.2 m, count: 4}]
         benches: 2
         floor: 3.5 m2
         nights: {temperature: 43 F, months: {december: 2 C, july: 14 C}, humidity: 80%, warm-room: 16 C}
-        workers: [{name: maker, closed: 2027-06-07}, {name: niece, hours: {saturday: ["09:00-12:00"]}, extra: {2027-06-01: ["14:00-15:30"], 2027-06-03: "10:00-12:00"}, closed: 2027-06-12, heavy-per-day: 45m}]
+        workers: [{name: maker, closed: 2027-06-07}, {name: niece, hours: {saturday: ["09:00-12:00"]}, extra: {2027-06-01: ["14:00-15:30"], 2027-06-03: "10:00-12:00"}, closed: 2027-06-12, heavy-per-day: 45m, heavy-in-two-days: 1h}]
         appointments:
           - {appointment: timber delivery, on: 2027-06-05, at: "10:00-11:00", who: Maker}
           - {appointment: meter reading, on: 2027-06-05, at: "14:00-14:30"}
@@ -51,6 +51,7 @@ public sealed class ShopFileTests
         Assert.Equal((12, 18, 60), (shop.Overhead.OpenUp.Minutes, shop.Overhead.SweepUp.Minutes, shop.LeastSession.Minutes));
         Assert.Equal((120, 20, 2200, 2, 2), (shop.Limits.HeavyPerDay.Minutes, shop.Limits.LiftAlone.Kilograms, shop.Limits.LongestPass.Millimetres, shop.Limits.Benches, shop.Limits.Workers));
         Assert.Equal((120, 45), (shop.Limits.HeavyPerDayOf("maker").Minutes, shop.Limits.HeavyPerDayOf("niece").Minutes));
+        Assert.Equal((180, 60, 20), (shop.Limits.HeavyInTwoDaysOf("maker")?.Minutes, shop.Limits.HeavyInTwoDaysOf("niece")?.Minutes, shop.Limits.Bout.Minutes));
         Assert.Equal([(300, 6), (1200, 4)], shop.Limits.Clamps!.Select(clamps => (clamps.Reach.Millimetres, clamps.Count)));
         Assert.Equal((31.50m, 2_640m, 720, 0.125m, 20), (shop.Money!.Hour.Amount, shop.Money.Terms.Rate.PerYear[1].PerYear.Amount, shop.Money.Terms.Rate.Billable!.Value.Hours, shop.Money.Terms.Margin.Share, shop.Money.Terms.Tax.Rate.Value));
         Assert.Equal(35.17m, shop.Money.Terms.Rate.PerHour.Amount);

@@ -79,6 +79,10 @@ internal sealed class PieceOfWork
 
                 // Whatever is not the last stretch is worth beginning.
                 model.Add(before.Length >= plan.LeastPiece).OnlyEnforceIf(piece.IsThere);
+                if (plan.EndsInAPiece)
+                {
+                    model.Add(piece.Length >= plan.LeastPiece).OnlyEnforceIf(piece.IsThere);
+                }
             }
         }
 

@@ -4,7 +4,8 @@ namespace ShopDays.Tests.Outside;
 
 /// <summary>
 /// Small seeded shops for an exact solver: 6 to 14 tasks, one or two workers with sessions on a dozen days and more, waits,
-/// work of one stretch and of several, heavy and noisy work, clamps, a bench, coats and dust, changes of set-up.
+/// work of one stretch and of several, heavy and noisy work, clamps, a bench, coats and dust, changes of set-up. In a third
+/// of them the day after a heavy one holds less, in another third nothing is broken off with too little left.
 /// </summary>
 internal static class SmallWorkshop
 {
@@ -23,6 +24,7 @@ internal static class SmallWorkshop
         for (var task = 0; task < tasks.Length; task++)
         {
             tasks[task] = MakeTask(chance, workers);
+            tasks[task] = tasks[task] with { EndsInAPiece = tasks[task].IsSplittable && seed % 3 == 2 };
         }
 
         return new(
@@ -30,7 +32,7 @@ internal static class SmallWorkshop
             MakeOrder(chance, tasks),
             [.. Enumerable.Range(0, workers).Select(worker => MakeHours(chance, worker))],
             Capacities,
-            heavyPerDay: chance.Next(2) == 0 ? 60 : 90,
+            heavyPerDay: new HeavyCaps([chance.Next(2) == 0 ? 60 : 90], seed % 3 == 1 ? [null] : null),
             changeover: chance.Next(3) == 0 ? 0 : 5);
     }
 

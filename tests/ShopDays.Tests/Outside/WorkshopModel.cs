@@ -125,9 +125,10 @@ internal sealed class WorkshopModel
                 }
             }
 
-            foreach (var day in byDay.Values)
+            foreach (var (day, done) in byDay)
             {
-                model.Add(LinearExpr.Sum(day) <= problem.HeavyPerDay.Of(worker));
+                model.Add(LinearExpr.Sum(done) <= problem.HeavyPerDay.Of(worker));
+                model.Add(LinearExpr.Sum(done.Concat(byDay.GetValueOrDefault(day + 1, []))) <= problem.HeavyPerDay.OfTwoDays(worker));
             }
         }
     }

@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Plans;
@@ -34,8 +35,7 @@ public sealed class HeavyCapsTests
     public void Two_people_together_stop_at_the_lesser_cap()
     {
         var plan = Shop().Task("turn the slab", 60, task => Heavy(task) with { Crew = 2, IsSplittable = true }).Plan();
-        Assert.Equal(2, plan.ShopDays);
-        Assert.All(plan.Sessions, session => Assert.Equal(30, session.Work.Sum(work => work.HandsOn.Minutes)));
+        Assert.Equal([30, 18, 12], plan.Sessions.GroupBy(session => session.Session.Date).Select(day => day.First().Work.Sum(work => work.HandsOn.Minutes)));
         Assert.Equal(plan.Finish, plan.LowerBound.At);
     }
 
@@ -44,7 +44,7 @@ public sealed class HeavyCapsTests
     {
         var plan = Shop().Task("rip", 60, Heavy).Task("resaw", 60, Heavy).Task("adze", 60, Heavy).Plan();
         Assert.StartsWith("heavy work", plan.LowerBound.Reason, StringComparison.Ordinal);
-        Assert.Contains("at 1 h and 30 min a day", plan.LowerBound.Reason, StringComparison.Ordinal);
+        Assert.Contains("at 1 h and 30 min a day and 1 h 36 min and 48 min in two days running", plan.LowerBound.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -81,6 +81,52 @@ public sealed class HeavyCapsTests
         Assert.Equal(60, Limits.MostHeavyPerDay.Minutes);
         Assert.Equal(30, (Limits with { Workers = 1 }).MostHeavyPerDay.Minutes);
     }
+
+    [Fact]
+    public void The_day_after_a_full_heavy_one_holds_six_tenths_and_a_day_later_all_of_it()
+    {
+        var plan = new AJob { Limits = new() }.Worker("09:00-13:00").Task("rip", 500, Split).Plan();
+        Assert.Equal([150, 90, 150, 90, 20], plan.Sessions.Select(session => session.Work.Sum(work => work.HandsOn.Minutes)));
+        Assert.Equal(plan.Finish, plan.LowerBound.At);
+    }
+
+    [Fact]
+    public void A_day_between_is_enough_to_do_as_much_again()
+    {
+        var plan = new AJob { Limits = new() }.Worker("09:00-13:00", days: [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Saturday]).Task("rip", 450, Split).Plan();
+        Assert.Equal([150, 150, 150], plan.Sessions.Select(session => session.Work.Sum(work => work.HandsOn.Minutes)));
+        Assert.DoesNotContain("two days running", plan.LowerBound.Reason, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(150, new double[] { 150, 150 })]
+    [InlineData(0, new double[] { 150, 0, 150 })]
+    [InlineData(30, new double[] { 150, 30, 120 })]
+    public void A_shop_may_say_what_two_days_running_hold(double more, double[] days)
+    {
+        var plan = new AJob { Limits = new() { HeavyInTwoDays = WorkTime.FromMinutes(150 + more) } }.Worker("09:00-13:00").Task("rip", 300, Split).Plan();
+        Assert.Equal(days.Where(minutes => minutes > 0), plan.Sessions.Select(session => session.Work.Sum(work => work.HandsOn.Minutes)));
+        Assert.Equal(days.Length - 1, Period.DaysBetween(plan.Sessions[0].Session.Date, plan.Sessions[^1].Session.Date));
+    }
+
+    [Fact]
+    public void One_with_a_cap_of_a_day_of_their_own_has_what_follows_from_it_unless_they_say()
+    {
+        var limits = Limits with { HeavyInTwoDays = WorkTime.FromHours(2) };
+        Assert.Equal(120, limits.HeavyInTwoDaysOf("maker")!.Value.Minutes);
+        Assert.Null(limits.HeavyInTwoDaysOf("niece"));
+        Assert.Equal(35, (limits with { HeavyInTwoDaysFor = new Dictionary<string, WorkTime> { ["niece"] = WorkTime.FromMinutes(35) } }).HeavyInTwoDaysOf("niece")!.Value.Minutes);
+    }
+
+    [Fact]
+    public void A_cap_of_two_days_that_would_be_too_low_is_raised_with_that_of_a_day()
+    {
+        var reason = Assert.Single(new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(60), HeavyInTwoDays = WorkTime.FromMinutes(70) } }.Task("rip", 90, Heavy).Reasons());
+        Assert.Equal("1 h 30 min as 'heavy-per-day' under 'limits' and as 'heavy-in-two-days' under 'limits'", reason.Cure);
+        Assert.Equal(1, new AJob { Limits = new() { HeavyPerDay = WorkTime.FromMinutes(90), HeavyInTwoDays = WorkTime.FromMinutes(90) } }.Task("rip", 90, Heavy).Plan().ShopDays);
+    }
+
+    private static ShopTask Split(ShopTask task) => Heavy(task) with { IsSplittable = true };
 
     private static ShopTask Heavy(ShopTask task) => task with { WorkClass = WorkClass.Heavy };
 

@@ -83,17 +83,17 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
         int[] readiness = [notBefore, plan.NotBefore, begins[plan.Order] + plan.WaitAtStart, .. before.Select(ReadyAfter)];
         var ready = readiness.Max();
         var together = before.Where(one => one.SameSession && keepTogether).Select(one => SessionEnd(one.Before)).DefaultIfEmpty(Never).Min();
-        var whole = EndsFirst(task, ready, Math.Min(together, plan.StartBy), plan.IsSplittable, plan.LeastPiece);
+        var whole = EndsFirst(task, ready, Math.Min(together, plan.StartBy), plan.IsSplittable, plan.LeastPiece, plan.EndsInAPiece);
         var fit = whole;
         if (mayRunOver)
         {
-            fit = whole ??= EndsFirst(task, ready, together, plan.IsSplittable, plan.LeastPiece);
+            fit = whole ??= EndsFirst(task, ready, together, plan.IsSplittable, plan.LeastPiece, plan.EndsInAPiece);
             if (!plan.IsSplittable && together == Never && !(whole?.End <= ready + Week))
             {
                 // Begun where the planned time would fit, if that gains a week; piece by piece, if it cannot be whole at all.
-                var over = EndsFirst(task, ready, Never, isSplittable: true, problem.Minutes[task]);
+                var over = EndsFirst(task, ready, Never, isSplittable: true, problem.Minutes[task], endsInAPiece: false);
                 fit = over is not null && over.End + Week < (whole?.End ?? Never) ? over
-                    : whole ?? EndsFirst(task, ready, Never, isSplittable: true, 1);
+                    : whole ?? EndsFirst(task, ready, Never, isSplittable: true, 1, endsInAPiece: false);
                 Overruns += ReferenceEquals(fit, whole) ? 0 : 1;
             }
 
@@ -125,18 +125,18 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
     }
 
     /// <summary>Of all teams the one that is done first, the first of these where several are.</summary>
-    private SlowFit? EndsFirst(int task, int ready, int startBy, bool isSplittable, int leastPiece) => problem
+    private SlowFit? EndsFirst(int task, int ready, int startBy, bool isSplittable, int leastPiece, bool endsInAPiece) => problem
         .TeamsOf(problem.Tasks[task].Crew)
-        .Select(team => FirstThatKeeps(team, task, ready, startBy, isSplittable, leastPiece))
+        .Select(team => FirstThatKeeps(team, task, ready, startBy, isSplittable, leastPiece, endsInAPiece))
         .Where(fit => fit is not null)
         .MinBy(fit => fit!.End);
 
     /// <summary>A team begins as soon as it can, and again a minute later for as long as not all can be kept that the task holds.</summary>
-    private SlowFit? FirstThatKeeps(int[] team, int task, int ready, int startBy, bool isSplittable, int leastPiece)
+    private SlowFit? FirstThatKeeps(int[] team, int task, int ready, int startBy, bool isSplittable, int leastPiece, bool endsInAPiece)
     {
         for (var minute = ready; minute < startBy; minute++)
         {
-            var stretches = team.Length == 0 ? [] : Stretches(team, task, minute, startBy, isSplittable, leastPiece);
+            var stretches = team.Length == 0 ? [] : Stretches(team, task, minute, startBy, isSplittable, leastPiece, endsInAPiece);
             if (stretches is null)
             {
                 return null;
@@ -157,7 +157,7 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
     }
 
     /// <summary>Work that goes on whenever it can, for as long as it can, if it can for long enough; null when it is not begun in time or not done before the calendars end.</summary>
-    private List<(int From, int To)>? Stretches(int[] team, int task, int ready, int startBy, bool isSplittable, int leastPiece)
+    private List<(int From, int To)>? Stretches(int[] team, int task, int ready, int startBy, bool isSplittable, int leastPiece, bool endsInAPiece)
     {
         var stretches = new List<(int From, int To)>();
         var left = minutes[task];
@@ -169,7 +169,14 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
             }
 
             var room = Room(team, task, minute, left, stretches);
-            if (room >= (isSplittable ? Math.Min(left, leastPiece) : left))
+            if (room < left && (!isSplittable || room < leastPiece || (endsInAPiece && left < 2 * leastPiece)))
+            {
+                continue;
+            }
+
+            // What is left over must be worth beginning too.
+            room = endsInAPiece && left - room is > 0 and var rest && rest < leastPiece ? left - leastPiece : room;
+            if (room > 0)
             {
                 stretches.Add((minute, minute + room));
                 left -= room;
@@ -192,8 +199,7 @@ internal sealed class MinuteByMinute(ScheduleProblem problem, int[] minutes, boo
 
             if (problem.Tasks[task].IsHeavy)
             {
-                var day = DayAt(worker, minute);
-                most = Math.Min(most, shop.HeavyLeft(worker, day) - before.Where(one => DayAt(worker, one.From) == day).Sum(one => one.To - one.From));
+                most = Math.Min(most, shop.HeavyLeft(worker, DayAt(worker, minute), day => before.Where(one => DayAt(worker, one.From) == day).Sum(one => one.To - one.From)));
             }
         }
 

@@ -47,6 +47,11 @@ internal sealed class MinuteShop
             heavy[worker].Add(0, 1, done);
         }
 
+        foreach (var (worker, done) in problem.Standing.HeavyDoneBefore.Take(heavy.Length).Index())
+        {
+            heavy[worker].Add(-1, 0, done);
+        }
+
         wet.Add(problem.Standing.Begin, problem.Standing.WetUntil, 1);
         foreach (var (hold, until) in problem.Standing.Held)
         {
@@ -77,8 +82,12 @@ internal sealed class MinuteShop
             && !(plan.Place >= 0 && inUse[plan.Place].At(minute) >= problem.Capacities[plan.Place]);
     }
 
-    /// <summary>How much heavy work a worker may still do on a day.</summary>
-    public int HeavyLeft(int worker, int day) => problem.HeavyPerDay.Of(worker) - heavy[worker].At(day);
+    /// <summary>How much heavy work a worker may still do on a day, when some work that is not put in yet does so much on each day.</summary>
+    public int HeavyLeft(int worker, int day, Func<int, int> beside) => Math.Min(
+        problem.HeavyPerDay.Of(worker) - On(worker, day, beside),
+        problem.HeavyPerDay.OfTwoDays(worker) - On(worker, day, beside) - Math.Max(On(worker, day - 1, beside), On(worker, day + 1, beside)));
+
+    private int On(int worker, int day, Func<int, int> beside) => heavy[worker].At(day) + beside(day);
 
     /// <summary>What a task is handed of what it holds when it goes from one minute to another; null when that is not to be had, or a coat would catch dust.</summary>
     public IReadOnlyList<(int Resource, int From, int To, int Number)>? WhatIsKept(int task, int start, int end)

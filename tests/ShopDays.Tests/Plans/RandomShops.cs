@@ -35,6 +35,7 @@ internal static class RandomShops
             Crew = work.Item2,
             IsSplittable = work.Item3,
             LeastPiece = work.Item4,
+            EndsInAPiece = work.Item3 && air.Item2 % 2 == 0,
             IsHeavy = kind.Item1,
             IsNoisy = kind.Item2,
             SetupKey = kind.Item3,
@@ -53,10 +54,10 @@ internal static class RandomShops
             ],
         };
 
-    /// <summary>What is left of work that is done: something kept, a wet coat, a heavy morning.</summary>
+    /// <summary>What is left of work that is done: something kept, a wet coat, a heavy morning, a heavy day before it.</summary>
     private static readonly Gen<ShopStanding> Standing =
-        from held in Gen.Select(Gen.Int[0, 3], Gen.Int[1, 500], Gen.Int[0, 400], Gen.Int[0, 60])
-        select new ShopStanding { Held = [(new Hold(held.Item1, held.Item1 == 0 ? 0 : 3, 1), held.Item2)], WetUntil = held.Item3, HeavyDone = [held.Item4, held.Item4] };
+        from held in Gen.Select(Gen.Int[0, 3], Gen.Int[1, 500], Gen.Int[0, 400], Gen.Int[0, 60], Gen.Int[0, 60])
+        select new ShopStanding { Held = [(new Hold(held.Item1, held.Item1 == 0 ? 0 : 3, 1), held.Item2)], WetUntil = held.Item3, HeavyDone = [held.Item4, held.Item4], HeavyDoneBefore = [held.Item5, held.Item5] };
 
     /// <summary>One worker or two, a bench, three kinds of clamps, up to 12 tasks.</summary>
     public static Gen<ScheduleProblem> Problem { get; } =
@@ -64,9 +65,10 @@ internal static class RandomShops
         from links in Gen.Select(Gen.Int[0, 11], Gen.Int[0, 11], Gen.Int[0, 400], Gen.Int[0, 7]).Array[0, 14]
         from workers in Calendar.Array[1, 2]
         from shop in Gen.Select(Gen.Int[30, 60], Gen.Int[0, 8], Gen.Int[30, 60])
+        from dayAfter in Gen.Select(Gen.Int[0, 2], Gen.Int[0, 40])
         from standing in Gen.OneOf(Gen.Const(ShopStanding.Empty), Gen.Const(ShopStanding.Empty), Standing)
         let crews = tasks.Select(task => task with { Crew = Math.Min(task.Crew, workers.Length) }).ToArray()
-        select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: new HeavyCaps(workers.Length == 1 ? [shop.Item1] : [shop.Item1, shop.Item3]), changeover: shop.Item2, standing: standing);
+        select new ScheduleProblem(crews, Links(links, crews), workers, [1, 1, 1, 2], heavyPerDay: Caps(workers.Length == 1 ? [shop.Item1] : [shop.Item1, shop.Item3], dayAfter.Item1, dayAfter.Item2), changeover: shop.Item2, standing: standing);
 
     /// <summary>The same work in a shop with nights of its own: what sets takes longer in some spells, and some work is barred in others.</summary>
     public static Gen<ScheduleProblem> WithNights { get; } =
@@ -99,6 +101,9 @@ internal static class RandomShops
         new ScheduleOrders(problem).Write(order, 0, 1, new Random(seed));
         return order;
     }
+
+    /// <summary>The day after a heavy one is like any other, or as usual, or as each says: one more by so many minutes than a day holds.</summary>
+    private static HeavyCaps Caps(int[] each, int dayAfter, int more) => new(each, dayAfter == 0 ? null : [.. each.Select(cap => dayAfter == 1 ? (int?)null : cap + more)]);
 
     private static ScheduleProblem InNights(ScheduleProblem problem, (int Length, double Factor)[] spells, int[] sets, (int Gap, int Length)[] cold, (int Hold, int End, int Coat, int Cold)[] picks)
     {
@@ -157,10 +162,10 @@ internal static class RandomShops
             }
         }
 
-        // One long common session at the end, on days of its own, so that everything can be done at last.
+        // Long common sessions at the end, on days of their own and apart, so that everything can be done at last.
         for (var more = 0; more < 60; more++)
         {
-            open.Add(new(20_000 + (more * 1000), 20_400 + (more * 1000), 200 + more));
+            open.Add(new(20_000 + (more * 1000), 20_400 + (more * 1000), 200 + (2 * more)));
         }
 
         return new(open, quiet);

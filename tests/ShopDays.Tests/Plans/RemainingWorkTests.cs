@@ -152,6 +152,14 @@ public sealed class RemainingWorkTests
     }
 
     [Fact]
+    public void Heavy_work_of_the_day_before_leaves_less_for_today()
+    {
+        var request = new AJob { Limits = new() { HeavyPerDay = WorkTime.FromHours(1) } }.Task("saw", 50, task => task with { IsSplittable = true, WorkClass = WorkClass.Heavy }).Request();
+        var left = RemainingWork.Of(request.Orders[0].Graph, JobStanding.Of(request.Orders[0].Graph, []), request.Calendars, request.Orders[0].Start, new ALog().Moment(1, 9), heavyYesterday: new Dictionary<string, WorkTime> { ["maker"] = WorkTime.FromMinutes(60) });
+        Assert.Equal(["01T09:00-01T09:36", "02T09:00-02T09:14"], Work(Planned(Of(request, left)).Plan));
+    }
+
+    [Fact]
     public void Done_and_left_are_all_tasks_once()
     {
         var request = GlueThenPlane().Request();

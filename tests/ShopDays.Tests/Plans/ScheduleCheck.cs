@@ -88,6 +88,10 @@ internal static class ScheduleCheck
                 }
 
                 left -= piece.To - piece.From;
+                if (task.EndsInAPiece && left > 0 && left < task.LeastPiece)
+                {
+                    yield return $"{id} is broken off with too little left";
+                }
             }
         }
     }
@@ -151,6 +155,12 @@ internal static class ScheduleCheck
             {
                 yield return $"day {day.Key} is too heavy";
             }
+
+            var next = pieces.Where(piece => problem.Tasks[piece.Task].IsHeavy && piece.Day == day.Key + 1).Sum(piece => piece.To - piece.From);
+            if (next > 0 && day.Sum(piece => piece.To - piece.From) + next > problem.HeavyPerDay.OfTwoDays(pieces[0].Worker))
+            {
+                yield return $"day {day.Key} and the next are too heavy";
+            }
         }
     }
 
@@ -194,6 +204,11 @@ internal static class ScheduleCheck
         if (schedule.ShopDays != pieces.Select(piece => piece.Day).Distinct().Count())
         {
             yield return "shop days are counted wrongly";
+        }
+
+        if (schedule.CallDays != pieces.Where(piece => piece.Worker > 0).Select(piece => piece.Day).Distinct().Count())
+        {
+            yield return "days on which somebody is called in are counted wrongly";
         }
 
         var turns = pieces.GroupBy(piece => (piece.Worker, piece.Session)).Sum(session =>

@@ -219,6 +219,26 @@ public sealed class OrderOfWorkTests
     }
 
     [Fact]
+    public void A_board_for_two_is_lifted_to_the_saw_by_two_and_sawn_by_one()
+    {
+        var job = AJob.With(AJob.Part("top", 100, 12, 1.75m)) with { Boards = AJob.Boards(1, 120, 16, 2) };
+        var graph = job.Graph(AJob.Shop with { Workers = 2 });
+        var lift = Assert.Single(graph.Of("lift a board onto the trestles"));
+        Assert.Equal((2, "A1", WorkClass.Heavy), (lift.Crew, lift.Board, lift.WorkClass));
+        var lifted = new HashSet<int> { lift.Id };
+        foreach (var one in graph.Precedences.OrderBy(one => one.After))
+        {
+            lifted.UnionWith(lifted.Contains(one.Before) ? [one.After] : []);
+        }
+
+        var sawn = graph.Tasks.Where(task => task.Board == "A1" && task.Id != lift.Id).ToList();
+        Assert.NotEmpty(sawn);
+        Assert.All(sawn, task => Assert.True(task.Crew == 1 && lifted.Contains(task.Id)));
+        Assert.Empty(job.Graph().Of("lift a board onto the trestles"));
+        Assert.Empty(AJob.With(AJob.Part("rail", 30, 3)).Graph(AJob.Shop with { Workers = 2 }).Of("lift a board onto the trestles"));
+    }
+
+    [Fact]
     public void Identical_pieces_are_done_in_runs_and_all_runs_know_the_whole_batch()
     {
         var graph = AJob.With(AJob.Part("slat", 36, 3, count: 16)).Graph(session: WorkTime.FromMinutes(60));

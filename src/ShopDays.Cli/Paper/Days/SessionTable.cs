@@ -120,6 +120,11 @@ internal static class SessionTable
             notes.Add($"{CountWords.Number(work.Task.Crew)} people");
         }
 
+        if (work.Bouts is { } bouts)
+        {
+            notes.Add(BoutWords.Of(bouts));
+        }
+
         if (work.Honing.Length > 0)
         {
             notes.Add(work.Honing);

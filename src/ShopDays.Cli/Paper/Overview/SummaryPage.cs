@@ -10,7 +10,7 @@ namespace ShopDays.Cli.Paper.Overview;
 internal static class SummaryPage
 {
     // Size of the text, height of the bars in the picture of the finish, and how many tasks and sessions are named.
-    private static readonly (double Size, double Bars, int Named)[] Ways = [(10.5, 58, 5), (10, 44, 5), (9, 34, 5), (8.5, 26, 4), (8.5, 22, 3), (8, 20, 2)];
+    private static readonly (double Size, double Bars, int Named)[] Ways = [(10.5, 58, 5), (10, 44, 5), (9, 34, 5), (8.5, 26, 4), (8.5, 22, 3), (8, 20, 2), (8, 18, 1)];
 
     /// <summary>The blocks: on one page where they can, in the largest letters that let them.</summary>
     /// <param name="plan">The plan.</param>
@@ -48,6 +48,11 @@ internal static class SummaryPage
             Facts("Time", [.. Times(plan)], body),
             Facts("Timber", [.. Timber(plan, wording)], body));
         yield return new Paragraph(PlanWords.OfBound(plan.Plan), body);
+        if (VisitWords.InASentence(plan.Plan.Visits) is { } visits)
+        {
+            yield return new Paragraph(Wording.Capital(visits), body);
+        }
+
         if (plan.Faces is { } faces)
         {
             yield return new Paragraph(faces, body);

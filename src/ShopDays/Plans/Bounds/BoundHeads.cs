@@ -32,7 +32,7 @@ internal sealed class BoundHeads
             var plan = problem.Tasks[task];
 
             // The least useful piece is left out: taking every minute that there is can then not be bettered.
-            var split = new WorkSplit(plan.Minutes, plan.IsSplittable, LeastPiece: 1);
+            var split = new WorkSplit(plan.Minutes, plan.IsSplittable, LeastPiece: 1, WholeBelow: 1);
             var fits = ready[task] < CompiledCalendar.Never && fitter.TryFit(task, split, ready[task], CompiledCalendar.Never, ref fit);
             end[task] = fits ? fit.End : CompiledCalendar.Never;
             start[task] = !fits || plan.IsSplittable ? ready[task] : end[task] - plan.Minutes;

@@ -99,14 +99,19 @@ internal sealed class BoundWindows
 
     private int InPieces(List<OpenStretch> windows, CompiledTask plan, int by)
     {
-        var (left, day, today) = (plan.Minutes, -1, 0);
+        var (left, day, today, done) = (plan.Minutes, -1, 0, 0);
         for (var window = LastBeginningBefore(windows, by); window >= 0; window--)
         {
             var (from, to, ofDay) = windows[window];
-            (day, today) = ofDay == day ? (day, today) : (ofDay, plan.IsHeavy ? problem.HeavyPerDay.OfCrew(plan.Crew) : CompiledCalendar.Never);
+            if (ofDay != day)
+            {
+                today = plan.IsHeavy ? Math.Min(problem.HeavyPerDay.OfCrew(plan.Crew), problem.HeavyPerDay.OfCrewInTwoDays(plan.Crew) - (ofDay == day - 1 ? done : 0)) : CompiledCalendar.Never;
+                (day, done) = (ofDay, 0);
+            }
+
             var end = Math.Min(by, to);
             var work = Math.Min(Math.Min(end - from, today), left);
-            (left, today) = (left - work, today - work);
+            (left, today, done) = (left - work, today - work, done + work);
             if (left == 0)
             {
                 return end - work;

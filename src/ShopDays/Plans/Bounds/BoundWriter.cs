@@ -3,6 +3,7 @@ using System.Diagnostics;
 using System.Globalization;
 using NodaTime;
 using ShopDays.Measures;
+using ShopDays.Plans.Scheduling;
 
 namespace ShopDays.Plans.Bounds;
 
@@ -15,6 +16,8 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
 {
     /// <summary>More than these are not said, though all are counted.</summary>
     private const int MostSaid = 4;
+
+    private readonly HeavyCaps caps = ProblemCompiler.CapsOf(request);
 
     /// <summary>Writes it.</summary>
     public PlanBound Write(BoundProof proof)
@@ -71,7 +74,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
                 return ("clamps and bench", "clamps and bench: what must be kept in use takes all there are until then");
 
             case BoundKind.HeavyWork:
-                return ("heavy work", $"heavy work under its cap: at {HeavyPerDay} a day it takes until then{Share(cause, " under the cap")}");
+                return ("heavy work", $"heavy work under its cap: at {HeavyPerDay} a day{InTwoDays} it takes until then{Share(cause, " under the cap")}");
 
             default:
                 throw new UnreachableException();
@@ -85,7 +88,7 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         BoundKind.Together => $"people together: {ForSeveral(proof)} not there together soon enough to finish sooner",
         BoundKind.ColdNights => "cold nights: glue and coats set so slowly in them, or not at all, that it takes until then",
         BoundKind.Waits => "waits: with those between the tasks it takes until then",
-        BoundKind.HeavyWork => $"heavy work under its cap: at {HeavyPerDay} a day it takes until then",
+        BoundKind.HeavyWork => $"heavy work under its cap: at {HeavyPerDay} a day{InTwoDays} it takes until then",
         BoundKind.NoisyWork => "noisy work: it has to keep to the hours that are not quiet, and takes until then",
         BoundKind.Things => "clamps and bench: what must be kept in use takes until then",
         BoundKind.WorkedHours => "worked hours: the sessions do not hold all the work sooner",
@@ -144,6 +147,24 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
 
     /// <summary>Each worker's where they differ.</summary>
     private string HeavyPerDay => string.Join(" and ", request.Calendars.Select(calendar => request.Limits.HeavyPerDayOf(calendar.Worker)).Distinct().OrderDescending().Select(WorkTimeText.Write));
+
+    /// <summary>The same on two days running; nothing where nobody has hours on two, or the second is like any other.</summary>
+    private string InTwoDays => string.Join(" and ", hours.Calendars.Select((calendar, worker) => (calendar, worker)).Where(one => HasDaysRunning(one.calendar) && caps.OfTwoDays(one.worker) < 2 * caps.Of(one.worker)).Select(one => caps.OfTwoDays(one.worker)).Distinct().OrderDescending().Select(minutes => WorkTimeText.Write(WorkTime.FromMinutes(minutes)))) is { Length: > 0 } said
+        ? $" and {said} in two days running"
+        : "";
+
+    private static bool HasDaysRunning(CompiledCalendar calendar)
+    {
+        for (var session = 1; session < calendar.Count; session++)
+        {
+            if (calendar.Day[session] == calendar.Day[session - 1] + 1)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>What would have to fit between two dates to finish sooner, where more is needed than there is.</summary>
     private string Share(BoundCause cause, string how)

@@ -123,6 +123,13 @@ internal sealed class CompiledCalendar
         return new(open, quiet, [.. source]);
     }
 
+    /// <summary>The same hours but for those of some days.</summary>
+    public CompiledCalendar Without(IReadOnlySet<int> days)
+    {
+        int[] kept = [.. Enumerable.Range(0, Count).Where(session => !days.Contains(day[session]))];
+        return new([.. kept.Select(session => new OpenStretch(from[session], to[session], day[session]))], [.. Quiet], [.. kept.Select(session => source[session])]);
+    }
+
     /// <summary>The first session that ends after a minute, or one a little before it: a cell of time seldom sees more than one session end.</summary>
     public int SessionAbout(int minute)
     {

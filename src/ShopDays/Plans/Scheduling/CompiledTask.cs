@@ -18,6 +18,9 @@ internal sealed record CompiledTask
     /// <summary>The least stretch worth beginning, unless less is left to do.</summary>
     public int LeastPiece { get; init; } = 1;
 
+    /// <summary>Whether what is left after a break is worth beginning too: then no stretch of it is shorter than the least, but for a task that is.</summary>
+    public bool EndsInAPiece { get; init; }
+
     /// <summary>Whether it counts against the cap on heavy work.</summary>
     public bool IsHeavy { get; init; }
 

@@ -54,7 +54,7 @@ internal sealed class CutShortWork
             var view = free.View;
             while (true)
             {
-                var least = Math.Min(left, item.LeastPiece);
+                var least = item.LeastOf(left);
                 if (!view.TryNext(also, session, minute, item.Key, least, out var found))
                 {
                     return NoPlace;
@@ -103,7 +103,7 @@ internal sealed class CutShortWork
                     continue;
                 }
 
-                end = start + Math.Min(room, left);
+                end = start + item.WorkIn(room, left);
                 if (start >= startBy || end > lastEnd)
                 {
                     return NoPlace;

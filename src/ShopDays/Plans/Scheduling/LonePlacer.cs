@@ -113,7 +113,7 @@ internal sealed class LonePlacer
                 var pieces = into.Count;
                 while (true)
                 {
-                    if (!view.TryNext(session, minute, key, Math.Min(left, item.LeastPiece), out var found))
+                    if (!view.TryNext(session, minute, key, item.LeastOf(left), out var found))
                     {
                         GiveUp(item, pieces, into);
                         goto stopped;
@@ -133,7 +133,7 @@ internal sealed class LonePlacer
                         break;
                     }
 
-                    minute = Math.Min(found.To, found.From + left);
+                    minute = found.From + item.WorkIn(found.To - found.From, left);
                     if (first == NoPlace)
                     {
                         if (found.From >= item.StartBy || (minute > lastEnd && MayRunOver(item, ready, left, minute)))

@@ -42,6 +42,9 @@ internal readonly record struct LoneTask
     /// <summary>The least stretch worth beginning; <see cref="Whole"/> of work that is not broken off.</summary>
     public int LeastPiece { get; init; }
 
+    /// <summary>When less than this is left, it is not broken off any more.</summary>
+    public int WholeBelow { get; init; }
+
     /// <summary>Its set-up; below 0 none.</summary>
     public int Key { get; init; }
 
@@ -50,6 +53,12 @@ internal readonly record struct LoneTask
 
     /// <summary>What of the shop matters to it.</summary>
     public TaskNeeds Needs { get; init; }
+
+    /// <summary>The least stretch worth beginning when some is left to do.</summary>
+    public int LeastOf(int left) => left < WholeBelow ? left : LeastPiece;
+
+    /// <summary>How much of a stretch, not shorter than the least of what is left, is worked in.</summary>
+    public int WorkIn(int room, int left) => unchecked(room >= left ? left : Math.Min(room, left - (WholeBelow - LeastPiece)));
 
     /// <summary>A task that must end some minutes before.</summary>
     public readonly record struct Link(int Before, int Lag);
@@ -87,6 +96,7 @@ internal readonly record struct LoneTask
                 Order = plan.Order,
                 StartBy = plan.StartBy,
                 LeastPiece = plan.IsSplittable ? plan.LeastPiece : Whole,
+                WholeBelow = plan.IsSplittable ? plan.WholeBelow : Whole,
                 Key = plan.SetupKey,
                 Place = plan.Place,
                 Needs = plan.Needs,

@@ -44,6 +44,9 @@ internal sealed class Schedule(int tasks, int orders = 1)
     /// <summary>Days on which somebody works.</summary>
     public int ShopDays { get; set; }
 
+    /// <summary>Days on which anybody but the first worker is called in.</summary>
+    public int CallDays { get; set; }
+
     /// <summary>Turns from one set-up to another within sessions, all workers together.</summary>
     public int Changeovers { get; set; }
 
@@ -65,7 +68,7 @@ internal sealed class Schedule(int tasks, int orders = 1)
         Finish = CompiledCalendar.Never;
         Array.Fill(finishes, CompiledCalendar.Never);
         Score = ScheduleScore.None;
-        (ShopDays, Changeovers, Overruns, Unplaced) = (0, 0, 0, -1);
+        (ShopDays, CallDays, Changeovers, Overruns, Unplaced) = (0, 0, 0, 0, -1);
     }
 
     /// <summary>Sets a task's beginning and end.</summary>

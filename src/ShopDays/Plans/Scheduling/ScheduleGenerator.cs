@@ -22,6 +22,7 @@ internal sealed class ScheduleGenerator
     private readonly LonePlacer? alone;
     private readonly ClockPlacer? byTheClock;
     private readonly int[] metDays;
+    private readonly int[] calledDays;
     private readonly int[][] closings;
     private readonly int[] setAtEnd;
     private int run;
@@ -35,6 +36,7 @@ internal sealed class ScheduleGenerator
         placer = new(problem, floor);
         alone = LonePlacer.For(problem, floor, placer.Begin);
         metDays = new int[problem.Days];
+        calledDays = new int[problem.Days];
         closings = [.. problem.Orders.Select((_, order) => problem.Tasks.Select(task => task.Order == order ? task.WaitAtEnd : -CompiledCalendar.Never).ToArray())];
         setAtEnd = [.. Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].SetsAtEnd != CompiledNights.Nothing)];
     }
@@ -192,7 +194,7 @@ internal sealed class ScheduleGenerator
         var order = problem.Orders[0];
         var finish = Math.Max(order.FinishedFrom, end);
         into.Finish = into.Finishes[0] = finish;
-        into.Score = new((long)order.Weight * Math.Max(0, finish - order.DueBy), (long)order.Weight * finish, 0, 0);
+        into.Score = new((long)order.Weight * Math.Max(0, finish - order.DueBy), (long)order.Weight * finish, 0, 0, 0);
         return true;
     }
 
@@ -209,19 +211,26 @@ internal sealed class ScheduleGenerator
             weighted += (long)plan.Weight * finish;
         }
 
-        var days = 0;
-        foreach (var piece in into.Pieces)
+        var (days, calls) = (0, 0);
+        foreach (ref readonly var piece in into.Pieces)
         {
             ref var met = ref metDays[piece.Day];
             days += met == run ? 0 : 1;
             met = run;
+            if (piece.Worker > 0)
+            {
+                ref var called = ref calledDays[piece.Day];
+                calls += called == run ? 0 : 1;
+                called = run;
+            }
         }
 
         floor.NobodyAfter(last);
         into.Finish = last;
         into.ShopDays = days;
+        into.CallDays = calls;
         into.Changeovers = floor.Changeovers;
-        into.Score = new(late, weighted, into.ShopDays, into.Changeovers);
+        into.Score = new(late, weighted, into.ShopDays, into.CallDays, into.Changeovers);
     }
 
     /// <summary>The latest minute by which something of an order has set at its end, and another.</summary>

@@ -4,11 +4,12 @@ namespace ShopDays.Plans.Scheduling;
 /// <param name="Late">What <see cref="LateOf"/> says of all orders: first how many dates are broken, then by how much, each times its weight.</param>
 /// <param name="Finish">The minutes in which orders are finished, each times its weight; for a single order of weight 1 its finish.</param>
 /// <param name="ShopDays">Days on which somebody works.</param>
+/// <param name="CallDays">Days on which anybody but the first worker is called in.</param>
 /// <param name="Changeovers">Turns from one set-up to another within sessions.</param>
-internal readonly record struct ScheduleScore(long Late, long Finish, int ShopDays, int Changeovers) : IComparable<ScheduleScore>
+internal readonly record struct ScheduleScore(long Late, long Finish, int ShopDays, int CallDays, int Changeovers) : IComparable<ScheduleScore>
 {
     /// <summary>Worse than any schedule: what nothing is placed in.</summary>
-    public static ScheduleScore None { get; } = new(long.MaxValue, long.MaxValue, int.MaxValue, int.MaxValue);
+    public static ScheduleScore None { get; } = new(long.MaxValue, long.MaxValue, int.MaxValue, int.MaxValue, int.MaxValue);
 
     /// <summary>A date that is broken weighs more than any minutes by which others are broken: many orders of weight 9, five years late.</summary>
     private const long Broken = 1L << 36;
@@ -42,6 +43,11 @@ internal readonly record struct ScheduleScore(long Late, long Finish, int ShopDa
             return Finish.CompareTo(other.Finish);
         }
 
-        return ShopDays != other.ShopDays ? ShopDays.CompareTo(other.ShopDays) : Changeovers.CompareTo(other.Changeovers);
+        if (ShopDays != other.ShopDays)
+        {
+            return ShopDays.CompareTo(other.ShopDays);
+        }
+
+        return CallDays != other.CallDays ? CallDays.CompareTo(other.CallDays) : Changeovers.CompareTo(other.Changeovers);
     }
 }

@@ -17,7 +17,7 @@ internal sealed class ShopFloor
     {
         this.problem = problem;
         free = [.. problem.Workers.Select(calendar => new FreeTime(calendar, problem.Changeover))];
-        heavy = [.. problem.Workers.Select((calendar, worker) => new HeavyRoom(calendar, problem.HeavyPerDay.Of(worker)))];
+        heavy = [.. problem.Workers.Select((calendar, worker) => new HeavyRoom(calendar, problem.HeavyPerDay.Of(worker), problem.HeavyPerDay.OfTwoDays(worker)))];
         bars = problem.Workers.Length == 1 ? new(problem.Workers[0]) : null;
         things = new(problem, bars);
         Reset();
@@ -54,7 +54,7 @@ internal sealed class ShopFloor
         for (var worker = 0; worker < free.Length; worker++)
         {
             free[worker].Reset();
-            heavy[worker].Reset(worker < problem.Standing.HeavyDone.Length ? problem.Standing.HeavyDone[worker] : 0);
+            heavy[worker].Reset(problem.Standing.HeavyDoneBy(worker), problem.Standing.HeavyDoneBeforeBy(worker));
         }
 
         air.Reset();

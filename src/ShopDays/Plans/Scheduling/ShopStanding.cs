@@ -20,6 +20,15 @@ internal sealed record ShopStanding
     /// <summary>Minutes of heavy work that each worker has done on day 0; empty when nobody has.</summary>
     public ImmutableArray<int> HeavyDone { get; init; } = [];
 
+    /// <summary>Minutes of heavy work that each worker did on the day before day 0; empty when nobody did.</summary>
+    public ImmutableArray<int> HeavyDoneBefore { get; init; } = [];
+
+    /// <summary>Minutes of heavy work that a worker has done on day 0.</summary>
+    public int HeavyDoneBy(int worker) => worker < HeavyDone.Length ? HeavyDone[worker] : 0;
+
+    /// <summary>Minutes of heavy work that a worker did on the day before day 0.</summary>
+    public int HeavyDoneBeforeBy(int worker) => worker < HeavyDoneBefore.Length ? HeavyDoneBefore[worker] : 0;
+
     /// <summary>Takes things in an empty shop; of things that the shop has fewer of by now, those that there are.</summary>
     /// <param name="capacities">How many there are of each thing.</param>
     /// <param name="usage">The use of each thing.</param>

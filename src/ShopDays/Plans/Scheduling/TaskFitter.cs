@@ -3,11 +3,23 @@ namespace ShopDays.Plans.Scheduling;
 /// <summary>How a task is broken up.</summary>
 /// <param name="Minutes">Its work.</param>
 /// <param name="IsSplittable">Whether it may go on after a break.</param>
-/// <param name="LeastPiece">The least stretch worth beginning, unless less is left.</param>
-internal readonly record struct WorkSplit(int Minutes, bool IsSplittable, int LeastPiece)
+/// <param name="LeastPiece">The least stretch worth beginning.</param>
+/// <param name="WholeBelow">When less than this is left, it is not broken off any more; no less than the least stretch.</param>
+internal readonly record struct WorkSplit(int Minutes, bool IsSplittable, int LeastPiece, int WholeBelow)
 {
+    /// <summary>How a task is broken up.</summary>
+    public WorkSplit(int minutes, in TaskTerms terms)
+        : this(minutes, terms.IsSplittable, terms.LeastPiece, terms.WholeBelow)
+    {
+    }
+
     /// <summary>The least stretch worth beginning when some is left to do.</summary>
-    public int LeastOf(int left) => IsSplittable ? Math.Min(left, LeastPiece) : left;
+    public int LeastOf(int left) => IsSplittable && left >= WholeBelow ? LeastPiece : left;
+
+    /// <summary>How much of a stretch is worked in: as much as it has room for, and no more than leaves the rest worth beginning.</summary>
+    /// <param name="room">The stretch, not shorter than the least of what is left.</param>
+    /// <param name="left">What is left to do.</param>
+    public int WorkIn(int room, int left) => room >= left ? left : Math.Min(room, left - (WholeBelow - LeastPiece));
 }
 
 /// <summary>Finds where a task fits into a shop as it stands.</summary>
@@ -103,7 +115,7 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
                 return false;
             }
 
-            var work = Math.Min(found.To - found.From, left);
+            var work = split.WorkIn(found.To - found.From, left);
             left -= work;
             (session, minute) = (found.Session, found.From + work);
             fit.Add(new(found.From, minute, session, found.Gap, found.Previous));
@@ -117,7 +129,7 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
         var free = floor.Free(worker);
         var days = calendars[worker].Day;
         var heavy = (task.Needs & TaskNeeds.Heavy) != 0 ? floor.Heavy(worker) : null;
-        var (heavyDay, heavyDone) = (-1, 0);
+        var doneBy = new HeavyDays();
         var left = split.Minutes;
         while (left > 0)
         {
@@ -139,12 +151,8 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
             var room = end - start;
             if (heavy is not null)
             {
-                if (days[session] != heavyDay)
-                {
-                    (heavyDay, heavyDone) = (days[session], 0);
-                }
-
-                room = Math.Min(room, heavy.Left[session] - heavyDone);
+                doneBy.GoOnTo(days[session]);
+                room = Math.Min(room, heavy.LeftBeside(session, doneBy.Today, doneBy.DayBefore));
             }
 
             if (room < least)
@@ -153,9 +161,9 @@ internal sealed class TaskFitter(ScheduleProblem problem, ShopFloor floor)
                 continue;
             }
 
-            var work = Math.Min(room, left);
+            var work = split.WorkIn(room, left);
             left -= work;
-            heavyDone += work;
+            doneBy.Add(work);
             minute = start + work;
             fit.Add(new(start, minute, session, found.Gap, found.Previous));
         }

@@ -66,7 +66,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
             return true;
         }
 
-        var split = new WorkSplit(minutes[task], terms.IsSplittable, terms.LeastPiece);
+        var split = new WorkSplit(minutes[task], terms);
         var fits = fitter.TryFit(task, split, ready, Math.Min(together, terms.StartBy), ref fit);
         var late = !fits && mayRunOver && terms.StartBy < together;
         if (late)
@@ -102,7 +102,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         }
 
         (fit, spare) = (spare, fit);
-        var over = whole with { IsSplittable = true, LeastPiece = problem.Minutes[task] };
+        var over = whole with { IsSplittable = true, LeastPiece = problem.Minutes[task], WholeBelow = problem.Minutes[task] };
         if (fitter.TryFit(task, over, ready, CompiledCalendar.Never, ref fit) && fit.End + WeekMinutes < wholeEnd)
         {
             into.Overruns++;
@@ -116,7 +116,7 @@ internal sealed class TaskPlacer(ScheduleProblem problem, ShopFloor floor)
         }
 
         into.Overruns++;
-        return fitter.TryFit(task, over with { LeastPiece = 1 }, ready, CompiledCalendar.Never, ref fit);
+        return fitter.TryFit(task, over with { LeastPiece = 1, WholeBelow = 1 }, ready, CompiledCalendar.Never, ref fit);
     }
 
     private void Take(int task, in TaskTerms terms, Schedule into)

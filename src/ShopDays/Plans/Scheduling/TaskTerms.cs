@@ -53,6 +53,7 @@ internal readonly struct TaskTerms
         IsSplittable = task.IsSplittable;
         IsByCalendar = task.IsByCalendar;
         LeastPiece = task.LeastPiece;
+        WholeBelow = task.EndsInAPiece ? 2 * task.LeastPiece : task.LeastPiece;
         SetupKey = task.SetupKey;
         NotBefore = task.NotBefore;
         WaitAtStart = task.WaitAtStart;
@@ -86,6 +87,9 @@ internal readonly struct TaskTerms
 
     /// <summary>The least stretch worth beginning.</summary>
     public int LeastPiece { get; }
+
+    /// <summary>When less than this is left, it is not broken off any more.</summary>
+    public int WholeBelow { get; }
 
     /// <summary>Its set-up; below 0 none.</summary>
     public int SetupKey { get; }

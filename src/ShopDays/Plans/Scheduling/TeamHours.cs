@@ -26,7 +26,7 @@ internal sealed class TeamHours(ScheduleProblem problem, ShopFloor floor)
     public bool TryWork(int[] team, in TaskTerms task, WorkSplit split, int minute, int endBefore, TaskFit fit)
     {
         var isHeavy = (task.Needs & TaskNeeds.Heavy) != 0;
-        var (heavyDay, heavyDone) = (-1, 0);
+        var doneBy = new HeavyDays();
         var left = split.Minutes;
         while (left > 0)
         {
@@ -39,13 +39,8 @@ internal sealed class TeamHours(ScheduleProblem problem, ShopFloor floor)
             var room = end - start;
             if (isHeavy)
             {
-                var day = problem.Workers[team[0]].Day[session];
-                if (day != heavyDay)
-                {
-                    (heavyDay, heavyDone) = (day, 0);
-                }
-
-                room = Math.Min(room, HeavyLeft(team, start) - heavyDone);
+                doneBy.GoOnTo(problem.Workers[team[0]].Day[session]);
+                room = Math.Min(room, HeavyLeft(team, start, doneBy));
             }
 
             if (room < least)
@@ -54,9 +49,9 @@ internal sealed class TeamHours(ScheduleProblem problem, ShopFloor floor)
                 continue;
             }
 
-            var work = Math.Min(room, left);
+            var work = split.WorkIn(room, left);
             left -= work;
-            heavyDone += work;
+            doneBy.Add(work);
             minute = start + work;
             fit.Add(new(start, minute, session));
         }
@@ -82,12 +77,12 @@ internal sealed class TeamHours(ScheduleProblem problem, ShopFloor floor)
         return true;
     }
 
-    private int HeavyLeft(int[] team, int minute)
+    private int HeavyLeft(int[] team, int minute, HeavyDays doneBy)
     {
         var left = CompiledCalendar.Never;
         foreach (var worker in team)
         {
-            left = Math.Min(left, floor.Heavy(worker).Left[problem.Workers[worker].SessionEndingAfter(minute)]);
+            left = Math.Min(left, floor.Heavy(worker).LeftBeside(problem.Workers[worker].SessionEndingAfter(minute), doneBy.Today, doneBy.DayBefore));
         }
 
         return left;

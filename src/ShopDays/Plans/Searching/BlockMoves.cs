@@ -3,8 +3,9 @@ using ShopDays.Plans.Scheduling;
 namespace ShopDays.Plans.Searching;
 
 /// <summary>
-/// Makes an order of work better by moving its blocks one at a time; a move that makes nothing worse is kept. What is
-/// settled stays in front: it is placed first, and the rest takes the time that it leaves. One seed gives one answer.
+/// Makes an order of work better by moving its blocks one at a time; a move that makes nothing worse is kept. Of orders
+/// that are alike in all that schedules are compared by, one with less heavy work in a row is the better. What is settled
+/// stays in front: it is placed first, and the rest takes the time that it leaves. One seed gives one answer.
 /// </summary>
 internal sealed class BlockMoves
 {
@@ -15,14 +16,17 @@ internal sealed class BlockMoves
     private readonly int[] order;
     private readonly int[] place;
     private readonly int settled;
+    private readonly UnbrokenHeavy unbroken;
 
     /// <summary>A search.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="settled">Blocks that keep their order, and come before all others.</param>
     /// <param name="behind">The others, in an order to begin with.</param>
     /// <param name="seed">Where chance comes from.</param>
-    public BlockMoves(ScheduleProblem problem, IReadOnlyList<int> settled, IReadOnlyList<int> behind, int seed)
+    /// <param name="bout">The minutes of a bout of heavy work.</param>
+    public BlockMoves(ScheduleProblem problem, IReadOnlyList<int> settled, IReadOnlyList<int> behind, int seed, int bout = CompiledCalendar.Never)
     {
+        unbroken = new(problem, bout);
         this.problem = problem;
         this.settled = settled.Count;
         generator = new(problem);
@@ -34,6 +38,9 @@ internal sealed class BlockMoves
 
     /// <summary>The score of the order that was found.</summary>
     public ScheduleScore Best { get; private set; } = ScheduleScore.None;
+
+    /// <summary>Minutes of heavy work in a row beyond a bout, in the order that was found.</summary>
+    public int HeavyInARow { get; private set; }
 
     /// <summary>How many schedules were made.</summary>
     public int Tried { get; private set; }
@@ -50,6 +57,7 @@ internal sealed class BlockMoves
             return null;
         }
 
+        HeavyInARow = unbroken.In(trial);
         if (order.Length - settled < 2)
         {
             return order;
@@ -61,10 +69,12 @@ internal sealed class BlockMoves
             var (from, to) = DrawMove();
             Move(from, to);
             var moved = Score();
-            inVain = moved < Best ? 0 : inVain + 1;
-            if (moved <= Best)
+            var inARow = moved <= Best ? unbroken.In(trial) : 0;
+            var isBetter = moved < Best || (moved == Best && inARow < HeavyInARow);
+            inVain = isBetter ? 0 : inVain + 1;
+            if (isBetter || (moved == Best && inARow == HeavyInARow))
             {
-                Best = moved;
+                (Best, HeavyInARow) = (moved, inARow);
             }
             else
             {

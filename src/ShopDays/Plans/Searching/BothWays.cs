@@ -98,7 +98,7 @@ internal sealed class BothWays
             weighted += (long)plan.Weight * takes;
         }
 
-        return new(late, weighted, schedule.ShopDays, schedule.Changeovers);
+        return new(late, weighted, schedule.ShopDays, schedule.CallDays, schedule.Changeovers);
     }
 
     private static int LastMinute(ScheduleProblem problem) => problem.Workers.Where(worker => worker.Count > 0).Select(worker => worker.To[^1]).Append(problem.Minutes.Sum()).Max();

@@ -38,10 +38,10 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
             var problem = ProblemCompiler.Compile(request, hours);
             if (settled.Blocks is not null && alone.Blocks is not null)
             {
-                var search = new BlockMoves(problem, settled.BlocksIn(problem, 0), alone.BlocksIn(problem, settled.Problem.Tasks.Length), request.Seed);
+                var search = new BlockMoves(problem, settled.BlocksIn(problem, 0), alone.BlocksIn(problem, settled.Problem.Tasks.Length), request.Seed, BoutOf(request));
                 if (search.Find(Part(request.Budget, 2)) is { } blocks)
                 {
-                    blocks = new RisingOrder(problem, KindsOf(request)).Of(blocks, settled.Problem.Blocks);
+                    blocks = new RisingOrder(problem, KindsOf(request), BoutOf(request)).Of(blocks, settled.Problem.Blocks);
                     return new(hours, problem, blocks, settled.Tried + alone.Tried + search.Tried);
                 }
             }
@@ -75,11 +75,11 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
             if (bred is not null)
             {
                 // Breeding cares for the finish; moves one at a time then find like work to put together.
-                var moves = new BlockMoves(problem, [], bred, request.Seed);
+                var moves = new BlockMoves(problem, [], bred, request.Seed, BoutOf(request));
                 var left = Math.Max(1, budget - search.Tried);
                 var blocks = moves.Find(left, search.IsAtBound ? MovesInVain : int.MaxValue)!;
                 var tried = search.Tried + inTurn.Tried + moves.Tried + alone.Sum(one => one.Tried);
-                var first = new FoundOrder(hours, problem, new RisingOrder(problem, KindsOf(request)).Of(blocks), tried);
+                var first = new FoundOrder(hours, problem, new RisingOrder(problem, KindsOf(request), BoutOf(request)).Of(blocks), tried);
                 return alone.Count == 0 ? first : first.WithRoomForDates(request, inTurn.BlocksInEveryTurn());
             }
 
@@ -142,7 +142,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
         {
             var nearer = dates.WithRoom(Problem);
             var search = new ScheduleSearch(nearer, request.Seed) { Known = [from] };
-            Take(new RisingOrder(nearer, KindsOf(request)).Of(search.Find(Part(request.Budget, 2))!));
+            Take(new RisingOrder(nearer, KindsOf(request), BoutOf(request)).Of(search.Find(Part(request.Budget, 2))!));
             tried += search.Tried;
         }
 
@@ -165,6 +165,8 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
 
     private static SearchStep StepOf(SearchPoint point, OpenHours hours, ScheduleProblem problem) =>
         new(point.Tried, hours.At((int)(point.Best.Finish / problem.Orders.Sum(order => order.Weight))), point.Best.ShopDays);
+
+    private static int BoutOf(PlanRequest request) => Math.Max(1, (int)request.Limits.Bout.Minutes);
 
     private static int Part(int budget, int parts) => Math.Max(1, budget / parts);
 

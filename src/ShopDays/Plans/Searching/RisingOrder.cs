@@ -10,7 +10,8 @@ namespace ShopDays.Plans.Searching;
 /// </summary>
 /// <param name="problem">The problem.</param>
 /// <param name="kinds">What each task is; those with one kind are alike but for their numbers.</param>
-internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string> kinds)
+/// <param name="bout">The minutes of a bout of heavy work.</param>
+internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string> kinds, int bout = CompiledCalendar.Never)
 {
     /// <summary>
     /// How much later each order may end for it. Like tasks are drawn apart, so their times differ by a minute or two; more
@@ -19,6 +20,7 @@ internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string>
     private const int MinutesLater = 10;
 
     private readonly ScheduleGenerator generator = new(problem);
+    private readonly UnbrokenHeavy unbroken = new(problem, bout);
     private readonly Schedule trial = new(problem.Tasks.Length, problem.Orders.Length);
 
     /// <summary>The order with like work rising: all kinds of it at once where that does no harm, otherwise those that do none.</summary>
@@ -28,7 +30,8 @@ internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string>
     {
         generator.Generate(order, problem.Minutes.AsSpan(), trial);
         int[] finishes = [.. trial.Finishes];
-        var (days, turns) = (trial.ShopDays, trial.Changeovers);
+        var (days, calls, turns) = (trial.ShopDays, trial.CallDays, trial.Changeovers);
+        var heavyInARow = unbroken.In(trial);
         var alike = Enumerable.Range(settled, order.Length - settled).GroupBy(place => KindOf(order[place])).Select(group => group.ToImmutableArray()).Where(places => places.Length > 1).ToList();
         int[] all = [.. order];
         foreach (var places in alike)
@@ -56,7 +59,9 @@ internal sealed class RisingOrder(ScheduleProblem problem, IReadOnlyList<string>
             && generator.Generate(other, problem.Minutes.AsSpan(), trial)
             && EndsInTime(finishes)
             && trial.ShopDays <= days
-            && trial.Changeovers <= turns;
+            && trial.CallDays <= calls
+            && trial.Changeovers <= turns
+            && unbroken.In(trial) <= heavyInARow;
     }
 
     /// <summary>Whether each order ends about when it did, and none is late for it that was not.</summary>
