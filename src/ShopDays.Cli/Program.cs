@@ -15,6 +15,7 @@ builder.Services
     .AddSingleton<IShopCommand, LayoutCommand>()
     .AddSingleton<IShopCommand, EstimateCommand>()
     .AddSingleton<IShopCommand, PlanCommand>()
+    .AddSingleton<IShopCommand, PriceCommand>()
     .AddSingleton<IShopCommand>(services => new LogCommand(services.GetRequiredService<Screen>(), services.GetRequiredService<IClock>(), args.Contains("log")))
     .AddSingleton<IShopCommand, ProgressCommand>()
     .AddSingleton<IShopCommand, OrdersCommand>()
