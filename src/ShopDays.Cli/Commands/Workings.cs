@@ -24,6 +24,9 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>Courses of the job that are drawn. The finish's quantiles are then good to about a hundredth of their range.</summary>
     public const int Draws = 2000;
 
+    /// <summary>Courses that are drawn to tell the risk of a price: a chance of one in ten is then good to half a hundredth.</summary>
+    public const int RiskDraws = 10_000;
+
     /// <summary>Schedules that a plan looks at unless it is said how many.</summary>
     public const int UsualSchedules = 5000;
 
@@ -96,6 +99,11 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public TimeDraws DrawsOf(TaskGraph graph) => draws ??= Step(
         $"drawing {Draws} courses of {graph.Tasks.Count} tasks",
         () => SpoilingOf(graph, graph).On(Rates.Model.Draw(graph.Tasks, Draws, Seed)));
+
+    /// <summary>More drawn courses of the job, for chances to be told to a hundredth.</summary>
+    public TimeDraws RiskDrawsOf(TaskGraph graph) => Step(
+        $"drawing {RiskDraws} courses of {graph.Tasks.Count} tasks",
+        () => SpoilingOf(graph, graph).On(Rates.Model.Draw(graph.Tasks, RiskDraws, Seed)));
 
     /// <summary>The range of all hands-on time by the rates of the catalogue alone.</summary>
     public TimeRange PriorTimeOf(TaskGraph graph) =>

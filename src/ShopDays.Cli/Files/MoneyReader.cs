@@ -18,7 +18,7 @@ internal sealed class MoneyReader(SourceFile source)
     {
         var currency = money.Reading.Currency ?? new("XXX", 2);
         var rate = RateReader.Read(money, currency);
-        var margin = ReadMargin(money);
+        var (margin, markup) = ReadProfit(money);
         var consumables = money.Optional("consumables", Consumables);
         if (margin.IsRead && consumables.Value is ConsumablesRule.OfPrice { Share: var share } && margin.Value.Share + ((decimal)share.Value / 100) >= 1)
         {
@@ -31,6 +31,7 @@ internal sealed class MoneyReader(SourceFile source)
         {
             Rate = rate,
             Margin = margin.Or(Margin.None),
+            Markup = markup,
             Rounding = rounding.Value,
             Tax = money.Optional("tax", Tax).Or(new(Percent.Zero)),
             Consumables = consumables.Or(new ConsumablesRule.Amount(null)),
@@ -46,7 +47,8 @@ internal sealed class MoneyReader(SourceFile source)
         };
     }
 
-    private static Field<Margin> ReadMargin(Section money)
+    /// <summary>The margin, and the markup that it is where the shop says one.</summary>
+    private static (Field<Margin> Margin, Markup? Markup) ReadProfit(Section money)
     {
         var margin = money.Optional("margin", (node, reading) => Values.Percentage(node, reading).Unless(reading.Findings, percent => percent.Value >= 100
             ? ShopMistakes.MarginTakesAll(node.Place, ((YamlText)node).Value)
@@ -57,7 +59,9 @@ internal sealed class MoneyReader(SourceFile source)
             money.Findings.Add(MoneyMistakes.MarginAndMarkup(markup.Place));
         }
 
-        return markup.IsRead ? markup.Select(percent => Markup.Of(percent).AsMargin) : margin.Select(Margin.Of);
+        return markup.IsRead
+            ? (markup.Select(percent => Markup.Of(percent).AsMargin), Markup.Of(markup.Value))
+            : (margin.Select(Margin.Of), null);
     }
 
     private static ValueReader<ConsumablesRule> Consumables { get; } = (node, reading) =>

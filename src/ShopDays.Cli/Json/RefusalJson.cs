@@ -21,6 +21,9 @@ internal static class RefusalJson
     /// <summary>The order of work goes round.</summary>
     public static object Of(IReadOnlyList<string> goesRound) => new { GoesRound = goesRound };
 
+    /// <summary>The shop does not say what an hour has to earn.</summary>
+    public static object OfNoMoney() => new { Missing = "money" };
+
     /// <summary>Mistakes as objects to be written.</summary>
     public static IEnumerable<object> MistakesOf(IReadOnlyList<Finding> findings) => findings.Select(one => new
     {

@@ -11,6 +11,9 @@ public sealed record PricingTerms
     /// <summary>The profit, as a share of the price.</summary>
     public Margin Margin { get; init; }
 
+    /// <summary>The same as a share of the cost, where the shop says it so; null where it says the margin.</summary>
+    public Markup? Markup { get; init; }
+
     /// <summary>How a price is rounded; null for the minor unit.</summary>
     public RoundingRule? Rounding { get; init; }
 

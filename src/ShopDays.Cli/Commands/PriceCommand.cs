@@ -1,0 +1,130 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using NodaTime;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Json;
+using ShopDays.Cli.Paper;
+using ShopDays.Cli.Paper.Prices;
+using ShopDays.Cli.Phrases;
+using ShopDays.Cli.Terminal;
+using ShopDays.Measures;
+using ShopDays.Prices;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary><c>shopdays price</c>: what a job costs, what to ask for it, and what that may come to; the quote for the client.</summary>
+internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
+{
+    private const double UsualRisk = 0.1;
+
+    private readonly Option<double> risk = new("--risk") { Description = "The chance of earning less than the shop's rate that you would take; 10% unless given.", DefaultValueFactory = _ => UsualRisk, CustomParser = RiskOf, HelpName = "PERCENT" };
+    private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the internal sheet, with all of the build-up and the risk, to this PDF file.");
+    private readonly Option<string?> quote = WrittenTo.AFile("--quote", "Write the quote for the client to this PDF file.");
+
+    /// <inheritdoc/>
+    public Command Describe()
+    {
+        var command = new JobCommand(screen, clock, "price", "Price the job: its cost, what to ask for it, what that may come to, and the quote.", "shopdays price writing-table --quote quote.pdf").ThatPlans();
+        command.Command.Add(risk);
+        command.Command.Add(pdf);
+        command.Command.Add(quote);
+        command.AnswerWith(asked =>
+        {
+            WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(pdf));
+            WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(quote));
+            return asked.Workings.Read.Shop.Money is { } money ? command.InOrder(asked, made => Answer(asked, made, money)) : SayNoMoney(asked);
+        });
+        return command.Command;
+    }
+
+    private int Answer(Question asked, OrderOfWork.Made made, ShopMoney money)
+    {
+        var told = Told(asked, made, money);
+        var now = clock.GetCurrentInstant();
+        List<string> written = [];
+        Save(asked.Parsed.GetValue(pdf), () => InternalBook.Set(told, now), written);
+        Save(asked.Parsed.GetValue(quote), () => QuoteBook.Set(told, now), written);
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, PriceJson.Of(told));
+            return ExitCode.Done;
+        }
+
+        PricePrint.Print(asked.Screen, told);
+        if (asked.Parsed.GetValue(quote) is not null && told.NotSaid is { Count: > 0 } notSaid)
+        {
+            asked.Screen.Wrapped($"The quote would say more with these keys in the job file: {string.Join(", ", notSaid)}.");
+        }
+
+        if (asked.Parsed.GetValue(quote) is not null && PaperNames.Remark(QuoteBook.Names(told)) is { } unprintable)
+        {
+            asked.Screen.Wrapped(unprintable);
+        }
+
+        foreach (var path in written)
+        {
+            asked.Screen.Out.WriteLine($"Written: {path}");
+        }
+
+        return ExitCode.Done;
+    }
+
+    private ToldPrice Told(Question asked, OrderOfWork.Made made, ShopMoney money)
+    {
+        var workings = asked.Workings;
+        var read = workings.Read;
+        var draws = workings.DrawsOf(made.Graph);
+        var handsOn = draws.OfAll();
+        var timber = TimberBill.Of(workings.Layout, money.Terms.SpareBoards);
+        var price = PriceBuildUp.Of(money.Terms, LabourShare.Of(read.Job, made.Graph, draws), LabourShare.WholeMinutes(handsOn.P80), timber, read.Job);
+        return new()
+        {
+            Read = read,
+            Money = money,
+            Layout = workings.Layout,
+            Timber = timber,
+            Price = price,
+            Risk = PriceRisk.Of(workings.RiskDrawsOf(made.Graph), money.Terms.Rate.PerHour, price.Outlay),
+            ChosenRisk = asked.Parsed.GetValue(risk),
+            HandsOn = handsOn,
+            Plan = workings.PlanOf(made.Graph),
+            Behind = workings.Rates.Behind,
+            Today = clock.GetCurrentInstant().InZone(read.Shop.Place.Zone).Date,
+            Seed = workings.Seed,
+        };
+    }
+
+    private static void Save(string? path, Func<byte[]> bytes, List<string> written)
+    {
+        if (path is not null)
+        {
+            WholeFile.Save(path, bytes());
+            written.Add(path);
+        }
+    }
+
+    private int SayNoMoney(Question asked)
+    {
+        if (asked.AsJson)
+        {
+            JsonAnswer.Write(asked.Screen.Out, RefusalJson.OfNoMoney());
+        }
+
+        screen.Wrapped(screen.Error, $"{ShopFolder.ShopFileName} does not say what an hour has to earn; expected 'money' with a rate or a wage, such as: money: {{rate: 48 per hour, margin: 15%}}");
+        return ExitCode.No;
+    }
+
+    private static double RiskOf(ArgumentResult typed)
+    {
+        var text = typed.Tokens[0].Value;
+        var read = PercentText.Read(text);
+        if (read.IsRead && read.Value.Value < 100)
+        {
+            return read.Value.Share;
+        }
+
+        typed.AddError($"{QuotedText.Of(text)} is no risk to take; expected a percentage from 0% to less than 100%, such as 10%");
+        return UsualRisk;
+    }
+}
