@@ -39,7 +39,7 @@ internal sealed record ToldMaterials(ShopAndJob Read, Layout Layout, MaterialsLi
     public string WithWaste(TimberToBuy one) => string.Create(CultureInfo.InvariantCulture, $"{Range(one.Least, one.Most)} ({one.Waste.Low * 100:0} to {one.Waste.High * 100:0} % waste)");
 
     /// <summary>The boards by which the layout comes out, each kind in a line.</summary>
-    public IEnumerable<string> Boards(TimberToBuy one) => one.Boards.Select(board => $"{CountWords.Number(board.Count)} of {Format.Write(board.Length)} x {Format.Write(board.Width)} or wider{(board.ClearOfFlaws ? ", clear of flaws" : "")}");
+    public IEnumerable<string> Boards(TimberToBuy one) => one.Boards.Select((board, place) => $"{CountWords.Number(board.Count)} of {Format.Write(board.Length)} x {Format.Write(board.Width)} or wider{(board.ClearOfFlaws ? ", clear of flaws" : "")}{(place == one.Boards.Count - 1 ? $": {Volume(one.InBoards)}{(one.Boards.Count > 1 ? " in all" : "")}" : "")}");
 
     /// <summary>What a board must give: <c>47" clear, 6 1/4" wide</c>.</summary>
     public string Clear(TimberToBuy one) => $"{Format.Write(Format.RoundedUp(one.Longest))} clear, {Format.Write(Format.RoundedUp(one.Widest))} wide";

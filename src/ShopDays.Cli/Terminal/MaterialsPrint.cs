@@ -44,10 +44,10 @@ internal static class MaterialsPrint
         screen.Wrapped($"- {told.Timber(one.Species, one.Thickness)}: {told.Volume(one.Net)} in the piece, so {told.WithWaste(one)}", indent: 2);
         foreach (var boards in told.Boards(one))
         {
-            screen.Wrapped($"  {boards}", indent: 4);
+            screen.Hanging("    ", boards);
         }
 
-        screen.Wrapped($"  {told.Clear(one)}, for {CountWords.Names([.. one.Parts.Select(part => part.Name)], 4)}", indent: 4);
+        screen.Hanging("    ", $"{told.Clear(one)}, for {CountWords.Names([.. one.Parts.Select(part => part.Name)], 4)}");
     }
 
     private static void PrintOnHand(Screen screen, ToldMaterials told)

@@ -81,7 +81,7 @@ public sealed class CourseDrawsTests
     {
         // Of another operation too, of which the job has nothing.
         var model = hasLog ? Learned : Prior;
-        IReadOnlyList<ShopTask> behind = AnOperation.Tasks(Rip.Of(3), AnOperation.Guess(20, 30, 60), Plane.Of(2));
+        var behind = AnOperation.Tasks(Rip.Of(3), AnOperation.Guess(20, 30, 60), Plane.Of(2));
         IReadOnlyList<ShopTask> job = [.. Job.Where(task => task.Timing is TaskTiming.ByGuess || ((TaskTiming.ByOperation)task.Timing).Operation != Plane).Select((task, id) => task with { Id = id })];
         var together = model.Draw([.. job, .. behind.Select(task => task with { Id = task.Id + job.Count })], Trials, seed: 4);
         var (before, after) = (model.Draw(job, Trials, seed: 4), model.DrawBehind(job, behind, Trials, seed: 4));

@@ -7,7 +7,7 @@ namespace ShopDays.Tests.Walls;
 
 /// <summary>
 /// Commands know all the rest of the program; each other part knows only those named here. Above all, what sets type on
-/// paper knows nothing of jobs, and the three kinds of answers know nothing of each other.
+/// paper knows nothing of jobs, and the kinds of answers know nothing of each other.
 /// </summary>
 public sealed class ExecutableTests
 {
