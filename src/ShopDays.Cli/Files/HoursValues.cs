@@ -132,7 +132,7 @@ internal static class HoursValues
     {
         if (reading.Zone is { } zone && ClockChange.IsDoubled(time, zone))
         {
-            reading.Findings.Doubt(ShopMistakes.TimeDoubled(place, time, isEnd));
+            reading.Findings.Doubt(ClockDoubts.TimeDoubled(place, time, isEnd));
         }
     }
 

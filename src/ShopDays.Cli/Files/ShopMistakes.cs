@@ -28,9 +28,6 @@ internal static class ShopMistakes
     public static Finding TimeSkipped(Place place, LocalDateTime typed, LocalDateTime from, LocalDateTime to) =>
         Finding.At(place, FormattableString.Invariant($"there is no {typed:HH':'mm} on {typed:uuuu'-'MM'-'dd}: the clock is put forward from {from:HH':'mm} to {to:HH':'mm} then")) with { Expected = FormattableString.Invariant($"a time before {from:HH':'mm}, or {to:HH':'mm} or later") };
 
-    public static Finding TimeDoubled(Place place, LocalDateTime time, bool isEnd) =>
-        Finding.At(place, FormattableString.Invariant($"{time:HH':'mm} comes twice on {time:uuuu'-'MM'-'dd}, when the clock is put back; the {(isEnd ? "second" : "first")} is meant")) with { Cure = isEnd ? "for the first write an end before that hour" : "for the second write a time after that hour" };
-
     public static Finding WorkerTwice(Place place, string name) =>
         Finding.At(place, $"{QuotedText.Of(name)} is the name of a second worker") with { Expected = "a name for each" };
 
