@@ -55,7 +55,7 @@ internal static class ForecastTimes
 
                 foreach (var rework in draws.Reworks![trial])
                 {
-                    minutes[rework.DoneIn] += (int)Math.Ceiling(rework.Minutes);
+                    minutes[rework.DoneIn] += (int)(rework.Minutes + 0.5);
                 }
             }
         }

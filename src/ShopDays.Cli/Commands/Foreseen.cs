@@ -1,6 +1,5 @@
 using ShopDays.Cli.Files;
 using ShopDays.Layouts;
-using ShopDays.Measures;
 using ShopDays.Plans;
 using ShopDays.Times;
 using ShopDays.Work;
@@ -25,7 +24,7 @@ internal static class Foreseen
             return [];
         }
 
-        List<WorkTime> times = [.. graph.Tasks.Select(rates.LikelyTime)];
+        var times = WholeMinutes.Of(graph, rates);
         return PlanMaker.Foresee(new()
         {
             Orders = [new() { Name = read.LogName, Graph = graph, Times = times, Draws = new([[.. times.Select(time => time.Minutes)]], 1), Start = read.Job.Start }],

@@ -19,8 +19,8 @@ internal sealed record OrderNow
     /// <summary>Its tasks, or those that are left.</summary>
     public required TaskGraph Graph { get; init; }
 
-    /// <summary>Time that each has taken already where the log does not say how much is left.</summary>
-    public required IReadOnlyList<WorkTime> Spent { get; init; }
+    /// <summary>What is left of it; null for a piece to be made from the beginning.</summary>
+    public RemainingWork? Left { get; init; }
 
     /// <summary>What may be spoiled in what is left of it.</summary>
     public required SpoilingDraws Spoiling { get; init; }
@@ -43,6 +43,14 @@ internal sealed record OrderNow
     /// <summary>Whether nothing is left to do, nor to wait for, and nothing of it is in anybody's way.</summary>
     public bool IsOver => Graph.Tasks.Count == 0 && UnderWay.Waits.Count == 0 && UnderWay.Held.Count == 0;
 
+    /// <summary>Time that each task has taken already where the log does not say how much is left.</summary>
+    public IReadOnlyList<WorkTime> Spent => Left?.Spent ?? [.. Graph.Tasks.Select(_ => WorkTime.Zero)];
+
+    /// <summary>The time that each task is planned with: as if it were planned alone.</summary>
+    /// <param name="model">The rates.</param>
+    /// <param name="draws">Drawn times of the tasks.</param>
+    public IReadOnlyList<WorkTime> TimesBy(RateModel model, TimeDraws draws) => Left?.PlannedTimes(model, draws) ?? WholeMinutes.Of(Graph, model);
+
     /// <summary>An order in hand.</summary>
     /// <param name="title">What it is called.</param>
     /// <param name="workings">The job.</param>
@@ -60,7 +68,7 @@ internal sealed record OrderNow
             Title = title,
             Read = read,
             Graph = job.Left.Graph,
-            Spent = job.Left.Spent,
+            Left = job.Left,
             Spoiling = workings.SpoilingOf(graph, job.Left.Graph),
             // What was heavy today tires nobody on the date with which a later job begins.
             UnderWay = job.Left.UnderWay.From == now ? job.Left.UnderWay : job.Left.UnderWay with { HeavyToday = new Dictionary<string, WorkTime>() },
@@ -82,7 +90,6 @@ internal sealed record OrderNow
         Title = title,
         Read = workings.Read,
         Graph = graph,
-        Spent = [.. graph.Tasks.Select(_ => WorkTime.Zero)],
         Spoiling = workings.SpoilingOf(graph, graph),
         UnderWay = new() { From = Instant.Max(now, workings.Read.Shop.Place.Zone.AtStartOfDay(start).ToInstant()) },
         Start = start,

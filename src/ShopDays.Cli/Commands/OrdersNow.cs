@@ -39,7 +39,7 @@ internal sealed class OrdersNow
             FormattableString.Invariant($"drawing {Workings.Draws} courses of {tasks} tasks of {CountWords.Of(orders.Count, "order")}"),
             () => Drawn(model, orders));
         var alone = another is null || inHand.Count == 0 ? draws : Drawn(model, inHand).Append(draws[^1]);
-        times = [.. alone.Select(drawn => (IReadOnlyList<WorkTime>)[.. drawn.OfEach().Select(range => range.P50)])];
+        times = [.. alone.Zip(orders, (drawn, order) => order.TimesBy(model, drawn))];
     }
 
     /// <summary>A plan of the orders in hand, or what stands against it.</summary>

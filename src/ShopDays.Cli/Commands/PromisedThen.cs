@@ -1,5 +1,6 @@
 using ShopDays.Cli.Files;
 using ShopDays.Logbook;
+using ShopDays.Measures;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -45,9 +46,8 @@ internal static class PromisedThen
     }
 
     /// <summary>
-    /// A promise keeps what was expected of each task; the plan was made with the middle of its drawn times, a little off
-    /// that. Drawn again by the rates of then they are what they were, and are set to what was expected where those rates
-    /// cannot be had any more.
+    /// A promise keeps what was expected of each task. Drawn again by the rates of then its times are what they were, and are
+    /// set to what was expected where those rates cannot be had any more: where it is a minute or more off.
     /// </summary>
     private static PromisedJob JobOf(Workings workings, Workings before, Promise promise, TaskGraph graph, LearnedRates rates)
     {
@@ -65,9 +65,12 @@ internal static class PromisedThen
         double FactorOf(ShopTask task)
         {
             var spent = standing.Tasks[left.Ids[task.Id]].Spent;
-            return expected.TryGetValue(task.Name, out var time) ? Math.Max(0, (time - spent) / likely[left.Ids[task.Id]]) : 0;
+            return expected.TryGetValue(task.Name, out var time) ? FactorFor(time - spent, likely[left.Ids[task.Id]]) : 0;
         }
     }
+
+    /// <summary>Older promises keep times that are not in whole minutes: less than one apart, they are the same.</summary>
+    private static double FactorFor(WorkTime expected, WorkTime likely) => Math.Abs(expected.Minutes - likely.Minutes) < 1 ? 1 : Math.Max(0, expected / likely);
 
     /// <summary>
     /// Whether an entry was in the log when something was promised: by its number, for work of an earlier date may be

@@ -123,10 +123,10 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>A plan, or what stands against it.</summary>
     /// <param name="graph">The whole job.</param>
     /// <param name="known">The moment up to which it is known what has come from others; null for a plan as it was at the start.</param>
-    public PlanAnswer PlanOf(TaskGraph graph, Instant? known = null) => Planned(RequestOf(graph, graph, DrawsOf(graph), TaskTimesOf(graph), null, known));
+    public PlanAnswer PlanOf(TaskGraph graph, Instant? known = null) => Planned(RequestOf(graph, graph, DrawsOf(graph), WholeMinutes.Of(graph, Rates.Model), null, known));
 
     /// <summary>What is left of the job, to be planned.</summary>
-    public PlanRequest RequestOf(TaskGraph whole, RemainingWork left, TimeDraws drawn) => RequestOf(whole, left.Graph, drawn, drawn.OfEach(), left.UnderWay);
+    public PlanRequest RequestOf(TaskGraph whole, RemainingWork left, TimeDraws drawn) => RequestOf(whole, left.Graph, drawn, left.PlannedTimes(Rates.Model, drawn), left.UnderWay);
 
     /// <summary>A plan of what is asked for, or what stands against it.</summary>
     public PlanAnswer Planned(PlanRequest request) => Step($"planning, {request.Budget} schedules to look at", () => PlanMaker.Plan(request with { Progress = new SearchSteps(progress.Now, request.Budget) }));
@@ -135,7 +135,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public MovedFinish Moved(JobProgress progress, PromisedJob then, PlanRequest ahead, PlanAnswer.Planned answer) =>
         Step($"finding out what moved the finish", () => MovedFinish.Of(progress, then, ahead, answer));
 
-    private PlanRequest RequestOf(TaskGraph whole, TaskGraph graph, TimeDraws drawn, IReadOnlyList<TimeRange> times, UnderWay? underWay, Instant? known = null) => new()
+    private PlanRequest RequestOf(TaskGraph whole, TaskGraph graph, TimeDraws drawn, IReadOnlyList<WorkTime> times, UnderWay? underWay, Instant? known = null) => new()
     {
         Orders =
         [
@@ -143,7 +143,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
             {
                 Name = Read.LogName,
                 Graph = graph,
-                Times = [.. times.Select(range => range.P50)],
+                Times = times,
                 Draws = drawn,
                 Spoiling = SpoilingOf(whole, graph),
                 Start = Read.Job.Start,

@@ -39,7 +39,7 @@ internal sealed class DrawnMinutes
 
             foreach (var rework in draws.Reworks?[trial] ?? [])
             {
-                minutes[first + rework.DoneIn] += (int)Math.Ceiling(rework.Minutes);
+                minutes[first + rework.DoneIn] += (int)(rework.Minutes + 0.5);
             }
 
             foreach (var drawn in waits[place])

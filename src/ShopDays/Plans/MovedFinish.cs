@@ -90,5 +90,5 @@ public sealed record MovedFinish(LocalDate Promised, LocalDate Now, bool IsSafe,
 /// <param name="Graph">Its tasks and their order, no board sawn yet that was not.</param>
 /// <param name="Standing">How far they had come.</param>
 /// <param name="Left">What was left of it, from the moment from which it was planned; before anything was done, from its start.</param>
-/// <param name="Draws">Drawn times of what was left: the plan was made with the middle of each.</param>
+/// <param name="Draws">Drawn times of what was left, around those that it was planned with.</param>
 public sealed record PromisedJob(TaskGraph Graph, JobStanding Standing, RemainingWork Left, TimeDraws Draws);

@@ -14,7 +14,7 @@ public sealed record OrderInHand
     /// <summary>The work.</summary>
     public required TaskGraph Graph { get; init; }
 
-    /// <summary>The time that each task is planned with, by its id: the median of its range, as a rule. Rounded up to whole minutes, 1 at least.</summary>
+    /// <summary>The time that each task is planned with, by its id: what is expected of it in <see cref="WholeMinutes"/>, as a rule. What is not whole counts as the nearest minute, 1 at least.</summary>
     public required IReadOnlyList<WorkTime> Times { get; init; }
 
     /// <summary>Drawn times, for the forecast; at least one trial, and as many as any other order has: the trials of one number are one course of the whole shop.</summary>

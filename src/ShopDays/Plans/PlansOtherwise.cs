@@ -128,7 +128,7 @@ internal sealed class PlansOtherwise
         var pieces = plan.Sessions.SelectMany(session => session.Work).OrderBy(work => work.Start.ToInstant()).ToList();
         var byNow = pieces.Sum(work => Math.Clamp((now - work.Start.ToInstant()).TotalMinutes, 0, work.HandsOn.Minutes) / work.Task.Crew);
         Behind = WorkTime.FromMinutes(byNow - done);
-        // A minute is what rounding up leaves of a task that is under way.
+        // A minute is what rounding leaves of a task that is under way.
         if (Math.Abs(byNow - done) < 1)
         {
             Behind = WorkTime.Zero;
@@ -154,7 +154,7 @@ internal sealed class PlansOtherwise
     {
         TaskState.ToDo => 0,
         TaskState.HalfDone => Math.Min(planned.Minutes, Math.Max(0, (change.Spent - times.SpentThen(change.Task)).Minutes)),
-        _ => planned > WorkTime.Zero ? Math.Ceiling(planned.Minutes) : 0,
+        _ => planned > WorkTime.Zero ? ProblemCompiler.MinutesOf(planned.Minutes) : 0,
     };
 
     /// <summary>How the shop would stand had each wait that still runs begun when a plan has it begin, if that is sooner.</summary>

@@ -134,8 +134,8 @@ internal static class ProblemCompiler
     private static Hold OnFloor(ShopTask task, ClampRow clamps, (int Minutes, int Sets) after = default) =>
         new(Bench + 1 + clamps.Counts.Length, Bench + 1 + clamps.Counts.Length, FloorShortage.Wanted(task.Floor), after.Minutes, Sets: after.Sets);
 
-    /// <summary>Hands-on minutes in whole ones, 1 at least.</summary>
-    public static int MinutesOf(double minutes) => Math.Clamp((int)Math.Ceiling(Math.Min(minutes, CompiledCalendar.Never)), 1, CompiledCalendar.Never);
+    /// <summary>Hands-on minutes to the nearest whole one, 1 at least: some of a job's times come out longer, others shorter, and their sum stays.</summary>
+    public static int MinutesOf(double minutes) => Math.Max(1, (int)(Math.Min(minutes, CompiledCalendar.Never) + 0.5));
 
     /// <summary>
     /// Planing, joints, assembly and finish are done at a bench; sawing out on trestles, the rest on paper or outside

@@ -59,7 +59,7 @@ public sealed record Promise
         P90 = planned.Forecast.P90?.ToInstant(),
         ChanceOfDue = planned.Forecast.ChanceOfDue,
         HandsOn = handsOn,
-        Tasks = [.. graph.Tasks.Select(task => TaskOf(task, model.LikelyTime(task)))],
+        Tasks = [.. graph.Tasks.Zip(WholeMinutes.Of(graph, model), TaskOf)],
     };
 
     /// <summary>
@@ -93,5 +93,5 @@ public sealed record Promise
 /// <param name="Name">Its name.</param>
 /// <param name="Operation">Its operation; null for one timed by a guess.</param>
 /// <param name="Board">The board that it works on; null for none.</param>
-/// <param name="Expected">The time that was expected of it: as likely more as less; above zero.</param>
+/// <param name="Expected">The time that was expected of it: as likely more as less, in whole minutes as it was planned, by what older versions wrote down exactly; above zero.</param>
 public sealed record PromisedTask(string Name, string? Operation, string? Board, WorkTime Expected);

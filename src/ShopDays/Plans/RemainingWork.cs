@@ -17,6 +17,9 @@ public sealed record RemainingWork
     /// <summary>The tasks that are not done, numbered anew in their order; of one that is begun, what is left where its log says how much.</summary>
     public required TaskGraph Graph { get; init; }
 
+    /// <summary>The whole job.</summary>
+    public required TaskGraph Whole { get; init; }
+
     /// <summary>The id of each of them in the whole job.</summary>
     public required IReadOnlyList<int> Ids { get; init; }
 
@@ -29,7 +32,11 @@ public sealed record RemainingWork
     /// <summary>Tasks that are not done although work that comes after them is, or not begun although that is: skipped, or not written down.</summary>
     public required IReadOnlyList<PassedOver> PassedOver { get; init; }
 
-    /// <summary>What is expected of each task that is left, by its id in the whole job: as likely more as less; where it is begun and its log does not say how much is left, by what was spent.</summary>
+    /// <summary>
+    /// What is expected of each task that is left, by its id in the whole job: as likely more as less, in whole minutes. One
+    /// that is not begun has the minutes that it has in the whole job; where one is begun and its log does not say how much
+    /// is left, that is told by what was spent.
+    /// </summary>
     /// <param name="model">The rates.</param>
     /// <param name="draws">Drawn times of what is left.</param>
     /// <exception cref="ArgumentException">The draws are of other tasks.</exception>
@@ -40,7 +47,25 @@ public sealed record RemainingWork
             throw new ArgumentException($"the draws are not those of {Graph.Tasks.Count} tasks", nameof(draws));
         }
 
-        return Graph.Tasks.ToDictionary(task => Ids[task.Id], task => Spent[task.Id] > WorkTime.Zero ? draws.Of(task.Id).P50 : model.LikelyTime(task));
+        var whole = WholeMinutes.Of(Whole, model);
+        return Graph.Tasks.ToDictionary(task => Ids[task.Id], LikelyTime);
+
+        WorkTime LikelyTime(ShopTask task) => (Spent[task.Id] > WorkTime.Zero, ReferenceEquals(task.Timing, Whole.Tasks[Ids[task.Id]].Timing)) switch
+        {
+            (true, _) => WholeMinutes.Nearest(draws.Of(task.Id).P50),
+            (false, true) => whole[Ids[task.Id]],
+            (false, false) => WholeMinutes.Nearest(model.LikelyTime(task)),
+        };
+    }
+
+    /// <summary>The same at the ids of <see cref="Graph"/>: what is left is planned with these times.</summary>
+    /// <param name="model">The rates.</param>
+    /// <param name="draws">Drawn times of what is left.</param>
+    /// <exception cref="ArgumentException">The draws are of other tasks.</exception>
+    public IReadOnlyList<WorkTime> PlannedTimes(RateModel model, TimeDraws draws)
+    {
+        var likely = LikelyTimes(model, draws);
+        return [.. Ids.Select(id => likely[id])];
     }
 
     /// <summary>What is left of a job.</summary>
@@ -69,6 +94,7 @@ public sealed record RemainingWork
                 [.. Precedences(whole, places)],
                 new AwaitedLeft(whole, standing, places, waits, calendars[0].Place.Zone, from).Of(),
                 [.. whole.ClosingWaits.Where(wait => places.ContainsKey(wait.After)).Select(wait => wait with { After = places[wait.After] })]),
+            Whole = whole,
             Ids = [.. open.Select(one => one.Task.Id)],
             Spent = [.. open.Select(one => one.QuantityDone is null ? one.Spent : WorkTime.Zero)],
             UnderWay = new() { From = from, Known = now, Waits = waits.Running(places), Held = waits.Held(), HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>() },

@@ -8,8 +8,9 @@ namespace ShopDays.Plans;
 internal static class TaskLeft
 {
     /// <summary>
-    /// The task with what its log leaves of its quantity: known time beside the work and setups go down with it, but turning
-    /// to it again takes one setup at the least where it takes any. Without a quantity in the log it is as it was: how much
+    /// The task with what its log leaves of its quantity: known time beside the work and setups go down with it. A plan that
+    /// breaks a task over sessions counts its setups once, and so does the rest of it: interrupted as planned, it takes what
+    /// was planned. Without a quantity in the log it is as it was: how much
     /// is left of its time is then told by what was spent.
     /// </summary>
     public static ShopTask Of(TaskStanding standing)
@@ -27,7 +28,7 @@ internal static class TaskLeft
             Timing = whole with
             {
                 Quantity = whole.Quantity - done,
-                Setups = Math.Max(Math.Min(1, whole.Setups), whole.Setups * share),
+                Setups = whole.Setups * share,
                 Besides = whole.Besides * share,
             },
         };

@@ -29,7 +29,6 @@ internal sealed class TimesOtherwise
     private readonly Dictionary<string, int> placesNow;
     private readonly Dictionary<string, TaskChange> changes;
     private readonly IReadOnlyList<TaskChange> extras;
-    private readonly IReadOnlyList<WorkTime> middles;
     private readonly List<WorkTime> timesNow;
 
     /// <summary>Gathers them.</summary>
@@ -43,7 +42,6 @@ internal sealed class TimesOtherwise
         changes = progress.Changes.ToDictionary(one => one.Task, StringComparer.Ordinal);
         var known = then.Graph.Tasks.Select(task => task.Name).ToHashSet(StringComparer.Ordinal);
         extras = [.. progress.Changes.Where(one => !known.Contains(one.Task))];
-        middles = [.. then.Draws.OfEach().Select(range => range.P50)];
         Names = [.. then.Left.Graph.Tasks.Select(task => task.Name), .. extras.Select(one => one.Task)];
         Promised = TimesBy(one => one.Kind is ChangeKind.SameTask or ChangeKind.WentOut or ChangeKind.SawnUnlogged ? one.Promised : WorkTime.Zero);
         timesNow = TimesBy(one => one.Now);
@@ -107,18 +105,17 @@ internal sealed class TimesOtherwise
             return _ => 0;
         }
 
-        var isExtra = place >= middles.Count;
-        var middle = isExtra ? 0 : middles[place].Minutes;
+        var promised = place < then.Left.Graph.Tasks.Count ? Promised[place].Minutes : 0;
         var spent = Math.Max(0, (change.Spent - SpentThen(change.Task)).Minutes);
         var isLeft = placesNow.TryGetValue(change.Task, out var placeNow);
         var asNow = (int trial) => spent + (isLeft ? now.Minutes[trial % now.Trials][placeNow] : 0);
         return CauseOf(change) switch
         {
-            _ when middle == 0 => isLeft ? asNow : _ => time,
+            _ when promised == 0 => isLeft ? asNow : _ => time,
             MoveCause.Took when known >= Known.WhatIsDone => isLeft ? asNow : _ => time,
-            MoveCause.Took => trial => Math.Max(0, then.Draws.Minutes[trial][place] + time - middle),
+            MoveCause.Took => trial => Math.Max(0, then.Draws.Minutes[trial][place] + time - promised),
             MoveCause.ToCome when known == Known.AllAsNow => asNow,
-            _ => trial => then.Draws.Minutes[trial][place] * (time / middle),
+            _ => trial => then.Draws.Minutes[trial][place] * (time / promised),
         };
     }
 
@@ -142,10 +139,7 @@ internal sealed class TimesOtherwise
         .. extras.Select(account),
     ];
 
-    /// <summary>
-    /// The time that a task was planned with is the middle of its drawn times, a little off that which is accounted for: it
-    /// goes up and down with the account, so that what is accounted for alike is planned alike.
-    /// </summary>
+    /// <summary>A task is planned with what is accounted for, but for what was spent before the promise.</summary>
     private WorkTime TimeOf(ShopTask task, Func<TaskChange, WorkTime> account)
     {
         if (ChangeOf(task.Name) is not { } change)
@@ -153,12 +147,7 @@ internal sealed class TimesOtherwise
             return WorkTime.Zero;
         }
 
-        var (time, promised) = (account(change) - SpentThen(task.Name), change.Promised - SpentThen(task.Name));
-        if (promised > WorkTime.Zero && middles[task.Id] > WorkTime.Zero && (time == promised || change is { State: TaskState.ToDo, Kind: ChangeKind.SameTask }))
-        {
-            time = middles[task.Id] * (time / promised);
-        }
-
+        var time = account(change) - SpentThen(task.Name);
         return time > WorkTime.Zero ? time : WorkTime.Zero;
     }
 }

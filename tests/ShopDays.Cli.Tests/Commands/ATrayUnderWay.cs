@@ -7,7 +7,6 @@ using ShopDays.Layouts;
 using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Plans;
-using ShopDays.Times;
 using ShopDays.Work;
 using Xunit;
 
@@ -17,7 +16,7 @@ namespace ShopDays.Cli.Tests.Commands;
 internal sealed class ATrayUnderWay : IDisposable
 {
     // The same in every test: worked out once.
-    private static readonly Lazy<(TaskGraph Graph, Plan Plan, IReadOnlyList<TimeRange> Times, Instant Start)> AsPlanned = new(WorkOut);
+    private static readonly Lazy<(TaskGraph Graph, Plan Plan, IReadOnlyList<WorkTime> Times, Instant Start)> AsPlanned = new(WorkOut);
 
     private readonly FreshFolder folder = new FreshFolder().WithATray();
     private int logged;
@@ -38,12 +37,12 @@ internal sealed class ATrayUnderWay : IDisposable
     /// <summary>The shop's folder.</summary>
     public FreshFolder Folder => folder;
 
-    /// <summary>Logs the next tasks of the plan as done, each in so many times its expected time, at the end that the plan gave it.</summary>
+    /// <summary>Logs the next tasks of the plan as done, each in so many times its planned time, at the end that the plan gave it.</summary>
     public ATrayUnderWay Done(int tasks, double times)
     {
         foreach (var work in InOrder.Skip(logged).Take(tasks))
         {
-            Log(work.Task, AsPlanned.Value.Times[work.Task.Id].P50 * times, work.End.ToInstant(), finished: true);
+            Log(work.Task, AsPlanned.Value.Times[work.Task.Id] * times, work.End.ToInstant(), finished: true);
         }
 
         logged += tasks;
@@ -54,7 +53,7 @@ internal sealed class ATrayUnderWay : IDisposable
     public ATrayUnderWay Began(double times)
     {
         var work = InOrder[logged];
-        Log(work.Task, AsPlanned.Value.Times[work.Task.Id].P50 * times, work.End.ToInstant(), finished: false);
+        Log(work.Task, AsPlanned.Value.Times[work.Task.Id] * times, work.End.ToInstant(), finished: false);
         return this;
     }
 
@@ -92,7 +91,7 @@ internal sealed class ATrayUnderWay : IDisposable
 
     private static DateTimeZone Zone => DateTimeZoneProviders.Tzdb["Europe/London"];
 
-    private static (TaskGraph Graph, Plan Plan, IReadOnlyList<TimeRange> Times, Instant Start) WorkOut()
+    private static (TaskGraph Graph, Plan Plan, IReadOnlyList<WorkTime> Times, Instant Start) WorkOut()
     {
         using var folder = new FreshFolder().WithATray();
         var read = ShopAndJob.Read(folder.File("jobs", "tray.yaml"), folder.Path).Read!;
@@ -100,6 +99,6 @@ internal sealed class ATrayUnderWay : IDisposable
         var workings = new Workings(read, 1, LayoutEffort.Quick, LayoutPreference.AsPriced, rates, new(TextWriter.Null, false, false, 80, TimeProvider.System));
         var graph = Assert.IsType<OrderOfWork.Made>(workings.Order).Graph;
         var plan = Assert.IsType<PlanAnswer.Planned>(workings.PlanOf(graph)).Plan;
-        return (graph, plan, workings.TaskTimesOf(graph), read.Job.Start.AtStartOfDayInZone(Zone).ToInstant());
+        return (graph, plan, WholeMinutes.Of(graph, rates.Model), read.Job.Start.AtStartOfDayInZone(Zone).ToInstant());
     }
 }

@@ -39,6 +39,28 @@ public sealed class ProgressCommandTests
         Assert.Contains("No promise is on record", tray.Type("progress").Out, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(3)]
+    [InlineData(9)]
+    [InlineData(15)]
+    [InlineData(21)]
+    public void A_plan_that_is_kept_to_the_minute_is_neither_ahead_nor_behind(int done)
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Type("plan", "--promise");
+        tray.Done(done, times: 1);
+        var progress = tray.Type("progress", "--json", "--prior-only").ReadJson();
+        Assert.Equal(0, progress.Number("differenceMinutes"));
+        Assert.Equal(progress.Field("promise").Instant("planned"), progress.Field("finish").Instant("planned"));
+        Assert.Contains("as promised to the minute", tray.Type("progress", "--prior-only").Out, StringComparison.Ordinal);
+
+        var learned = tray.Type("progress", "--json").ReadJson();
+        Assert.Equal(progress.Field("promise").Instant("planned"), learned.Field("finish").Instant("planned"));
+
+        // A minute more or less is a good part of a short task, and one's pace is learned from a few of them.
+        Assert.InRange(learned.Number("differenceMinutes"), -0.02 * learned.Number("promisedMinutes"), 0.02 * learned.Number("promisedMinutes"));
+    }
+
     [Fact]
     public void Slower_work_moves_the_finish_back_and_faster_work_up()
     {

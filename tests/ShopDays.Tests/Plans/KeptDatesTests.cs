@@ -75,7 +75,7 @@ public sealed class KeptDatesTests
         var kept = new int[request.Orders.Count];
         for (var trial = 0; trial < Trials; trial++)
         {
-            int[] minutes = [.. request.Orders.SelectMany(order => order.Draws.Minutes[trial]).Select(drawn => (int)Math.Ceiling(drawn))];
+            int[] minutes = [.. request.Orders.SelectMany(order => order.Draws.Minutes[trial]).Select(drawn => (int)Math.Max(1, Math.Round(drawn, MidpointRounding.AwayFromZero)))];
             Assert.True(new ScheduleGenerator(found.Problem).Generate(found.Blocks, minutes, schedule, mayRunOver: true));
             for (var order = 0; order < kept.Length; order++)
             {
