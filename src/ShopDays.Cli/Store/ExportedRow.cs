@@ -49,7 +49,7 @@ internal sealed class ExportedRow(Findings findings, LocalDate today)
         {
             Id = new((long)(Number(cells, "number") is { } number and >= 1 and < long.MaxValue && number == Math.Floor(number) ? number : Missed(cells, "number", 1d, "a whole number, 1 or more"))),
             Job = cells.Text("job") is { Length: > 0 } job ? job : null,
-            Task = cells.Text("task") is { Length: > 0 } task ? task : Missed(cells, "task", "", "the name of the task"),
+            Task = cells.Text("task") is { Length: > 0 } task ? FormerNames.Today(task) : Missed(cells, "task", "", "the name of the task"),
             Work = cells.Text("operation").Length > 0 ? ReadWork(cells) : null,
             Took = WorkTime.FromMinutes(took),
             On = new(DateOf(cells), Moment(cells, "ended")),

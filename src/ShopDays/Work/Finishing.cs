@@ -214,7 +214,12 @@ internal static class Finishing
                 draft.Before(last, between, "a film is rubbed down when it is hard", Recoat(draft, finish));
             }
 
-            var id = draft.Add(sketch with { Name = FormattableString.Invariant($"{finish.Name}, coat {coat} of {work.Coats}: {on}") });
+            // Its name does not say how many there are: with one more it is the same coat, and what is logged of it stays its own.
+            var id = draft.Add(sketch with
+            {
+                Name = FormattableString.Invariant($"{finish.Name}, coat {coat}: {on}"),
+                Note = work.Coats == 1 ? sketch.Note : FormattableString.Invariant($"coat {coat} of {work.Coats}; {sketch.Note}"),
+            });
             draft.Before(ready, id, "all dusty work ends before a coat");
             if (between >= 0)
             {

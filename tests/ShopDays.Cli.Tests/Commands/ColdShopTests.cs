@@ -27,7 +27,7 @@ public sealed class ColdShopTests
         var plan = JsonDocument.Parse(Typed.Run("plan", folder.File("jobs", "tray.yaml"), "--json", "--schedules", "100").Out).RootElement;
         var work = plan.GetProperty("sessions").EnumerateArray().SelectMany(session => session.GetProperty("tasks").EnumerateArray()).ToList();
         Assert.StartsWith("2027-04", Start("glue up: frame"), StringComparison.Ordinal);
-        Assert.StartsWith("2027-05", Start("wiping varnish (thinned), coat 1 of 2: frame"), StringComparison.Ordinal);
+        Assert.StartsWith("2027-05", Start("wiping varnish (thinned), coat 1: frame"), StringComparison.Ordinal);
         Assert.Contains(plan.GetProperty("waits").EnumerateArray(), wait => wait.GetProperty("reason").GetString() == "glue up: frame: too cold at night for PVA, slow-set, which needs 10 °C");
         var glue = plan.GetProperty("waits").EnumerateArray().First(wait => wait.GetProperty("after").GetString() == "glue up: frame");
         Assert.Equal(11, glue.GetProperty("nights").GetProperty("celsius").GetDouble());

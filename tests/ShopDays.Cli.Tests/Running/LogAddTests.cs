@@ -1,6 +1,7 @@
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Tests.Commands;
+using ShopDays.Work;
 using Xunit;
 
 namespace ShopDays.Cli.Tests.Running;
@@ -35,6 +36,20 @@ public sealed class LogAddTests : IDisposable
         var list = (await Ran.In(folder.Path, "log", "list")).WentWell().Out;
         Assert.DoesNotContain('\u001b', list);
         Assert.All(list.Split('\n'), line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Theory]
+    [InlineData(2)]
+    [InlineData(3)]
+    public async Task A_mark_on_paper_of_an_older_version_finds_its_coat_though_there_may_be_another_coat_since(int coats)
+    {
+        var former = FormattableString.Invariant($"wiping varnish (thinned), coat 1 of {coats}: frame");
+        var ran = await Ran.In(folder.Path, "log", "add", "tray", new TaskMarks([former]).Of(former), "14m", former, "2m", "--on", "2026-04-17");
+        ran.WentWell();
+        using var log = ShopLog.OpenToRead(new ShopFolder(folder.Path))!;
+        Assert.All(log.All(), entry => Assert.Equal("wiping varnish (thinned), coat 1: frame", entry.Task));
+        Assert.Equal([14d, 2], log.All().Select(entry => entry.Took.Minutes));
+        Assert.NotNull(log.All()[0].Work);
     }
 
     [Theory]

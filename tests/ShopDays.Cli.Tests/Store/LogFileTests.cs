@@ -2,6 +2,7 @@ using Microsoft.Data.Sqlite;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Tests.Commands;
+using ShopDays.Work;
 using Xunit;
 
 namespace ShopDays.Cli.Tests.Store;
@@ -49,6 +50,25 @@ public sealed class LogFileTests : IDisposable
         using var log = ShopLog.Open(new ShopFolder(folder.Path));
         Assert.Equal([("knots", "")], log.All().Select(entry => (entry.Note, entry.Stopped)));
         Assert.Equal([("saw", "")], log.Begun.All().Select(work => (work.Task, work.Stopped)));
+    }
+
+    [Theory]
+    [InlineData("wiping varnish (thinned), coat 2 of 3: seat, frame")]
+    [InlineData("oil, coat 10 of 12: lid: inside")]
+    [InlineData("rub down before coat 2: seat, frame")]
+    [InlineData("mortise: leg (1-2 of 4)")]
+    [InlineData("varnish the coat rack: coat 1 of 3")]
+    public void Coats_in_a_log_of_an_older_version_are_called_as_they_are_today(string former)
+    {
+        using (var old = LogFile.Open(Path, [.. SchemaSteps.All.Take(5)]))
+        {
+            old.Write(database => database.Run("insert into entry (key, job, task, took, date, worker, finished, setback, note, standing) values ('7d2b2255-4a91-81c3-b850-13096ac09552', 'tray', $task, 20, '2027-04-16', 'maker', 1, 'none', '', 'as-logged')", ("$task", former)));
+            old.Write(database => database.Run("insert into begun (worker, job, task, began) values ('maker', 'tray', $task, '2027-04-17T12:00:00.000000000Z')", ("$task", former)));
+        }
+
+        using var log = ShopLog.Open(new ShopFolder(folder.Path));
+        Assert.Equal([FormerNames.Today(former)], log.All().Select(entry => entry.Task));
+        Assert.Equal([FormerNames.Today(former)], log.Begun.All().Select(work => work.Task));
     }
 
     [Fact]

@@ -96,6 +96,33 @@ public sealed class FinishAndFreeWorkTests
     }
 
     [Fact]
+    public void With_another_coat_the_coats_before_it_are_the_same_work_with_the_same_marks()
+    {
+        var (three, four) = (CoatsOf(3), CoatsOf(4));
+        Assert.Equal(three, four.Take(three.Count));
+        Assert.Equal(three.Count + 1, four.Count);
+        Assert.Equal(["coat 1 of 2; no dust", "coat 2 of 2; no dust"], Board("shellac, brushed", 2).Graph().Of("finish coat, brushed").Select(coat => coat.Note[..20]));
+
+        static IReadOnlyList<(string Name, string Mark)> CoatsOf(int coats)
+        {
+            var names = Board("boiled linseed oil", coats).Graph().Tasks.Select(task => task.Name).ToList();
+            return [.. names.Where(name => name.Contains(", coat ", StringComparison.Ordinal)).Select(name => (name, new TaskMarks(names).Of(name)))];
+        }
+    }
+
+    [Theory]
+    [InlineData("wiping varnish (thinned), coat 2 of 3: seat, frame", "wiping varnish (thinned), coat 2: seat, frame")]
+    [InlineData("oil, coat 10 of 12: lid: inside", "oil, coat 10: lid: inside")]
+    [InlineData("rub down before coat 2: seat, frame", "rub down before coat 2: seat, frame")]
+    [InlineData("mortise: leg (1-2 of 4)", "mortise: leg (1-2 of 4)")]
+    [InlineData("oil, coat 1: lid", "oil, coat 1: lid")]
+    public void A_coat_is_found_by_the_name_that_older_versions_gave_it(string former, string today)
+    {
+        Assert.Equal(today, FormerNames.Today(former));
+        Assert.All(FormerNames.Of(today), name => Assert.Equal(today, FormerNames.Today(name)));
+    }
+
+    [Fact]
     public void Finishes_go_on_from_the_wood_outward_whatever_the_order_written()
     {
         string[] written = ["wax", "wiping varnish", "shellac, brushed", "boiled linseed oil", "dye or water stain"];
@@ -126,7 +153,7 @@ public sealed class FinishAndFreeWorkTests
         var job = Board("wiping varnish", 2);
         var graph = (job with { Finishes = [new FinishWork { Finish = "dye or water stain", On = ["board"] }, .. job.Finishes] }).Graph();
         var stain = graph.Tasks.Single(task => task.Name.StartsWith("dye", StringComparison.Ordinal));
-        var first = graph.Tasks.Single(task => task.Name.Contains("coat 1 of 2", StringComparison.Ordinal));
+        var first = graph.Tasks.Single(task => task.Name.StartsWith("wiping varnish, coat 1: ", StringComparison.Ordinal));
         Assert.Contains(graph.Precedences, one => one.Before == stain.Id && one.After == first.Id && one.Wait is not null);
         Assert.Single(graph.Of("smooth"));
         Assert.Single(graph.ClosingWaits);

@@ -18,11 +18,13 @@ internal sealed class JobTasks
     private readonly IReadOnlyList<LoggableTask> planned;
     private readonly IReadOnlyList<LoggableTask> seen;
     private readonly TaskMarks marks;
+    private readonly Lazy<TaskMarks> formerMarks;
 
     private JobTasks(string job, IReadOnlyList<LoggableTask> planned, IReadOnlyList<LoggableTask> seen)
     {
         (Job, this.planned, this.seen) = (job, planned, seen);
         marks = new(Names);
+        formerMarks = new(() => new(Names.SelectMany(FormerNames.Of)));
     }
 
     /// <summary>The job, by the name of its file without ending.</summary>
@@ -77,10 +79,11 @@ internal sealed class JobTasks
     public string MarkOf(LoggableTask task) => marks.Of(task.Name);
 
     /// <summary>Whether a word is the mark of one task.</summary>
-    public bool IsMark(string word) => marks.Find(word) is [_];
+    public bool IsMark(string word) => marks.Find(word) is [_] || ByFormerMark(word) is not null;
 
     /// <summary>
-    /// Finds a task by its name, its mark, or words that only it has.
+    /// Finds a task by its name, its mark, or words that only it has; failing these, by the name or the mark that paper of an
+    /// older version has for it.
     /// </summary>
     /// <param name="typed">What was typed.</param>
     /// <returns>The task; null, and the complaint, where none or several fit.</returns>
@@ -102,10 +105,15 @@ internal sealed class JobTasks
         return fitting switch
         {
             [var only] => (only, ""),
-            [] => (null, NoTask(text)),
+            [] => (ByFormerName(text) ?? ByFormerMark(text)) is { } former ? (former, "") : (null, NoTask(text)),
             _ => (null, $"{QuotedText.Of(text)} fits {CountWords.Of(fitting.Count, "task")} of {Job}: {CountWords.Names([.. fitting.Select(Shown)], MostOffered)}; type the mark or more words"),
         };
     }
+
+    private LoggableTask? ByFormerName(string text) =>
+        All.FirstOrDefault(task => string.Equals(task.Name, FormerNames.Today(text), StringComparison.OrdinalIgnoreCase));
+
+    private LoggableTask? ByFormerMark(string text) => formerMarks.Value.Find(text) is [var former] ? ByFormerName(former) : null;
 
     private static LoggableTask Loggable(ShopTask task) => new(task.Name, task.Timing is TaskTiming.ByOperation by ? LoggedWork.Of(by) : null);
 
