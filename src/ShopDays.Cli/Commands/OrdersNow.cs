@@ -9,7 +9,7 @@ namespace ShopDays.Cli.Commands;
 
 /// <summary>
 /// The orders in hand, and perhaps a new one behind them, in one shop. Their tasks are drawn together, so that a course in
-/// which the maker is slow is slow for all of them; with and without the new one the courses are the same.
+/// which the maker is slow is slow for all of them; a new one is drawn into the same courses, which are what they are without it.
 /// </summary>
 internal sealed class OrdersNow
 {
@@ -37,9 +37,8 @@ internal sealed class OrdersNow
         var tasks = orders.Sum(order => order.Graph.Tasks.Count);
         draws = progress.During(
             FormattableString.Invariant($"drawing {Workings.Draws} courses of {tasks} tasks of {CountWords.Of(orders.Count, "order")}"),
-            () => Drawn(model, orders));
-        var alone = another is null || inHand.Count == 0 ? draws : Drawn(model, inHand).Append(draws[^1]);
-        times = [.. alone.Zip(orders, (drawn, order) => order.TimesBy(model, drawn))];
+            () => another is null || inHand.Count == 0 ? Drawn(model, orders) : [.. Drawn(model, inHand), DrawnBehind(model, another)]);
+        times = [.. draws.Zip(orders, (drawn, order) => order.TimesBy(model, drawn))];
     }
 
     /// <summary>A plan of the orders in hand, or what stands against it.</summary>
@@ -66,6 +65,9 @@ internal sealed class OrdersNow
 
         return split;
     }
+
+    private TimeDraws DrawnBehind(RateModel model, OrderNow another) => another.Spoiling.On(
+        model.DrawBehind([.. orders.Take(inHand).SelectMany(order => order.Graph.Tasks)], another.Graph.Tasks, Workings.Draws, seed));
 
     private PlanAnswer PlanOf(int count, bool givesWay, string with)
     {

@@ -9,6 +9,7 @@ internal sealed class CourseDraws
     /// <summary>Courses that a core draws at a time, so that none is left waiting for another at the end.</summary>
     private const int AtATime = 64;
 
+    private readonly RateModel model;
     private readonly IReadOnlyList<ShopTask> tasks;
     private readonly CourseFigures figures;
     private readonly double noiseShape;
@@ -17,7 +18,7 @@ internal sealed class CourseDraws
     /// <summary>Prepares the tasks.</summary>
     public CourseDraws(RateModel model, IReadOnlyList<ShopTask> tasks)
     {
-        this.tasks = tasks;
+        (this.model, this.tasks) = (model, tasks);
         figures = new(model, tasks);
         (noiseShape, noiseScale) = (model.NoiseShape, model.NoiseScale);
     }
@@ -37,29 +38,77 @@ internal sealed class CourseDraws
             .Select(place => (Place: place, Spent: spent?[figures.Tasks[place]].Minutes ?? 0))
             .Where(one => one.Spent > 0)
             .ToArray();
+        return Courses(trials, seed, cores, () =>
+        {
+            var hand = new Hand(figures);
+            return chance => Course(Begin(chance, hand), begun, hand);
+        });
+    }
+
+    /// <summary>
+    /// Draws other tasks in the very courses of these: what both have in common is the same in each, the rest is drawn when
+    /// these are, so that these stay as they are whatever stands behind them.
+    /// </summary>
+    /// <param name="behind">The other tasks, none of them begun.</param>
+    /// <param name="trials">How many courses, at least 1.</param>
+    /// <param name="seed">The seed of these.</param>
+    public TimeDraws DrawBehind(IReadOnlyList<ShopTask> behind, int trials, int seed)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1);
+        var others = new CourseDraws(model, behind);
+        var places = figures.Terms.Index().ToDictionary(one => one.Item, one => one.Index);
+        int[] shared = [.. others.figures.Terms.Select(term => places.GetValueOrDefault(term, -1))];
+        return Courses(trials, seed, Environment.ProcessorCount, () =>
+        {
+            var (before, hand) = (new Hand(figures), new Hand(others.figures));
+            return chance =>
+            {
+                var scale = Begin(chance, before);
+                for (var term = 0; term < shared.Length; term++)
+                {
+                    hand.Normals[term] = shared[term] >= 0 ? before.Normals[shared[term]] : chance.NextNormal();
+                }
+
+                chance.FillWithNormals(hand.Deviates);
+                chance.FillWithShares(hand.Shares);
+                return others.Course(scale, [], hand);
+            };
+        });
+    }
+
+    /// <summary>Makes all courses, each with a stream of its own.</summary>
+    private static TimeDraws Courses(int trials, int seed, int cores, Func<Func<ChanceStream, double[]>> courseOfACore)
+    {
         var minutes = new double[trials][];
         var next = 0;
         Parallel.For(0, Math.Clamp(trials / AtATime, 1, cores), _ =>
         {
-            var hand = new Hand(figures);
+            var course = courseOfACore();
             for (var begin = Interlocked.Add(ref next, AtATime) - AtATime; begin < trials; begin = Interlocked.Add(ref next, AtATime) - AtATime)
             {
                 for (var trial = begin; trial < Math.Min(trials, begin + AtATime); trial++)
                 {
-                    minutes[trial] = Course(new(seed, trial), begun, hand);
+                    minutes[trial] = course(new(seed, trial));
                 }
             }
         });
         return new(minutes, seed);
     }
 
-    private double[] Course(ChanceStream chance, (int Place, double Spent)[] begun, Hand hand)
+    /// <summary>Draws what a course begins with.</summary>
+    /// <returns>Its noise scale.</returns>
+    private double Begin(ChanceStream chance, Hand hand)
     {
-        var usual = Math.Sqrt(noiseScale / noiseShape);
         var scale = Math.Sqrt(noiseScale / chance.NextGamma(noiseShape));
         chance.FillWithNormals(hand.Normals);
         chance.FillWithNormals(hand.Deviates);
         chance.FillWithShares(hand.Shares);
+        return scale;
+    }
+
+    private double[] Course(double scale, (int Place, double Spent)[] begun, Hand hand)
+    {
+        var usual = Math.Sqrt(noiseScale / noiseShape);
         foreach (ref var normal in hand.Normals.AsSpan())
         {
             normal *= scale;

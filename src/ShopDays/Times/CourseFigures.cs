@@ -11,6 +11,8 @@ namespace ShopDays.Times;
 /// </summary>
 internal sealed class CourseFigures
 {
+    private const int NoBlock = -1;
+
     private readonly Term[] terms;
     private readonly double[] centres;
     private readonly double[] noises;
@@ -34,7 +36,7 @@ internal sealed class CourseFigures
             .ToArray();
         Tasks = [.. known.Select(one => one.Task), .. guesses.Select(one => one.Task)];
         Padded = (Tasks.Length + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
-        terms = TermsOf([.. known.Select(one => one.Terms)]);
+        (Terms, terms) = TermsOf([.. known.Select(one => one.Terms)]);
         centres = [.. known.Select(one => one.Row.Offset + one.Terms.Location), .. new double[Padded - known.Length]];
         noises = [.. known.Select(one => one.Row.Noise)];
         wholes = [.. Enumerable.Repeat(1.0, known.Length), .. guesses.Select(one => one.Guess.Likely.Minutes), .. new double[Padded - Tasks.Length]];
@@ -62,6 +64,9 @@ internal sealed class CourseFigures
 
     /// <summary>How many places there are with those that only fill the last vector.</summary>
     public int Padded { get; }
+
+    /// <summary>What each standard normal of a course stands for: a term that all operations share, of block -1, or one of a block of its own.</summary>
+    public IReadOnlyList<(int Block, int Term)> Terms { get; }
 
     /// <summary>How many standard normals the rates of a course take.</summary>
     public int Normals => terms.Length;
@@ -130,18 +135,21 @@ internal sealed class CourseFigures
     }
 
     /// <summary>The terms that concern any task, each with its figures from the first place that it concerns to the last, filled up.</summary>
-    private static Term[] TermsOf(Whitened[] known)
+    private static (IReadOnlyList<(int Block, int Term)> Which, Term[] Terms) TermsOf(Whitened[] known)
     {
         var common = known.Length == 0 ? 0 : known[0].Common.Length;
-        return
+        List<((int Block, int Term) Which, Term Term)> found =
         [
-            .. Enumerable.Range(0, common).Select(term => Term.Of([.. known.Select(one => one.Common[term])])).OfType<Term>(),
-            .. known
-                .SelectMany(one => one.Own.Select((_, term) => (one.Block, term)))
-                .Distinct()
-                .Select(own => Term.Of([.. known.Select(one => one.Block == own.Block ? one.Own[own.term] : 0)]))
-                .OfType<Term>(),
+            .. Enumerable.Range(0, common)
+                .Select(term => (Which: (NoBlock, term), Term: Term.Of([.. known.Select(one => one.Common[term])])))
+                .Concat(known
+                    .SelectMany(one => one.Own.Select((_, term) => (one.Block, term)))
+                    .Distinct()
+                    .Select(own => (Which: own, Term: Term.Of([.. known.Select(one => one.Block == own.Block ? one.Own[own.term] : 0)]))))
+                .Where(one => one.Term is not null)
+                .Select(one => (one.Which, one.Term!)),
         ];
+        return ([.. found.Select(one => one.Which)], [.. found.Select(one => one.Term)]);
     }
 
     /// <summary>A term of the rates.</summary>

@@ -144,6 +144,14 @@ public sealed class RateModel
     public TimeDraws Draw(IReadOnlyList<ShopTask> tasks, int trials, int seed, IReadOnlyList<WorkTime>? spent = null) =>
         new CourseDraws(this, tasks).Draw(trials, seed, spent);
 
+    /// <summary>Draws other tasks in the very courses that <see cref="Draw"/> draws of some: they are slow together, and those are what they are without these.</summary>
+    /// <param name="tasks">The tasks that were drawn, each at its id.</param>
+    /// <param name="behind">The others, none of them begun, each at its id.</param>
+    /// <param name="trials">How many courses, at least 1.</param>
+    /// <param name="seed">The seed of those.</param>
+    public TimeDraws DrawBehind(IReadOnlyList<ShopTask> tasks, IReadOnlyList<ShopTask> behind, int trials, int seed) =>
+        new CourseDraws(this, tasks).DrawBehind(behind, trials, seed);
+
     /// <summary>A row of this model and what is believed of it, its noise left out.</summary>
     internal (RateRow Row, Whitened Terms) Whiten(TaskTiming.ByOperation timing, string? worker = null)
     {

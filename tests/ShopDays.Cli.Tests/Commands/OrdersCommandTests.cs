@@ -115,11 +115,13 @@ public sealed class OrdersCommandTests
     }
 
     [Fact]
-    public void The_orders_in_hand_are_planned_alike_whether_another_is_asked_for_or_not()
+    public void The_orders_in_hand_have_one_plan_and_one_chance_whether_another_is_asked_for_or_not()
     {
         using var folder = Two();
-        var planned = Orders(folder).ReadJson().List("orders").Select(order => order.Field("finish").Text("planned"));
-        Assert.Equal(planned, Orders(folder, null, true, "--like", "tray").ReadJson().Field("newOrder").List("others").Select(other => other.Field("now").Text("planned")));
+        var finishes = Orders(folder).ReadJson().List("orders").Select(order => Finish(order.Field("finish")));
+        Assert.Equal(finishes, Orders(folder, null, true, "--like", "tray").ReadJson().Field("newOrder").List("others").Select(other => Finish(other.Field("now"))));
+
+        static (string, string, string, string, double) Finish(JsonElement one) => (one.Text("planned"), one.Text("p50"), one.Text("p80"), one.Text("p90"), one.Number("chanceOfDate"));
     }
 
     [Fact]

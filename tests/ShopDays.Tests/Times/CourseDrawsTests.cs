@@ -77,6 +77,30 @@ public sealed class CourseDrawsTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
+    public void What_is_drawn_behind_a_job_is_as_slow_as_the_job_in_each_course(bool hasLog)
+    {
+        // Of another operation too, of which the job has nothing.
+        var model = hasLog ? Learned : Prior;
+        var behind = AnOperation.Tasks(Rip.Of(3), AnOperation.Guess(20, 30, 60), Plane.Of(2));
+        IReadOnlyList<ShopTask> job = [.. Job.Where(task => task.Timing is TaskTiming.ByGuess || ((TaskTiming.ByOperation)task.Timing).Operation != Plane).Select((task, id) => task with { Id = id })];
+        var together = model.Draw([.. job, .. behind.Select(task => task with { Id = task.Id + job.Count })], Trials, seed: 4);
+        var (before, after) = (model.Draw(job, Trials, seed: 4), model.DrawBehind(job, behind, Trials, seed: 4));
+        foreach (var one in behind)
+        {
+            var (alone, asOne) = (Sorted(after, one.Id), Sorted(together, job.Count + one.Id));
+            Assert.All((double[])[0.1, 0.5, 0.9], share => Assert.Equal(Math.Log(asOne[(int)(share * Trials)]), Math.Log(alone[(int)(share * Trials)]), 0.02));
+            Assert.All(job, other => Assert.Equal(
+                Correlation.Pearson(Logs(together, other.Id), Logs(together, job.Count + one.Id)),
+                Correlation.Pearson(Logs(before, other.Id), Logs(after, one.Id)),
+                0.025));
+        }
+
+        static double[] Sorted(TimeDraws draws, int task) => [.. draws.Minutes.Select(trial => trial[task]).Order()];
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
     public void One_core_draws_what_many_do(bool hasLog)
     {
         WorkTime[] spent = [.. Job.Select(task => WorkTime.FromMinutes(task.Id % 4 == 2 ? 25 : 0))];
