@@ -30,10 +30,10 @@ public sealed class PlanTests
     }
 
     [Fact]
-    public void Minutes_are_whole_and_rounded_up()
+    public void Minutes_are_whole_the_nearest_and_one_at_the_least()
     {
-        var plan = new AJob().Task("mark out", 10.2).Task("bore", 0.3).Then("mark out", "bore").Plan();
-        Assert.Equal(["01T09:00-01T09:11", "01T09:16-01T09:17"], Work(plan));
+        var plan = new AJob().Task("mark out", 10.2).Task("bore", 0.3).Task("pare", 10.6).Then("mark out", "bore").Then("bore", "pare").Plan();
+        Assert.Equal(["01T09:00-01T09:10", "01T09:15-01T09:16", "01T09:21-01T09:32"], Work(plan));
     }
 
     [Fact]
