@@ -19,7 +19,7 @@ public sealed class SmallWorkshopTests
     private const int Schedules = 2000;
 
     /// <summary>Within reach and missed: with this many schedules the search ends a tenth late and with ten times as many it does not.</summary>
-    private static readonly int[] FoundLater = [69];
+    private static readonly int[] FoundLater = [10, 69];
 
     /// <summary>Not proven by the solver in time; 59 ends with our own bound and is the best all the same.</summary>
     private static readonly int[] Unproven = [2, 4, 12, 15, 23, 30, 31, 48, 56, 59, 64];

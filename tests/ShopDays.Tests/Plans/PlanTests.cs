@@ -176,8 +176,9 @@ public sealed class PlanTests
             .Plan();
         var byName = plan.Sessions.SelectMany(session => session.Work).ToDictionary(work => work.Task.Name, Hours);
         Assert.Equal("01T09:00-01T10:00", byName["coat the top"]);
-        Assert.StartsWith("01T", byName["coat the frame"], StringComparison.Ordinal);
-        Assert.StartsWith("01T", byName["draw the next piece"], StringComparison.Ordinal);
+
+        // On the first day, or on the second so that it takes no dust any more when that is raised.
+        Assert.Contains(byName["coat the frame"], (string[])["01T09:00-01T10:00", "01T10:00-01T11:00", "01T11:00-01T12:00", "02T09:00-02T10:00"]);
         Assert.Equal(["02T11:00-02T12:00", "02T11:00-02T12:00"], [byName["saw a shelf"], byName["plane a shelf"]]);
     }
 
