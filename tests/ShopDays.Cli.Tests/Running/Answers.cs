@@ -16,6 +16,9 @@ internal static class Answers
 
     public static double Number(this JsonElement answer, string name) => Of(answer, name, JsonValueKind.Number).GetDouble();
 
+    /// <summary>Money, written as a decimal string.</summary>
+    public static decimal Amount(this JsonElement answer, string name) => decimal.Parse(answer.Text(name), System.Globalization.CultureInfo.InvariantCulture);
+
     public static string Text(this JsonElement answer, string name) => Of(answer, name, JsonValueKind.String).GetString()!;
 
     public static bool YesOrNo(this JsonElement answer, string name)

@@ -15,6 +15,7 @@ internal sealed class Sample
     }.ToDictionary(sample => sample.Shop, StringComparer.Ordinal);
 
     private readonly Lazy<Task<(Ran Ran, byte[] Pdf)>> plan;
+    private readonly Lazy<Task<(Ran Ran, byte[] Internal, byte[] Quote)>> price;
     private readonly Dictionary<string, Lazy<Task<Ran>>> runs;
 
     private Sample(string shop, string job)
@@ -24,6 +25,11 @@ internal sealed class Sample
         {
             var ran = await Ran.In(folder.Path, "plan", Job, "--json", "--pdf", "plan.pdf");
             return (ran.WentWell(), await File.ReadAllBytesAsync(folder.File("plan.pdf")));
+        }));
+        price = new(() => InACopy(async folder =>
+        {
+            var ran = await Ran.In(folder.Path, "price", Job, "--json", "--schedules", "200", "--pdf", "internal.pdf", "--quote", "quote.pdf");
+            return (ran.WentWell(), await File.ReadAllBytesAsync(folder.File("internal.pdf")), await File.ReadAllBytesAsync(folder.File("quote.pdf")));
         }));
         string[][] commands = [["check"], ["layout"], ["estimate"], ["plan"], ["check", "--json"], ["layout", "--json"], ["estimate", "--json"]];
         runs = commands.ToDictionary(
@@ -50,6 +56,9 @@ internal sealed class Sample
     /// <summary>The paper of the same plan.</summary>
     public async Task<byte[]> Pdf() => (await plan.Value).Pdf;
 
+    /// <summary>The price as JSON, the internal sheet and the client's quote of the same run.</summary>
+    public Task<(Ran Ran, byte[] Internal, byte[] Quote)> Price() => price.Value;
+
     /// <summary>What a command gave, for instance <c>layout --json</c>.</summary>
     public Task<Ran> Run(string command) => runs[command].Value;
 
@@ -57,7 +66,7 @@ internal sealed class Sample
     public void CopyTo(FreshFolder folder)
     {
         var from = Repository.Folder("sample-projects", Shop);
-        foreach (var file in Directory.EnumerateFiles(from, "*.yaml", SearchOption.AllDirectories))
+        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories).Where(file => Path.GetExtension(file) is ".yaml" or ".txt"))
         {
             var to = folder.File(Path.GetRelativePath(from, file));
             Directory.CreateDirectory(Path.GetDirectoryName(to)!);
