@@ -169,7 +169,9 @@ public sealed class PlanAnewTests
         using var tray = new ATrayUnderWay();
         tray.Type("plan", "--promise");
         var cuts = tray.InOrder.TakeWhile(work => work.Task.Board is null).Count() + tray.InOrder.Count(work => work.Task.Board == "A");
-        tray.Done(cuts, 1);
+
+        // A tenth slower: kept to the minute, four courses in five end within a hair of two dates, and sawing that is over is spoiled no more.
+        tray.Done(cuts, 1.1);
         var before = tray.Type("progress", "--json").ReadJson().Field("moved");
         tray.Type("layout", "--sawn", "A");
         var after = tray.Type("progress", "--json").ReadJson().Field("moved");

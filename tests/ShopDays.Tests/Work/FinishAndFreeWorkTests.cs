@@ -153,7 +153,7 @@ public sealed class FinishAndFreeWorkTests
         var job = Board("wiping varnish", 2);
         var graph = (job with { Finishes = [new FinishWork { Finish = "dye or water stain", On = ["board"] }, .. job.Finishes] }).Graph();
         var stain = graph.Tasks.Single(task => task.Name.StartsWith("dye", StringComparison.Ordinal));
-        var first = graph.Tasks.Single(task => task.Name.StartsWith("wiping varnish, coat 1: ", StringComparison.Ordinal));
+        var first = graph.Tasks.Single(task => task.Name.StartsWith("wiping varnish (thinned), coat 1: ", StringComparison.Ordinal));
         Assert.Contains(graph.Precedences, one => one.Before == stain.Id && one.After == first.Id && one.Wait is not null);
         Assert.Single(graph.Of("smooth"));
         Assert.Single(graph.ClosingWaits);
