@@ -19,7 +19,7 @@ public sealed class SmallWorkshopTests
     private const int Schedules = 2000;
 
     /// <summary>Within reach and missed: with this many schedules the search ends a tenth late and with ten times as many it does not.</summary>
-    private static readonly int[] FoundLater = [10, 69];
+    private static readonly int[] FoundLater = [69];
 
     /// <summary>Not proven by the solver in time; 59 ends with our own bound and is the best all the same.</summary>
     private static readonly int[] Unproven = [2, 4, 12, 15, 23, 30, 31, 48, 56, 59, 64];
@@ -35,10 +35,11 @@ public sealed class SmallWorkshopTests
     /// what it has begun for as long as it can. The best plans of these shops do not: 41 lays down dusty work of two people
     /// after an hour so that a coat is done before quiet hours begin, and the dusty work cannot come after the wet coat. 46
     /// lays down two long tasks early, each for others that may only follow later that day. 61 breaks off heavy work of two
-    /// before its cap is used up, so that a long task fits whole into the rest of the helper's session. Ten times as many
-    /// schedules come to the same ends.
+    /// before its cap is used up, so that a long task fits whole into the rest of the helper's session. 10, where the day
+    /// after a heavy one holds less, ends a twentieth late; what its best plan does otherwise was not looked into. Ten times
+    /// as many schedules come to the same ends.
     /// </summary>
-    private static readonly int[] LaidDownEarly = [41, 46, 61];
+    private static readonly int[] LaidDownEarly = [10, 41, 46, 61];
 
     public static TheoryData<int> Proven { get; } = [.. Enumerable.Range(1, Seeds).Except([.. Unproven, .. Impossible, .. LaidDownEarly, .. FoundLater])];
 

@@ -178,7 +178,7 @@ public sealed class PlanTests
         Assert.Equal("01T09:00-01T10:00", byName["coat the top"]);
 
         // On the first day, or on the second so that it takes no dust any more when that is raised.
-        Assert.Contains(byName["coat the frame"], (string[])["01T09:00-01T10:00", "01T10:00-01T11:00", "01T11:00-01T12:00", "02T09:00-02T10:00"]);
+        Assert.True(string.CompareOrdinal(byName["coat the frame"], "02T09:01") < 0);
         Assert.Equal(["02T11:00-02T12:00", "02T11:00-02T12:00"], [byName["saw a shelf"], byName["plane a shelf"]]);
     }
 
