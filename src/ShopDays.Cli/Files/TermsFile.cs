@@ -42,7 +42,7 @@ internal static class TermsFile
         return Field<IReadOnlyList<string>>.Wrong(node.Place);
     };
 
-    /// <summary>Whether a path, its links followed, is not in the folder of a file or below it.</summary>
+    /// <summary>Whether a path is not in the folder of a file or below it; a link on the way counts as leading out, wherever it leads.</summary>
     private static bool LeadsOut(SourceFile shop, string path)
     {
         var folder = Path.GetFullPath(Path.GetDirectoryName(shop.Path) is { Length: > 0 } named ? named : ".");
@@ -51,8 +51,15 @@ internal static class TermsFile
             return true;
         }
 
-        var file = new FileInfo(Path.Combine(folder, path));
-        return file is { Exists: true, LinkTarget: not null } && !IsBelow(file.ResolveLinkTarget(returnFinalTarget: true)!.FullName, folder);
+        for (FileSystemInfo? at = new FileInfo(Path.Combine(folder, path)); at is not null && IsBelow(Path.GetFullPath(at.FullName), folder); at = Directory.GetParent(at.FullName))
+        {
+            if (at.LinkTarget is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsBelow(string path, string folder) => path.StartsWith(folder.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar, StringComparison.Ordinal);

@@ -16,9 +16,11 @@ public sealed class Screen
     /// <param name="width">Columns; more than 100 are not used, so that lines stay readable.</param>
     /// <param name="hasColour">Whether colour may be used; false in a pipe.</param>
     /// <param name="errorIsTerminal">Whether complaints go to a terminal, where a passing line can be wiped out.</param>
-    public Screen(TextWriter output, TextWriter error, int width = UsualWidth, bool hasColour = false, bool errorIsTerminal = false)
+    /// <param name="outIsTerminal">Whether answers go to a terminal.</param>
+    public Screen(TextWriter output, TextWriter error, int width = UsualWidth, bool hasColour = false, bool errorIsTerminal = false, bool outIsTerminal = false)
     {
         ErrorIsTerminal = errorIsTerminal;
+        OutIsTerminal = outIsTerminal;
         Out = output;
         Error = error;
         Width = Math.Clamp(width, 40, Widest);
@@ -41,6 +43,9 @@ public sealed class Screen
 
     /// <summary>Whether complaints go to a terminal.</summary>
     public bool ErrorIsTerminal { get; }
+
+    /// <summary>Whether answers go to a terminal.</summary>
+    public bool OutIsTerminal { get; }
 
     /// <summary>Tells how long work takes, for a passing line about it.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;
@@ -65,8 +70,21 @@ public sealed class Screen
     /// <summary>Writes a text behind a lead; its further lines begin under the text.</summary>
     public void Hanging(string lead, string text) => Write(Out, lead, new string(' ', lead.Length), text);
 
-    /// <summary>Writes what is wrong at a place of a file in lines that fit: the place first, in one piece, however long it is.</summary>
-    public void Located(TextWriter writer, string place, string message) => Write(writer, place + ": ", "  ", message);
+    /// <summary>
+    /// Writes what is wrong at a place of a file, the place first: on a terminal in lines that fit, elsewhere in one line,
+    /// for editors and filters read mistakes by the line.
+    /// </summary>
+    public void Located(TextWriter writer, string place, string message)
+    {
+        if (ReferenceEquals(writer, Error) ? ErrorIsTerminal : OutIsTerminal)
+        {
+            Write(writer, place + ": ", "  ", message);
+        }
+        else
+        {
+            writer.WriteLine($"{place}: {message}");
+        }
+    }
 
     private void Write(TextWriter writer, string lead, string indent, string text)
     {
@@ -97,6 +115,7 @@ public sealed class Screen
             System.Console.Error,
             isPipe || System.Console.WindowWidth <= 0 ? UsualWidth : System.Console.WindowWidth,
             !isPipe && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
-            !System.Console.IsErrorRedirected);
+            !System.Console.IsErrorRedirected,
+            !isPipe);
     }
 }
