@@ -10,9 +10,12 @@ internal static class MaterialsPrint
     public static void Print(Screen screen, ToldMaterials told)
     {
         var list = told.List;
-        screen.Wrapped(list.ToBuy.Count == 0 && list.NotToBeBought.Count == 0
-            ? $"{told.Read.Job.Name}: no timber is to be bought; every part comes out of the stock."
-            : $"{told.Read.Job.Name}: timber to buy");
+        screen.Wrapped($"{told.Read.Job.Name}: " + (list.ToBuy.Count, list.NotToBeBought.Count) switch
+        {
+            (0, 0) => "no timber is to be bought; every part comes out of the stock.",
+            (0, _) => "the stock does not yield every part, and buying timber does not help.",
+            _ => "timber to buy",
+        });
         foreach (var one in list.ToBuy)
         {
             PrintToBuy(screen, told, one);

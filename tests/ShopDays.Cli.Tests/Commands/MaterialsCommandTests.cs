@@ -46,10 +46,10 @@ public sealed class MaterialsCommandTests
     [Fact]
     public void What_buying_does_not_help_is_said_and_the_answer_is_no()
     {
-        using var folder = new FreshFolder().WithJob("tray", ATrayShop.Job.Replace("count: 2, size: 420 mm x 60 mm x 18 mm,", "count: 20, from: A, size: 420 mm x 60 mm x 18 mm,", StringComparison.Ordinal)).WithShop(ATrayShop.Shop);
+        using var folder = new FreshFolder().WithJob("tray", ATrayShop.Job.Replace("count: 2, size: 420 mm x 60 mm x 18 mm,", "count: 20, from: A1, size: 420 mm x 60 mm x 18 mm,", StringComparison.Ordinal).Replace("end-trim: 30 mm}", "end-trim: 30 mm, count: 2}", StringComparison.Ordinal)).WithShop(ATrayShop.Shop);
         var told = Materials(folder, json: false);
         Assert.Equal((1, ""), (told.ExitCode, told.Error));
-        Assert.Contains("more stock cannot help while it must come from A", told.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("more stock cannot help while it must come from A1", told.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

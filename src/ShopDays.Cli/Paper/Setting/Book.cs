@@ -84,7 +84,7 @@ public sealed class Book : IDisposable
 
         using var written = new MemoryStream();
         document.Save(written, closeStream: false);
-        return Marks.Settle(written.ToArray());
+        return Marks.Settle(StreamEnds.Complete(written.ToArray()));
     }
 
     /// <inheritdoc/>
