@@ -27,10 +27,16 @@ public sealed class LocatedMistakeTests
         Assert.StartsWith(Place + ": 'papper'", Printed(60, Place)[0], StringComparison.Ordinal);
     }
 
-    private static string[] Printed(int width, string place)
+    [Fact]
+    public void Elsewhere_than_on_a_terminal_a_mistake_is_one_line_for_programs_that_read_by_the_line()
+    {
+        Assert.Equal(["shop.yaml:5:1: " + Message], Printed(80, "shop.yaml:5:1", isTerminal: false));
+    }
+
+    private static string[] Printed(int width, string place, bool isTerminal = true)
     {
         using var written = new StringWriter();
-        var screen = new Screen(written, written, width);
+        var screen = new Screen(written, written, width, errorIsTerminal: isTerminal);
         screen.Located(screen.Error, place, Message);
         return written.ToString().ReplaceLineEndings("\n").TrimEnd('\n').Split('\n');
     }
