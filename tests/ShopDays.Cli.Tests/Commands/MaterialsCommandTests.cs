@@ -49,7 +49,7 @@ public sealed class MaterialsCommandTests
         using var folder = new FreshFolder().WithJob("tray", ATrayShop.Job.Replace("count: 2, size: 420 mm x 60 mm x 18 mm,", "count: 20, from: A1, size: 420 mm x 60 mm x 18 mm,", StringComparison.Ordinal).Replace("end-trim: 30 mm}", "end-trim: 30 mm, count: 2}", StringComparison.Ordinal)).WithShop(ATrayShop.Shop);
         var told = Materials(folder, json: false);
         Assert.Equal((1, ""), (told.ExitCode, told.Error));
-        Assert.Contains("more stock cannot help while it must come from A1", told.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains(ReadPaper.Squeezed("more stock cannot help while it must come from A1"), ReadPaper.Squeezed(told.Out), StringComparison.Ordinal);
     }
 
     [Fact]
