@@ -65,6 +65,19 @@ public sealed class MaterialsCommandTests
         }
     }
 
+    [Fact]
+    public void Fittings_stand_in_every_answer_with_their_count_and_what_they_are_reckoned_at()
+    {
+        using var folder = new FreshFolder().WithJob("tray", ATrayShop.Job + "hardware: [{hardware: cup hook, count: 6, price: 0.40 each}, {hardware: drop handle, price: 9.00 each}]\n").WithShop(ATrayShop.Shop);
+        var pdf = folder.File("materials.pdf");
+        var told = Materials(folder, json: false, "--pdf", pdf);
+        Assert.Equal((0, ""), (told.ExitCode, told.Error));
+        Assert.Contains("- 6 x cup hook, reckoned at 0.40 GBP each", told.Out, StringComparison.Ordinal);
+        Assert.Contains("- 1 x drop handle, reckoned at 9.00 GBP", told.Out, StringComparison.Ordinal);
+        Assert.Contains("cuphook60.40GBP", ReadPaper.Squeezed(Assert.Single(ReadBack.Pages(File.ReadAllBytes(pdf)))), StringComparison.Ordinal);
+        Assert.Equal(["cup hook", "drop handle"], Materials(folder).ReadJson().List("hardware").Select(one => one.Text("name")));
+    }
+
     private static Typed Materials(FreshFolder folder, bool json = true, params string[] options) =>
         Typed.At(Now, ["materials", folder.File("jobs", "tray.yaml"), "--effort", "quick", .. json ? (string[])["--json"] : [], .. options]);
 }
