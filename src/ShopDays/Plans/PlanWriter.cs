@@ -69,41 +69,47 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Changeover = index > 0 && problem.Tasks[pieces[index - 1].Task].SetupKey != problem.Tasks[piece.Task].SetupKey
                 ? WorkTime.FromMinutes(problem.Changeover)
                 : WorkTime.Zero,
-            Bouts = problem.Tasks[piece.Task].IsHeavy ? WorkBouts.Of(WorkTime.FromMinutes(piece.To - piece.From), request.Limits.Bout, () => BetweenBouts(piece, pieces)) : null,
+            Bouts = problem.Tasks[piece.Task].IsHeavy ? WorkBouts.Of(WorkTime.FromMinutes(piece.To - piece.From), request.Limits.Bout, () => BetweenBouts(piece, pieces, schedule)) : null,
             IsFirstPiece = piece.From == first[piece.Task],
             IsLastPiece = piece.To == last[piece.Task],
         });
     }
 
-    /// <summary>Light work nearest to a piece of heavy work, in its session and of its worker, that may be broken off and neither waits for it nor is waited for.</summary>
-    private ShopTask? BetweenBouts(WorkPiece heavy, WorkPiece[] session)
-    {
-        var bound = Chained(heavy.Task);
-        return session
-            .Where(piece => work.Tasks[piece.Task].Task is { WorkClass: WorkClass.Light, Crew: 1, IsSplittable: true } && !bound.Contains(piece.Task))
-            .OrderBy(piece => piece.From < heavy.From ? heavy.From - piece.To : piece.From - heavy.To)
-            .Select(piece => work.Tasks[piece.Task].Task)
-            .FirstOrDefault();
-    }
+    /// <summary>Light work nearest to a piece of heavy work, in its session and of its worker, that may be broken off and could as well be done beside it.</summary>
+    private ShopTask? BetweenBouts(WorkPiece heavy, WorkPiece[] session, Schedule schedule) => session
+        .Where(piece => work.Tasks[piece.Task].Task is { WorkClass: WorkClass.Light, Crew: 1, IsSplittable: true } && CouldLieBeside(piece, heavy, schedule))
+        .OrderBy(piece => piece.From < heavy.From ? heavy.From - piece.To : piece.From - heavy.To)
+        .Select(piece => work.Tasks[piece.Task].Task)
+        .FirstOrDefault();
 
-    /// <summary>All that must come before a task, and all that must come after it.</summary>
-    private HashSet<int> Chained(int task)
+    /// <summary>
+    /// Whether a piece of work may be done while another is: what comes later has all that it waits for by the beginning of
+    /// the other, and nothing that waits for what comes sooner begins before the other's end.
+    /// </summary>
+    private bool CouldLieBeside(WorkPiece piece, WorkPiece other, Schedule schedule)
     {
-        var found = new HashSet<int> { task };
-        Follow(task, after: false);
-        Follow(task, after: true);
-        return found;
-
-        void Follow(int from, bool after)
+        if (piece.From < other.From)
         {
-            foreach (var one in after ? problem.After(from) : problem.Before(from))
+            foreach (var after in problem.After(piece.Task))
             {
-                if (found.Add(after ? one.After : one.Before))
+                if (schedule.Start[after.After] < problem.ReadyAfter(after, other.To))
                 {
-                    Follow(after ? one.After : one.Before, after);
+                    return false;
                 }
             }
+
+            return true;
         }
+
+        foreach (var before in problem.Before(piece.Task))
+        {
+            if (problem.ReadyAfter(before, schedule.End[before.Before]) > other.From)
+            {
+                return false;
+            }
+        }
+
+        return problem.Tasks[piece.Task].NotBefore <= other.From;
     }
 
     private IEnumerable<PlannedWait> Waits(Schedule schedule) => work.Each((order, place) => WaitsOf(order, place, schedule)).Concat(ForWarmth(schedule));
