@@ -40,6 +40,7 @@ internal static class MaterialsJson
         }),
         Adhesives = told.List.Adhesives.Select(SpreadOf),
         Finishes = told.List.Finishes.Select(SpreadOf),
+        Hardware = told.List.Hardware.Select(one => new { one.Name, one.Count, Each = CostJson.Text(one.Each) }),
         OnOrder = told.List.OnOrder.Select(one => new { What = one.Name, From = one.From, Ordered = one.Asked is { } date ? JsonAnswer.Date(date) : null }),
     };
 

@@ -76,6 +76,9 @@ internal sealed record ToldMaterials(ShopAndJob Read, Layout Layout, MaterialsLi
         return one.Coats == 1 ? area : $"{area}, {CountWords.Number(one.Coats)} coats counted";
     }
 
+    /// <summary>A fitting to buy: <c>16 x brass screw, reckoned at 0.35 USD each</c>.</summary>
+    public static string Fitting(BoughtItem one) => $"{CountWords.Number(one.Count)} x {one.Name}, reckoned at {one.Each}{(one.Count == 1 ? "" : " each")}";
+
     /// <summary>A thing on order: <c>brass screws, from the ironmonger, ordered Tue 6 Apr 2027</c>.</summary>
     public static string Order(Decision one) => $"{one.What}{(one.Asked is { } date ? $", ordered {DateWords.Of(date)}" : ", to be ordered")}";
 

@@ -39,6 +39,7 @@ internal static class MaterialsPrint
             screen.Wrapped(ToldMaterials.OfQuantities);
         }
 
+        PrintList(screen, "Fittings", list.Hardware.Select(ToldMaterials.Fitting));
         PrintList(screen, "On order", list.OnOrder.Select(ToldMaterials.Order));
     }
 

@@ -27,15 +27,12 @@ public sealed class CheckCommandTests
         Assert.Equal(ExitCode.No, check.ExitCode);
         Assert.Equal(
             """
-            rates.yaml:2:29: 'sawyer' is not a pace group; expected sawing, planing,
-              joinery, assembly, finishing or other
+            rates.yaml:2:29: 'sawyer' is not a pace group; expected sawing, planing, joinery, assembly, finishing or other
             rates.yaml:2:44: 'hard' is not a class of work; expected light, medium or heavy
             rates.yaml:2:56: '130%' cannot be the share of rest; expected 0% to 100%
             rates.yaml:2:68: 'none' is not a number; expected a whole number from 1 to 10
-            shop.yaml:4:11: 'GPB' is not a currency's code; expected three letters of ISO
-              4217, such as EUR; nearest: GBP
-            jobs/box.yaml:3:6: the job is due on 2027-02-24 and starts on 2027-03-01;
-              expected a day after the start
+            shop.yaml:4:11: 'GPB' is not a currency's code; expected three letters of ISO 4217, such as EUR; nearest: GBP
+            jobs/box.yaml:3:6: the job is due on 2027-02-24 and starts on 2027-03-01; expected a day after the start
             6 mistakes
 
             """.ReplaceLineEndings("\n"),

@@ -49,7 +49,7 @@ public sealed class MaterialsCommandTests
         using var folder = new FreshFolder().WithJob("tray", ATrayShop.Job.Replace("count: 2, size: 420 mm x 60 mm x 18 mm,", "count: 20, from: A1, size: 420 mm x 60 mm x 18 mm,", StringComparison.Ordinal).Replace("end-trim: 30 mm}", "end-trim: 30 mm, count: 2}", StringComparison.Ordinal)).WithShop(ATrayShop.Shop);
         var told = Materials(folder, json: false);
         Assert.Equal((1, ""), (told.ExitCode, told.Error));
-        Assert.Contains("more stock cannot help while it must come from A1", told.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains(ReadPaper.Squeezed("more stock cannot help while it must come from A1"), ReadPaper.Squeezed(told.Out), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -63,6 +63,19 @@ public sealed class MaterialsCommandTests
         {
             Assert.Contains(ReadPaper.Squeezed(words), page, StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public void Fittings_stand_in_every_answer_with_their_count_and_what_they_are_reckoned_at()
+    {
+        using var folder = new FreshFolder().WithJob("tray", ATrayShop.Job + "hardware: [{hardware: cup hook, count: 6, price: 0.40 each}, {hardware: drop handle, price: 9.00 each}]\n").WithShop(ATrayShop.Shop);
+        var pdf = folder.File("materials.pdf");
+        var told = Materials(folder, json: false, "--pdf", pdf);
+        Assert.Equal((0, ""), (told.ExitCode, told.Error));
+        Assert.Contains("- 6 x cup hook, reckoned at 0.40 GBP each", told.Out, StringComparison.Ordinal);
+        Assert.Contains("- 1 x drop handle, reckoned at 9.00 GBP", told.Out, StringComparison.Ordinal);
+        Assert.Contains("cuphook60.40GBP", ReadPaper.Squeezed(Assert.Single(ReadBack.Pages(File.ReadAllBytes(pdf)))), StringComparison.Ordinal);
+        Assert.Equal(["cup hook", "drop handle"], Materials(folder).ReadJson().List("hardware").Select(one => one.Text("name")));
     }
 
     private static Typed Materials(FreshFolder folder, bool json = true, params string[] options) =>

@@ -19,13 +19,14 @@ public sealed class PageFillTests
     [Fact]
     public void The_pages_of_a_long_job_are_filled_too() => AssertFilled(PlanBook.Set(APlan.Of(APlan.Parts(60), AShop.With(PaperSize.A4))));
 
-    // The bound is our own wish: a plan that is pinned up should not be a book. Six boards have a page each.
+    // The bound is our own wish: a plan that is pinned up should not be a book. Its boards have a page each, and three of its
+    // days take both sides of their sheets, since they also say how heavy work is taken and what is honed.
     [Fact]
-    public async Task The_plan_of_the_writing_table_takes_no_more_than_35_pages()
+    public async Task The_plan_of_the_writing_table_takes_no_more_than_36_pages()
     {
         using var document = PdfDocument.Open(await Sample.Of("tidewater-commission").Pdf());
 
-        Assert.InRange(document.NumberOfPages, 1, 35);
+        Assert.InRange(document.NumberOfPages, 1, 36);
     }
 
     [Theory]

@@ -57,7 +57,7 @@ public sealed class LogAddTests : IDisposable
     [InlineData("'side' has no time behind it; expected a task and a time, such as KDR 45m, with half behind it where it goes on another day", "tray", "side")]
     [InlineData("no worker of the shop is called 'makr'; expected maker; nearest: maker", "tray", "side", "45m", "--worker", "makr")]
     [InlineData("Fri 1 Jan 2100 is still to come", "tray", "side", "45m", "--on", "2100-01-01")]
-    [InlineData("no operation is called 'ripp'; expected one of 54 operations; nearest: rip", "--timed", "ripp", "12", "20m")]
+    [InlineData("no operation is called 'ripp'; expected one of 55 operations; nearest: rip", "--timed", "ripp", "12", "20m")]
     [InlineData("'0m' is no time at all; expected more than zero", "tray", "side", "0m")]
     [InlineData("'1:30' ", "tray", "side", "1:30")]
     [InlineData("'45' has no unit; write 45m for minutes", "tray", "side", "45")]

@@ -111,6 +111,28 @@ public sealed partial class PricePaperTests
         Assert.Contains(ReadPaper.Squeezed(terms), ReadPaper.Squeezed(words), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("terms.txt")]
+    [InlineData("papers/terms.txt")]
+    [InlineData("../terms.txt")]
+    public async Task Terms_are_read_from_the_shops_folder_only_whatever_a_link_says(string path)
+    {
+        using var elsewhere = new FreshFolder().With("terms.txt", "Read by nobody.");
+        using var folder = new FreshFolder().WithShop(ATrayShop.Shop + $"money: {{rate: 40 per hour, terms: {path}}}\n").WithJob("tray", ATrayShop.Job);
+        if (path.StartsWith("papers", StringComparison.Ordinal))
+        {
+            Directory.CreateSymbolicLink(folder.File("papers"), elsewhere.Path);
+        }
+        else if (!path.StartsWith("..", StringComparison.Ordinal))
+        {
+            File.CreateSymbolicLink(folder.File("terms.txt"), elsewhere.File("terms.txt"));
+        }
+
+        var ran = await Ran.In(folder.Path, "check", "tray");
+        Assert.Equal(1, ran.ExitCode);
+        Assert.Contains($"'{path}' is not in the shop's folder; expected a text file there, such as terms.txt", ran.Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_job_that_says_nothing_of_its_client_has_a_quote_all_the_same_and_is_told_what_would_help()
     {

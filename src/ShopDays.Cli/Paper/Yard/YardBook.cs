@@ -2,11 +2,12 @@ using NodaTime;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
+using ShopDays.Parts;
 using ShopDays.Work.Materials;
 
 namespace ShopDays.Cli.Paper.Yard;
 
-/// <summary>The list to take to the timber yard: what to buy, what is on the stack already, glue and finish; boxes to tick and room for a pencil.</summary>
+/// <summary>The list to take to the timber yard: what to buy, what is on the stack already, glue, finish and fittings; boxes to tick and room for a pencil.</summary>
 internal static class YardBook
 {
     // The roomiest first: the list takes the first that lets it stand on one side of a sheet.
@@ -64,13 +65,19 @@ internal static class YardBook
             yield return new Paragraph(ToldMaterials.OfQuantities, TypeScale.Small);
         }
 
+        if (list.Hardware.Count > 0)
+        {
+            yield return new Heading("Fittings", TypeScale.Heading) { BookmarkLevel = 1 };
+            yield return Fittings(list.Hardware, style);
+        }
+
         if (list.OnOrder.Count > 0)
         {
             yield return new Heading("On order", TypeScale.Heading) { BookmarkLevel = 1 };
             yield return new Bullets([.. list.OnOrder.Select(ToldMaterials.Order)], style, ListSign.TickBox);
         }
 
-        if (PaperNames.Remark([told.Read.Shop.Name, told.Read.Job.Name, .. told.Read.Job.Parts.Select(part => part.Name), .. list.OnHand.SelectMany(one => one.Boards).Select(board => board.Board.Name), .. list.OnOrder.Select(one => one.What)]) is { } remark)
+        if (PaperNames.Remark([told.Read.Shop.Name, told.Read.Job.Name, .. told.Read.Job.Parts.Select(part => part.Name), .. list.OnHand.SelectMany(one => one.Boards).Select(board => board.Board.Name), .. list.Hardware.Select(one => one.Name), .. list.OnOrder.Select(one => one.What)]) is { } remark)
         {
             yield return new Paragraph(remark, TypeScale.Small);
         }
@@ -117,6 +124,11 @@ internal static class YardBook
     private static Table Spread(ToldMaterials told, IReadOnlyList<SpreadWanted> all, TextStyle style) => new(
         [Column.Fixed("", 13), Column.Shared("What", 1.4), Column.Shared("How much", 1.2), Column.Shared("For", 1.4), Column.Fixed("Price", 52), Column.Fixed("Got", 60)],
         [.. all.Select(one => Row.Of(new TickCell(), new TextCell(one.Name) { Style = style.In(Weight.SemiBold) }, told.Quantity(one), Signed(told.Surface(one)), new PencilCell(), new PencilCell()))],
+        style);
+
+    private static Table Fittings(IReadOnlyList<BoughtItem> all, TextStyle style) => new(
+        [Column.Fixed("", 13), Column.Shared("What", 2.6), Column.Shared("How many", 1), Column.Shared("Reckoned at, each", 1.2), Column.Fixed("Price", 52), Column.Fixed("Got", 60)],
+        [.. all.Select(one => Row.Of(new TickCell(), new TextCell(one.Name) { Style = style.In(Weight.SemiBold) }, CountWords.Number(one.Count), one.Each.ToString(), new PencilCell(), new PencilCell()))],
         style);
 
     // Paper has the signs that a terminal may lack.

@@ -4,7 +4,7 @@ using ShopDays.Parts;
 
 namespace ShopDays.Work.Materials;
 
-/// <summary>What a job takes: timber to buy and timber that is there, glue, finish, and what is on order.</summary>
+/// <summary>What a job takes: timber to buy and timber that is there, glue, finish, fittings, and what is on order.</summary>
 public sealed record MaterialsList
 {
     /// <summary>Timber that is missing, by species and rough thickness.</summary>
@@ -21,6 +21,9 @@ public sealed record MaterialsList
 
     /// <summary>The finishes, in the order in which they are written.</summary>
     public required IReadOnlyList<SpreadWanted> Finishes { get; init; }
+
+    /// <summary>Fittings to be bought, each with its count and price.</summary>
+    public required IReadOnlyList<BoughtItem> Hardware { get; init; }
 
     /// <summary>Things that are ordered from others, or to be, and have not come.</summary>
     public required IReadOnlyList<Decision> OnOrder { get; init; }
@@ -46,6 +49,7 @@ public sealed record MaterialsList
             OnHand = [.. layout.ToCut.Where(board => board.Blanks.Count > 0).GroupBy(board => (board.Board.Species, board.Board.Thickness)).Select(alike => TimberOnHand.Of([.. alike], layout, byBoardFeet))],
             Adhesives = spread.Adhesives(),
             Finishes = spread.Finishes(),
+            Hardware = job.Commission.Hardware,
             OnOrder = [.. job.Decisions.Where(one => one is { IsOrdered: true, Arrived: null })],
             ByBoardFeet = byBoardFeet,
         };
