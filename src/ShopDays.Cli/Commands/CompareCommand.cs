@@ -32,7 +32,7 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
     {
         var findings = new Findings();
         var variants = VariantsOf(asked, findings);
-        List<(Variant Variant, ShopAndJobReading Reading)> readings = findings.AreNone ? [.. variants.Select(one => (one, asked.Workings.Read.Otherwise(one, clock.GetCurrentInstant())))] : [];
+        List<(Variant Variant, ShopAndJobReading Reading)> readings = [.. variants.Select(one => (one, asked.Workings.Read.Otherwise(one, clock.GetCurrentInstant())))];
         if (!findings.AreNone || readings.Exists(one => one.Reading.Read is null))
         {
             return SayMistakes(asked, findings.InOrder(), readings);

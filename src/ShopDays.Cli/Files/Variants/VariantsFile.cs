@@ -27,11 +27,6 @@ internal static class VariantsFile
         }
 
         var first = new Dictionary<string, Place>(StringComparer.OrdinalIgnoreCase);
-        if (!section.Has("variants"))
-        {
-            section.Required("variants", Values.Text("a list of variants"), "a list of variants");
-        }
-
         var variants = section.Lines("variants", "a variant", line =>
         {
             var name = line.Required("variant", Values.Name("what the variant is called"), "what the variant is called");
