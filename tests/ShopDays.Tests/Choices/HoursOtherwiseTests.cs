@@ -35,7 +35,8 @@ public sealed class HoursOtherwiseTests
     {
         var difference = Assert.Single(HoursOtherwise.Between(Estimate([("rip", "hand", 60)], -1), Estimate([("rip", "band saw", 15)], -1)));
         Assert.Equal(("rip", -45.0), (difference.Operation, difference.By.Minutes));
-        Assert.Equal((["hand"], ["band saw"]), (difference.Methods, difference.OtherMethods));
+        Assert.Equal(["hand"], difference.Methods);
+        Assert.Equal(["band saw"], difference.OtherMethods);
     }
 
     private static double MeanOf(JobEstimate estimate) => estimate.Operations.Sum(one => one.Time.Mean.Minutes) + (estimate.Spoiling?.Mean.Minutes ?? 0);
