@@ -41,7 +41,7 @@ internal static class DifferenceWords
         if (difference.Waits != Duration.Zero)
         {
             var hours = (int)Math.Round(Math.Abs(difference.Waits.TotalHours), MidpointRounding.AwayFromZero);
-            said.Add($"waits {CountWords.Of(hours, "hour")} {(difference.Waits < Duration.Zero ? "less" : "more")} in all");
+            said.Add($"waits, all added up, {CountWords.Of(hours, "hour")} {(difference.Waits < Duration.Zero ? "less" : "more")}");
         }
 
         said.Add(BoundOf(asIs, other));

@@ -30,6 +30,11 @@ internal sealed record ToldComparison
     /// <summary>Whether the job is begun.</summary>
     public required bool IsBegun { get; init; }
 
+    /// <summary>Whether another way does something by a machine that the job as it is does not.</summary>
+    public bool BringsMachines => Others.Select(Of).OfType<Difference>()
+        .SelectMany(difference => difference.Hours)
+        .Any(one => one.Methods.Count > 0 && one.OtherMethods.Except(one.Methods).Any(method => method != "hand"));
+
     /// <summary>What another way changes; null where one of the two cannot be done.</summary>
     public Difference? Of(Tried other) => AsIs.Outcome is { } one && other.Outcome is { } two ? Difference.Between(one, two) : null;
 }

@@ -81,6 +81,11 @@ internal static class ComparisonPrint
         }
 
         yield return "All ways are reckoned in the same drawn courses of the work, so that what differs is not luck, and each has a plan of its own.";
+        if (told.BringsMachines)
+        {
+            yield return "A machine brings dangers of its own: its cautions stand on the plan of a job that is done by it, and whoever is new to it learns it from somebody who knows it.";
+        }
+
         if (told.IsBegun)
         {
             yield return "Work of this job is logged; the whole job is compared, as if nothing were done.";

@@ -80,6 +80,7 @@ public sealed class CompareCommandTests
         Assert.Contains("ripped by machine", ran.Out, StringComparison.Ordinal);
         Assert.Contains("Cannot be done: ", ran.Out, StringComparison.Ordinal);
         Assert.Contains("rip by band saw, ", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("A machine brings dangers of its own", ran.Out, StringComparison.Ordinal);
     }
 
     [Fact]
