@@ -17,6 +17,7 @@ builder.Services
     .AddSingleton<IShopCommand, EstimateCommand>()
     .AddSingleton<IShopCommand, PlanCommand>()
     .AddSingleton<IShopCommand, PriceCommand>()
+    .AddSingleton<IShopCommand, CompareCommand>()
     .AddSingleton<IShopCommand>(services => new LogCommand(services.GetRequiredService<Screen>(), services.GetRequiredService<IClock>(), args.Contains("log")))
     .AddSingleton<IShopCommand, ProgressCommand>()
     .AddSingleton<IShopCommand, OrdersCommand>()

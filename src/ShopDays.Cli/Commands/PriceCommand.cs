@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Json;
@@ -7,7 +6,6 @@ using ShopDays.Cli.Paper;
 using ShopDays.Cli.Paper.Prices;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
-using ShopDays.Measures;
 using ShopDays.Prices;
 using ShopDays.Work;
 
@@ -16,9 +14,7 @@ namespace ShopDays.Cli.Commands;
 /// <summary><c>shopdays price</c>: what a job costs, what to ask for it, and what that may come to; the quote for the client.</summary>
 internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
 {
-    private const double UsualRisk = 0.1;
-
-    private readonly Option<double> risk = new("--risk") { Description = "The chance of earning less than the shop's rate that you would take; 10% unless given.", DefaultValueFactory = _ => UsualRisk, CustomParser = RiskOf, HelpName = "PERCENT" };
+    private readonly Option<double> risk = RiskOption.Make();
     private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the internal sheet, with all of the build-up and the risk, to this PDF file.");
     private readonly Option<string?> quote = WrittenTo.AFile("--quote", "Write the quote for the client to this PDF file.");
 
@@ -113,18 +109,5 @@ internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
 
         screen.Wrapped(screen.Error, $"{ShopFolder.ShopFileName} does not say what an hour has to earn; expected 'money' with a rate or a wage, such as: money: {{rate: 48 per hour, margin: 15%}}");
         return ExitCode.No;
-    }
-
-    private static double RiskOf(ArgumentResult typed)
-    {
-        var text = typed.Tokens[0].Value;
-        var read = PercentText.Read(text);
-        if (read.IsRead && read.Value.Value < 100)
-        {
-            return read.Value.Share;
-        }
-
-        typed.AddError($"{QuotedText.Of(text)} is no risk to take; expected a percentage from 0% to less than 100%, such as 10%");
-        return UsualRisk;
     }
 }

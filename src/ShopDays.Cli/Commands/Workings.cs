@@ -47,6 +47,12 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>Schedules that a plan is to look at, 1 or more.</summary>
     public int Schedules { get; init; } = UsualSchedules;
 
+    /// <summary>Courses of the job that are drawn, 1 or more.</summary>
+    public int Courses { get; init; } = Draws;
+
+    /// <summary>The tasks of the same job done otherwise, in whose courses this one is drawn; null for courses of its own.</summary>
+    public TaskGraph? Beside { get; init; }
+
     /// <summary>Which way the layout leans.</summary>
     public LayoutPreference Preference { get; } = preference;
 
@@ -80,6 +86,19 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>The same job by other rates.</summary>
     public Workings By(LearnedRates others) => new(Read, Seed, effort, Preference, others, progress) { Schedules = Schedules };
 
+    /// <summary>The same shop and job with something done otherwise, or looked at with less effort; drawn in the courses of this one where it has any.</summary>
+    /// <param name="other">The shop and the job.</param>
+    /// <param name="laidOut">Where its parts come out of the boards; null to look for it.</param>
+    /// <param name="schedules">Schedules that a plan is to look at.</param>
+    /// <param name="courses">Courses that are drawn.</param>
+    public Workings Otherwise(ShopAndJob other, Layout? laidOut, int schedules, int courses) => new(other, Seed, effort, Preference, Rates, progress)
+    {
+        Schedules = schedules,
+        Courses = courses,
+        Beside = Missing.Count == 0 && Order is OrderOfWork.Made made ? made.Graph : null,
+        layout = laidOut,
+    };
+
     /// <summary>The job as it was before any board was sawn, by other rates.</summary>
     public Workings BeforeSawing(LearnedRates then) => new(Read.BeforeSawing, Seed, effort, Preference, then, progress) { Schedules = Schedules };
 
@@ -97,13 +116,17 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
 
     /// <summary>Drawn courses of the job.</summary>
     public TimeDraws DrawsOf(TaskGraph graph) => draws ??= Step(
-        $"drawing {Draws} courses of {graph.Tasks.Count} tasks",
-        () => SpoilingOf(graph, graph).On(Rates.Model.Draw(graph.Tasks, Draws, Seed)));
+        $"drawing {Courses} courses of {graph.Tasks.Count} tasks",
+        () => Drawn(graph, Courses));
 
     /// <summary>More drawn courses of the job, for chances to be told to a hundredth.</summary>
     public TimeDraws RiskDrawsOf(TaskGraph graph) => Step(
         $"drawing {RiskDraws} courses of {graph.Tasks.Count} tasks",
-        () => SpoilingOf(graph, graph).On(Rates.Model.Draw(graph.Tasks, RiskDraws, Seed)));
+        () => Drawn(graph, RiskDraws));
+
+    private TimeDraws Drawn(TaskGraph graph, int courses) => SpoilingOf(graph, graph).On(Beside is { } beside
+        ? Rates.Model.DrawOtherwise(beside.Tasks, graph.Tasks, courses, Seed)
+        : Rates.Model.Draw(graph.Tasks, courses, Seed));
 
     /// <summary>The range of all hands-on time by the rates of the catalogue alone.</summary>
     public TimeRange PriorTimeOf(TaskGraph graph) =>

@@ -70,6 +70,9 @@ internal sealed record Shop
     /// <summary>Method by operation where it is not by hand; a job may say otherwise.</summary>
     public required IReadOnlyDictionary<string, string> Methods { get; init; }
 
+    /// <summary>Machines that the shop has or can get at, by the names of the catalogue's methods; a job uses none of them unasked.</summary>
+    public IReadOnlyList<string> Machines { get; init; } = [];
+
     /// <summary>Allowances; a job may say otherwise.</summary>
     public required Allowances Allowances { get; init; }
 

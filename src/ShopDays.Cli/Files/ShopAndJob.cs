@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Files.Jobs;
+using ShopDays.Cli.Files.Variants;
 using ShopDays.Layouts;
 using ShopDays.Parts;
 using ShopDays.Work;
@@ -63,10 +64,20 @@ internal sealed record ShopAndJob
     {
         var (folder, jobPath) = ShopFolder.FindJob(job, currentFolder);
         var findings = new Findings();
-        var operations = RatesFile.OperationsIn(folder, findings);
-        var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings);
+        return Read(folder, jobPath, RatesFile.OperationsIn(folder, findings), now, findings, null);
+    }
+
+    /// <summary>Reads the same files again with something done otherwise.</summary>
+    /// <param name="variant">What.</param>
+    /// <param name="now">The moment; null where none of it matters.</param>
+    /// <exception cref="FileTroubleException">A file is missing or cannot be read.</exception>
+    public ShopAndJobReading Otherwise(Variant variant, Instant? now) => Read(Folder, Path.Combine(Folder.Path, JobFileName), Operations, now, new(), variant);
+
+    private static ShopAndJobReading Read(ShopFolder folder, string jobPath, OperationCatalogue operations, Instant? now, Findings findings, Variant? variant)
+    {
+        var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings, variant?.Shop);
         var source = folder.Read(jobPath);
-        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits, now is { } moment && shop.Shop is { } there ? moment.InZone(there.Place.Zone).Date : null), findings);
+        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits, now is { } moment && shop.Shop is { } there ? moment.InZone(there.Place.Zone).Date : null), findings, variant?.Job);
         var sawnPath = Sawn.SawnFile.PathFor(jobPath);
         var sawn = located is not null && File.Exists(sawnPath) ? Sawn.SawnFile.Read(folder.Read(sawnPath), located, findings) : [];
         return findings.AreNone

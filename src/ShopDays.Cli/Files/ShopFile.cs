@@ -19,11 +19,12 @@ internal static class ShopFile
     /// <param name="source">The file.</param>
     /// <param name="operations">The operations whose methods it may name.</param>
     /// <param name="findings">Where mistakes go.</param>
-    public static ShopReading Read(SourceFile source, OperationCatalogue operations, Findings findings)
+    /// <param name="otherwise">What a variant says instead; null for nothing.</param>
+    public static ShopReading Read(SourceFile source, OperationCatalogue operations, Findings findings, YamlMap? otherwise = null)
     {
         var before = findings.Count;
         var reading = new Reading { Findings = findings };
-        var root = YamlFile.Read(source.Name, source.Bytes, Holds, findings);
+        var root = Variants.Overlay.On(YamlFile.Read(source.Name, source.Bytes, Holds, findings), otherwise, findings);
         if (root is null || Section.Open(root, "a shop", reading) is not { } shop)
         {
             return new(null, reading, new(), new Dictionary<string, string>());
@@ -76,6 +77,7 @@ internal static class ShopFile
             Money = shop.Inner("money", "the money", new MoneyReader(source).Read),
             Learning = shop.Inner("learning", "the learning", ShopSections.Learning) ?? new(null),
             Methods = SharedKeys.Methods(shop, operations),
+            Machines = ShopSections.Machines(shop, operations),
             Allowances = SharedKeys.Allowances(shop, new()),
         };
         shop.Close();

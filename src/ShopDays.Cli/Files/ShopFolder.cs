@@ -53,7 +53,7 @@ internal sealed record ShopFolder(string Path)
 
     /// <summary>The names of the shop's jobs, in ordinal order.</summary>
     public IReadOnlyList<string> JobNames() => Directory.Exists(Jobs)
-        ? [.. Directory.EnumerateFiles(Jobs, "*" + JobFileEnding).Where(file => !file.EndsWith(Sawn.SawnFile.Ending, StringComparison.Ordinal)).Select(file => System.IO.Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)]
+        ? [.. Directory.EnumerateFiles(Jobs, "*" + JobFileEnding).Where(file => !file.EndsWith(Sawn.SawnFile.Ending, StringComparison.Ordinal) && !file.EndsWith(Variants.VariantsFile.Ending, StringComparison.Ordinal)).Select(file => System.IO.Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)]
         : [];
 
     /// <summary>Reads a file of the shop; it is named from the shop's folder.</summary>

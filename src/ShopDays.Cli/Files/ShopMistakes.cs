@@ -61,6 +61,9 @@ internal static class ShopMistakes
     public static Finding UnknownMethod(Place place, string typed, string operation, IReadOnlyList<string> methods) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not a method of {QuotedText.Of(operation)}") with { Expected = ValueMistakes.AnyOf(methods, "methods"), Nearest = NearestName.To(typed, methods) };
 
+    public static Finding UnknownMachine(Place place, string typed, IReadOnlyList<string> machines) =>
+        Finding.At(place, $"no operation is done by {QuotedText.Of(typed)}") with { Expected = ValueMistakes.AnyOf(machines, "machines"), Nearest = NearestName.To(typed, machines) };
+
     /// <summary>The nearest zone; a city alone finds its zone.</summary>
     private static string? NearestZone(string typed, IReadOnlyList<string> zones)
     {

@@ -3,6 +3,7 @@ using ShopDays.Cli.Files.Yaml;
 using ShopDays.Days;
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Files;
 
@@ -68,6 +69,15 @@ internal static class ShopSections
             reading.Findings,
             name => names.Contains(name, StringComparer.OrdinalIgnoreCase) || !areKnown ? null : ShopMistakes.UnknownWorker(node.Place, name, names))
             .Select(name => names.FirstOrDefault(one => string.Equals(one, name, StringComparison.OrdinalIgnoreCase)) ?? name);
+
+    /// <summary>Reads <c>machines</c>: methods of the catalogue that the shop could use and does not as a rule.</summary>
+    public static IReadOnlyList<string> Machines(Section shop, OperationCatalogue operations)
+    {
+        string[] names = [.. operations.All.SelectMany(operation => operation.Methods.Skip(1)).Select(method => method.Name).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal)];
+        ValueReader<string> machine = (node, reading) => Values.Text("a machine, such as band saw")(node, reading)
+            .Unless(reading.Findings, name => names.Contains(name, StringComparer.OrdinalIgnoreCase) ? null : ShopMistakes.UnknownMachine(node.Place, name, names));
+        return [.. shop.Optional("machines", Values.OneOrMore(machine)).Or([]).Where(one => one.IsRead).Select(one => one.Value!)];
+    }
 
     /// <summary>Reads <c>limits</c>, <c>clamps</c>, <c>benches</c> and <c>floor</c>.</summary>
     public static ShopLimits Limits(Section shop, IReadOnlyList<Worker> workers)

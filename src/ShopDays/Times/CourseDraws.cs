@@ -76,6 +76,55 @@ internal sealed class CourseDraws
         });
     }
 
+    /// <summary>
+    /// Draws the tasks of the same job done otherwise in the very courses of these: terms that both have and tasks of one name
+    /// have the same chance in each, so that what differs is not luck. The rest is drawn when these are.
+    /// </summary>
+    /// <param name="others">The tasks of the job done otherwise, each at its id.</param>
+    /// <param name="trials">How many courses, at least 1.</param>
+    /// <param name="seed">The seed of these.</param>
+    public TimeDraws DrawOtherwise(IReadOnlyList<ShopTask> others, int trials, int seed)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1);
+        var otherwise = new CourseDraws(model, others);
+        var sameTerms = Same(figures.Terms, otherwise.figures.Terms);
+        var sameTasks = Same<string>([.. figures.Tasks.Select(task => tasks[task].Name)], [.. otherwise.figures.Tasks.Select(task => others[task].Name)]);
+        return Courses(trials, seed, Environment.ProcessorCount, () =>
+        {
+            var (before, hand) = (new Hand(figures), new Hand(otherwise.figures));
+            return chance =>
+            {
+                var scale = Begin(chance, before);
+                chance.FillWithNormals(hand.Normals);
+                chance.FillWithNormals(hand.Deviates);
+                chance.FillWithShares(hand.Shares);
+                Keep(sameTerms, before.Normals, hand.Normals);
+                Keep(sameTasks, before.Deviates, hand.Deviates);
+                Keep(hand.Shares.Length == 0 ? [] : sameTasks, before.Shares, hand.Shares);
+                return otherwise.Course(scale, [], hand);
+            };
+        });
+    }
+
+    /// <summary>For each of some, its place among those before; -1 where it is not among them.</summary>
+    private static int[] Same<T>(IReadOnlyList<T> before, IReadOnlyList<T> others)
+        where T : notnull
+    {
+        var places = before.Index().DistinctBy(one => one.Item).ToDictionary(one => one.Item, one => one.Index);
+        return [.. others.Select(other => places.GetValueOrDefault(other, -1))];
+    }
+
+    private static void Keep(int[] same, double[] before, double[] now)
+    {
+        for (var place = 0; place < same.Length; place++)
+        {
+            if (same[place] >= 0)
+            {
+                now[place] = before[same[place]];
+            }
+        }
+    }
+
     /// <summary>Makes all courses, each with a stream of its own.</summary>
     private static TimeDraws Courses(int trials, int seed, int cores, Func<Func<ChanceStream, double[]>> courseOfACore)
     {

@@ -152,6 +152,14 @@ public sealed class RateModel
     public TimeDraws DrawBehind(IReadOnlyList<ShopTask> tasks, IReadOnlyList<ShopTask> behind, int trials, int seed) =>
         new CourseDraws(this, tasks).DrawBehind(behind, trials, seed);
 
+    /// <summary>Draws the tasks of the same job done otherwise in the very courses that <see cref="Draw"/> draws of some: what both have in common is the same in each, so that what differs is not luck.</summary>
+    /// <param name="tasks">The tasks that were drawn, each at its id.</param>
+    /// <param name="others">Those of the job done otherwise, each at its id.</param>
+    /// <param name="trials">How many courses, at least 1.</param>
+    /// <param name="seed">The seed of those.</param>
+    public TimeDraws DrawOtherwise(IReadOnlyList<ShopTask> tasks, IReadOnlyList<ShopTask> others, int trials, int seed) =>
+        new CourseDraws(this, tasks).DrawOtherwise(others, trials, seed);
+
     /// <summary>A row of this model and what is believed of it, its noise left out.</summary>
     internal (RateRow Row, Whitened Terms) Whiten(TaskTiming.ByOperation timing, string? worker = null)
     {

@@ -2,6 +2,7 @@ using ShopDays.Cli.Calendars;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Files.Jobs;
 using ShopDays.Cli.Files.Sawn;
+using ShopDays.Cli.Files.Variants;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Tests.Store;
 
@@ -29,7 +30,7 @@ internal static class BrokenFiles
     public static IReadOnlyList<Finding> Read(string name) => Read(Path.GetDirectoryName(name)!, SourceFile.Read(Path.Combine(Folder, name), Path.GetFileName(name)));
 
     /// <summary>Reads a file as what it is meant to be.</summary>
-    /// <param name="kind">shop, job, rates, parts, sawn, log or ical.</param>
+    /// <param name="kind">shop, job, rates, parts, sawn, log, variants or ical.</param>
     /// <param name="file">The file.</param>
     public static IReadOnlyList<Finding> Read(string kind, SourceFile file)
     {
@@ -64,6 +65,14 @@ internal static class BrokenFiles
                 break;
             case "log":
                 LogSheet.Read(file, ASheet.Settings(findings));
+                break;
+            case "variants":
+                foreach (var variant in VariantsFile.Read(file, findings))
+                {
+                    var otherwise = ShopFile.Read(SourceFile.Read(Path.Combine(Folder, "sound-shop.yaml"), "shop.yaml"), BuiltIn.Operations, findings, variant.Shop);
+                    JobFile.Read(SourceFile.Read(Path.Combine(Folder, "sound-job.yaml"), "job.yaml"), otherwise, Known, findings, variant.Job);
+                }
+
                 break;
             case "ical":
                 new CalendarReader(file, "tray", findings).Read();

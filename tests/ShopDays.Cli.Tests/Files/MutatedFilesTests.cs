@@ -1,5 +1,6 @@
 using System.Text;
 using CsCheck;
+using ShopDays.Cli.Files.Variants;
 using Xunit;
 
 namespace ShopDays.Cli.Tests.Files;
@@ -13,7 +14,7 @@ public sealed class MutatedFilesTests
     private static readonly (string Kind, byte[] Bytes)[] SoundFiles =
     [
         .. Directory.EnumerateFiles(Repository.Folder("sample-projects"), "*.yaml", SearchOption.AllDirectories)
-            .Select(file => (Path.GetFileName(file) == "shop.yaml" ? "shop" : "job", File.ReadAllBytes(file))),
+            .Select(file => (Path.GetFileName(file) == "shop.yaml" ? "shop" : file.EndsWith(VariantsFile.Ending, StringComparison.Ordinal) ? "variants" : "job", File.ReadAllBytes(file))),
         ("sawn", Encoding.UTF8.GetBytes("""
             sawn:
               - board: A1

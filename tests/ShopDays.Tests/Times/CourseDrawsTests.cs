@@ -101,6 +101,28 @@ public sealed class CourseDrawsTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
+    public void A_job_done_otherwise_has_the_same_chance_where_it_is_the_same(bool hasLog)
+    {
+        var model = hasLog ? Learned : Prior;
+        var before = model.Draw(Job, 200, seed: 5).Minutes;
+        Assert.Equal(before, model.DrawOtherwise(Job, Job, 200, seed: 5).Minutes);
+
+        // In another order, with one task less and one of a new name among them.
+        List<ShopTask> kept = [.. Job.Skip(1).Reverse()];
+        IReadOnlyList<ShopTask> others = [.. kept.Append(Job[0] with { Name = "something new" }).Select((task, id) => task with { Id = id })];
+        var after = model.DrawOtherwise(Job, others, 200, seed: 5).Minutes;
+        for (var at = 0; at < kept.Count; at++)
+        {
+            // Terms are added up in another order.
+            Assert.All(before.Zip(after), trial => Assert.Equal(1, trial.Second[at] / trial.First[kept[at].Id], 1e-9));
+        }
+
+        Assert.NotEqual(before.Select(trial => trial[0]), after.Select(trial => trial[kept.Count]));
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
     public void One_core_draws_what_many_do(bool hasLog)
     {
         WorkTime[] spent = [.. Job.Select(task => WorkTime.FromMinutes(task.Id % 4 == 2 ? 25 : 0))];

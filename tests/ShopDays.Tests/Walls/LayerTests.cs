@@ -7,7 +7,7 @@ namespace ShopDays.Tests.Walls;
 /// <summary>Data flows one way through the library: what stands earlier in the list never knows what stands later.</summary>
 public sealed class LayerTests
 {
-    private static readonly string[] Layers = ["Measures", "Parts", "Layouts", "Work", "Logbook", "Times", "Days", "Plans", "Prices"];
+    private static readonly string[] Layers = ["Measures", "Parts", "Layouts", "Work", "Logbook", "Times", "Days", "Plans", "Prices", "Choices"];
 
     private static readonly Architecture Library = new ArchLoader().LoadAssemblies(typeof(ShopDays.Measures.Length).Assembly).Build();
 

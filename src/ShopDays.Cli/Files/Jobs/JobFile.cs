@@ -17,11 +17,12 @@ internal static class JobFile
     /// <param name="shop">What the shop file said.</param>
     /// <param name="known">What it may name.</param>
     /// <param name="findings">Where mistakes go.</param>
+    /// <param name="otherwise">What a variant says instead; null for nothing.</param>
     /// <returns>The job; null when its file has mistakes.</returns>
-    public static LocatedJob? Read(SourceFile source, ShopReading shop, KnownNames known, Findings findings)
+    public static LocatedJob? Read(SourceFile source, ShopReading shop, KnownNames known, Findings findings, YamlMap? otherwise = null)
     {
         var before = findings.Count;
-        var root = YamlFile.Read(source.Name, source.Bytes, Holds, findings);
+        var root = Variants.Overlay.On(YamlFile.Read(source.Name, source.Bytes, Holds, findings), otherwise, findings);
         if (root is null || Section.Open(root, "a job", shop.Reading with { Findings = findings }) is not { } section)
         {
             return null;
