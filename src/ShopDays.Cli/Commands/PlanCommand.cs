@@ -70,7 +70,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             return ExitCode.Done;
         }
 
-        List<string> written = [.. files.Save(work.Paper(told, now))];
+        List<string> written = [.. files.Save(work.Paper(told, now), () => work.Price)];
         if (isPromised)
         {
             told = told with { Kept = Keep(asked.Workings, work.Promise(now, told.Answer)) };

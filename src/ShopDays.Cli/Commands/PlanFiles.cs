@@ -5,6 +5,7 @@ using ShopDays.Cli.Files;
 using ShopDays.Cli.Paper;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Sheets;
+using ShopDays.Prices;
 
 namespace ShopDays.Cli.Commands;
 
@@ -59,9 +60,11 @@ internal sealed class PlanFiles
         public CalendarFile? Ical { get; init; }
 
         /// <summary>Writes all but the calendar.</summary>
+        /// <param name="paper">What the plan's paper says.</param>
+        /// <param name="price">Reckons the price of the job, null for none; asked for where tables are written.</param>
         /// <returns>What was written.</returns>
         /// <exception cref="FileTroubleException">One cannot be written.</exception>
-        public IReadOnlyList<string> Save(PlanPaper paper)
+        public IReadOnlyList<string> Save(PlanPaper paper, Func<PriceBuildUp?> price)
         {
             List<string> written = [];
             if (Pdf is not null)
@@ -85,6 +88,7 @@ internal sealed class PlanFiles
                 Marks = paper.Marks,
                 TaskTimes = paper.TaskTimes,
                 Plan = paper.Plan,
+                Price = price(),
             }.All;
             if (Xlsx is not null)
             {

@@ -70,10 +70,9 @@ internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
     {
         var workings = asked.Workings;
         var read = workings.Read;
-        var draws = workings.DrawsOf(made.Graph);
-        var handsOn = draws.OfAll();
+        var handsOn = workings.DrawsOf(made.Graph).OfAll();
         var timber = TimberBill.Of(workings.Layout, money.Terms.SpareBoards);
-        var price = PriceBuildUp.Of(money.Terms, LabourShare.Of(read.Job, made.Graph, draws), LabourShare.WholeMinutes(handsOn.P80), timber, read.Job);
+        var price = workings.PriceOf(made.Graph, money.Terms);
         return new()
         {
             Read = read,

@@ -45,7 +45,7 @@ internal static class WayOfDoing
 
         PricedOutcome Priced(PricingTerms terms)
         {
-            var price = PriceBuildUp.Of(terms, LabourShare.Of(read.Job, graph, draws), LabourShare.WholeMinutes(draws.OfAll().P80), timber, read.Job);
+            var price = workings.PriceOf(graph, terms);
             return new(price, PriceRisk.Of(isFirstLook ? draws : workings.RiskDrawsOf(graph), terms.Rate.PerHour, price.Outlay).LeastPrice(risk));
         }
     }

@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Cli.Paper;
 using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
+using ShopDays.Prices;
 using ShopDays.Times;
 using ShopDays.Work;
 
@@ -21,6 +22,9 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
 
     /// <summary>The plan, or what stands against it.</summary>
     public PlanAnswer Answer => field ??= Rest?.Ahead ?? Asked.Workings.PlanOf(Made.Graph, Known);
+
+    /// <summary>The price of the whole job; null where the shop does not say what an hour has to earn.</summary>
+    public PriceBuildUp? Price => Asked.Workings.Read.Shop.Money is { Terms: var terms } ? Asked.Workings.PriceOf(Made.Graph, terms) : null;
 
     private TimeDraws Draws => Rest?.Draws ?? Asked.Workings.DrawsOf(Made.Graph);
 

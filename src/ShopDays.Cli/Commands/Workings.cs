@@ -7,6 +7,7 @@ using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Plans;
+using ShopDays.Prices;
 using ShopDays.Times;
 using ShopDays.Work;
 
@@ -150,6 +151,15 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public TimeDraws DrawsOf(TaskGraph whole, RemainingWork left) => Step(
         $"drawing {Draws} courses of {left.Graph.Tasks.Count} tasks that are left",
         () => SpoilingOf(whole, left.Graph).On(Rates.Model.Draw(left.Graph.Tasks, Draws, Seed, left.Spent)));
+
+    /// <summary>What the whole job costs, and what is asked for it.</summary>
+    /// <param name="graph">The whole job.</param>
+    /// <param name="terms">How the shop makes its prices.</param>
+    public PriceBuildUp PriceOf(TaskGraph graph, PricingTerms terms)
+    {
+        var draws = DrawsOf(graph);
+        return PriceBuildUp.Of(terms, LabourShare.Of(Read.Job, graph, draws), LabourShare.WholeMinutes(draws.OfAll().P80), TimberBill.Of(Layout, terms.SpareBoards), Read.Job);
+    }
 
     /// <summary>A plan, or what stands against it.</summary>
     /// <param name="graph">The whole job.</param>

@@ -7,9 +7,9 @@ namespace ShopDays.Cli.Phrases;
 internal static class QuotedRows
 {
     /// <summary>The rows.</summary>
-    public static IEnumerable<(string What, string Working, Money Amount)> Of(ToldPrice told)
+    public static IEnumerable<(string What, string Working, Money Amount)> Of(PriceBuildUp price)
     {
-        var (price, quoted) = (told.Price, told.Price.Quoted);
+        var quoted = price.Quoted;
         yield return ("price", Working(price), price.Reckoned);
         yield return (
             (price.IsGiven ? "given in its place" : "as quoted") + (quoted.TaxIsIncluded ? ", before tax" : ""),

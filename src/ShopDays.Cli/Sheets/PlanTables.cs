@@ -4,12 +4,13 @@ using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Plans;
+using ShopDays.Prices;
 using ShopDays.Times;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Sheets;
 
-/// <summary>The tables of one plan: its parts, its work, and its sessions.</summary>
+/// <summary>The tables of one plan: its parts, its work, its sessions, and the price of the job.</summary>
 internal sealed record PlanTables
 {
     // Three figures behind the point hold every 1/8 in and, beside the size in words, tell 1/16 and 1/32 apart.
@@ -40,8 +41,11 @@ internal sealed record PlanTables
     /// <summary>When what is done.</summary>
     public required Plan Plan { get; init; }
 
+    /// <summary>The price of the job; null where the shop does not say what an hour has to earn.</summary>
+    public PriceBuildUp? Price { get; init; }
+
     /// <summary>All of them, in the order of the workbook.</summary>
-    public IReadOnlyList<SheetTable> All => [Parts(), Work(), Sessions()];
+    public IReadOnlyList<SheetTable> All => [Parts(), Work(), Sessions(), .. Price is { } price ? (SheetTable[])[PriceTable.Of(price, new(Format))] : []];
 
     private string Unit => Format.IsInInches ? "in" : "mm";
 

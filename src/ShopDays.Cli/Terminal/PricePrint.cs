@@ -65,7 +65,7 @@ internal static class PricePrint
     private static void PrintQuoted(Screen screen, ToldPrice told)
     {
         var table = Grid.WithHeads("what is asked for", "working", ">amount");
-        foreach (var (what, working, amount) in QuotedRows.Of(told))
+        foreach (var (what, working, amount) in QuotedRows.Of(told.Price))
         {
             table.AddTexts(what, working, MoneyWords.Of(amount));
         }

@@ -27,6 +27,19 @@ public sealed class PlanFilesTests
     }
 
     [Fact]
+    public void Where_the_shop_says_what_an_hour_has_to_earn_the_price_is_a_sheet_whose_lines_add_up_to_that_of_the_price_command()
+    {
+        using var folder = new FreshFolder().WithShop(ATrayShop.Shop + "money: {rate: 34 per hour, margin: 12%, tax: 20%}\n").WithJob("tray", ATrayShop.Job + "hardware: [{hardware: cup hook, count: 6, price: 0.45 each}]\n");
+        Typed.At(Now, "plan", folder.File("jobs", "tray.yaml"), "--effort", "quick", "--json", "--xlsx", folder.File("plan.xlsx"));
+        using var book = new ReadWorkbook(File.ReadAllBytes(folder.File("plan.xlsx")));
+        Assert.Equal(["parts", "work", "plan", "price"], book.Sheets);
+        var rows = book.Rows("price").Select(row => (Group: (string)row["group"]!, Line: (string)row["line"]!, Amount: (decimal)(double)row["amount, GBP"]!)).ToList();
+        Assert.Equal(rows.Single(row => row.Line == "cost with what may go wrong").Amount, rows.Where(row => row.Group is not ("in all" or "asked for")).Sum(row => row.Amount));
+        var total = Typed.At(Now, "price", folder.File("jobs", "tray.yaml"), "--effort", "quick", "--json").ReadJson().Field("quoted").Text("total");
+        Assert.Equal(total, rows.Single(row => row.Line == "to pay in all").Amount.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
     public void A_misspelt_folder_is_told_before_the_work()
     {
         using var folder = new FreshFolder().WithATray();

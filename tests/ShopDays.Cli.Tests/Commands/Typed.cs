@@ -39,6 +39,7 @@ internal sealed record Typed(int ExitCode, string Out, string Error)
             new MaterialsCommand(screen, clock).Describe(),
             new EstimateCommand(screen, clock).Describe(),
             new PlanCommand(screen, clock).Describe(),
+            new PriceCommand(screen, clock).Describe(),
             new CompareCommand(screen, clock).Describe(),
             new ProgressCommand(screen, clock).Describe(),
             new OrdersCommand(screen, clock).Describe(),

@@ -37,7 +37,7 @@ public sealed class WorkBoutsTests
     [InlineData(true, null)]
     public void Nothing_is_to_be_done_in_the_rests_that_waits_for_work_which_comes_after_them(bool waits, string? between)
     {
-        var job = Job().Task("plane to width", 10, task => task with { WorkClass = WorkClass.Medium });
+        var job = Job(60).Task("plane to width", 10, task => task with { WorkClass = WorkClass.Medium });
         var rip = Assert.Single((waits ? job.Then("rip", "plane to width").Then("plane to width", "mark out") : job.Then("rip", "plane to width")).Plan().Sessions).Work.Single(work => work.Task.Name == "rip");
         Assert.Equal(between, rip.Bouts!.Between?.Name);
     }
@@ -45,11 +45,11 @@ public sealed class WorkBoutsTests
     [Fact]
     public void Nothing_is_to_be_done_in_the_rests_that_work_before_them_has_used_already()
     {
-        var session = Assert.Single(Job().Task("bore", 15, task => task with { IsSplittable = false }).Then("mark out", "bore").Then("bore", "rip").Plan().Sessions);
+        var session = Assert.Single(Job(60).Task("bore", 15, task => task with { IsSplittable = false }).Then("mark out", "bore").Then("bore", "rip").Plan().Sessions);
         Assert.Null(session.Work.Single(work => work.Task.Name == "rip").Bouts!.Between);
     }
 
-    private static AJob Job() => new AJob()
-        .Task("rip", 95, task => task with { WorkClass = WorkClass.Heavy, IsSplittable = true })
+    private static AJob Job(double rip = 95) => new AJob()
+        .Task("rip", rip, task => task with { WorkClass = WorkClass.Heavy, IsSplittable = true })
         .Task("mark out", 20, task => task with { IsSplittable = true });
 }

@@ -77,7 +77,7 @@ internal static class InternalBook
 
     private static IEnumerable<Row> AskedRows(ToldPrice told)
     {
-        var rows = QuotedRows.Of(told).ToList();
+        var rows = QuotedRows.Of(told.Price).ToList();
         return rows.Select((row, at) => new Row(at == rows.Count - 1 ? RowKind.Total : RowKind.Entry, Wording.Capital(row.What), row.Working, MoneyWords.Of(row.Amount)));
     }
 
