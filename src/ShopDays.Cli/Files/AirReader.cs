@@ -7,6 +7,9 @@ namespace ShopDays.Cli.Files;
 /// <summary>Reads the air that timber lies in.</summary>
 internal static class AirReader
 {
+    /// <summary>Nowhere is the air damper over a month, in percent (common practice, no source): fog for some nights is not an average.</summary>
+    private const double DampestOnAverage = 95;
+
     /// <summary>The months by their names in a file.</summary>
     public static IReadOnlyList<(string Name, int Month)> Months { get; } = [.. MonthText.Names.Select((name, at) => (name.ToLowerInvariant(), at + 1))];
 
@@ -40,6 +43,7 @@ internal static class AirReader
     {
         var temperature = climate.Required("temperature", Values.Degrees, "the temperature there, such as 14 C");
         var humidity = climate.Required("humidity", Humidity, "the relative humidity there, such as 70%");
+        humidity = humidity.Unless(climate.Findings, percent => percent.Value > DampestOnAverage ? ShopMistakes.AirWetsTimber(humidity.Place, percent) : null);
         return new(temperature.Or(Temperature.FromCelsius(20)), humidity.Or(Percent.FromPercent(50)));
     }
 }

@@ -1,3 +1,4 @@
+using ShopDays.Measures;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Files;
@@ -6,6 +7,9 @@ namespace ShopDays.Cli.Files;
 internal static class EdgeLines
 {
     private static readonly ValueReader<double> Minutes = Values.Number("minutes of cutting that an edge lasts", 1, 10_000);
+
+    /// <summary>What takes longer is grinding a new bevel (common practice, no source).</summary>
+    private static readonly WorkTime LongestHoning = WorkTime.FromMinutes(60);
 
     /// <summary>Reads them.</summary>
     /// <param name="section">The rates.</param>
@@ -34,6 +38,9 @@ internal static class EdgeLines
                 line.Findings.Add(RateMistakes.EdgeIsNotHoned(honing.Place, edge.Name, edge.SharpenedBy));
             }
 
+            honing = honing.Unless(line.Findings, time => time > LongestHoning ? RateMistakes.HoningTooLong(honing.Place, time)
+                : edge.IsHoned && time.Minutes > minutes ? RateMistakes.HoningOutlastsEdge(honing.Place, time, WorkTime.FromMinutes(minutes))
+                : null);
             changes[edge.Name] = one => one with { MinutesEach = minutes, AtATime = atATime, HoningEach = honing.IsRead ? honing.Value : null, Source = "the shop's own figures" };
             return edge;
         });

@@ -23,6 +23,12 @@ internal static class RateMistakes
     public static Finding EdgeIsNotHoned(Place place, string edge, string sharpenedBy) =>
         Finding.At(place, $"the {edge} is not honed as part of other work") with { Cure = $"write its minutes at the operation {QuotedText.Of(sharpenedBy)}" };
 
+    public static Finding HoningTooLong(Place place, WorkTime honing) =>
+        Finding.At(place, $"{WorkTimeText.Write(honing)} to hone one edge is grinding, not honing") with { Expected = "an hour at most" };
+
+    public static Finding HoningOutlastsEdge(Place place, WorkTime honing, WorkTime lasts) =>
+        Finding.At(place, $"{WorkTimeText.Write(honing)} of honing is more than the {WorkTimeText.Write(lasts)} of cutting that the edge lasts") with { Expected = "less than it lasts" };
+
     public static Finding UnknownCaution(Place place, string typed, IReadOnlyList<string> known) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not a kind of caution") with { Expected = ValueMistakes.AnyOf(known, "kinds"), Nearest = NearestName.To(typed, known) };
 }

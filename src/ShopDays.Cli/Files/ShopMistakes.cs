@@ -37,6 +37,9 @@ internal static class ShopMistakes
     public static Finding LessThanInADay(Place place, WorkTime inTwoDays, WorkTime perDay) =>
         Finding.At(place, $"{WorkTimeText.Write(inTwoDays)} in two days running is less than the {WorkTimeText.Write(perDay)} of 'heavy-per-day'") with { Expected = $"{WorkTimeText.Write(perDay)} or more", Cure = "leave it out for a day after a heavy one that holds six tenths of the cap" };
 
+    public static Finding AirWetsTimber(Place place, Percent humidity) =>
+        Finding.At(place, FormattableString.Invariant($"in air of {humidity.Value:0.#} % humidity timber gets wet and never dries")) with { Expected = "95% or less, the average of a month" };
+
     public static Finding ClampsTwice(Place place, string reach) =>
         Finding.At(place, $"clamps of {reach} stand here for the second time") with { Expected = "one count for each reach" };
 

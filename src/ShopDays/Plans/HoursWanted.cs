@@ -15,13 +15,16 @@ namespace ShopDays.Plans;
 /// <param name="More">Minutes that are not in their hours yet, of all of them together.</param>
 internal sealed record HoursWanted(ImmutableArray<string> Workers, bool OfSeveral, LocalDate Date, bool EveryWeek, DayHours Hours, int More)
 {
+    /// <summary>Whether the clock shows their end twice on their date, having been put back: the second time is meant, as in the shop's file.</summary>
+    public bool EndsTwice { get; init; }
+
     /// <summary>Such as <c>hours from 09:00 to 11:05 on Mondays, 5 min more</c>.</summary>
     public string Words
     {
         get
         {
             var length = HoursMinutes.Of(Hours);
-            var span = $"from {HoursMinutes.Written(length.From)} to {HoursMinutes.Written(length.To)} on {Day}";
+            var span = $"from {HoursMinutes.Written(length.From)} to {HoursMinutes.Written(length.To)} on {Day}{(EndsTwice && !EveryWeek ? $", to the second {HoursMinutes.Written(length.To)}, after the clock is put back" : "")}";
             return Workers.Length > 1
                 ? $"{string.Join(", ", Workers[..^1])} and {Workers[^1]} {(Workers.Length == 2 ? "both" : "all")} there {span}, {Time(length.To - length.From)} from door to door"
                 : $"hours{(OfSeveral ? $" of {Workers[0]}" : "")} {span}{(More < length.To - length.From ? $", {Time(More)} more" : "")}";

@@ -151,7 +151,10 @@ internal sealed class LongerHours(PlanRequest request, OpenHours hours)
             date,
             team.All(worker => request.Calendars[worker].Extra.On(date) is null),
             HoursMinutes.Between(begin, end),
-            more);
+            more)
+        {
+            EndsTwice = end < HoursMinutes.Day && ClockChange.IsDoubled(date + LocalTime.FromMinutesSinceMidnight(end), request.Zone),
+        };
     }
 
     /// <summary>What makes a date one that does not stand for all with its day of the week, the worst first; the least is the best.</summary>

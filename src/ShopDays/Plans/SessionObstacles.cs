@@ -29,7 +29,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
             return null;
         }
 
-        var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least" : $"it takes {Words(inOneGo)} in one go";
+        var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least" : $"it takes {Words(inOneGo)} in one go{Honing(task)}";
         var split = CanBeBroken(task, plan, most);
         var light = plan with { IsHeavy = false };
         var room = longest.For(light);
@@ -53,6 +53,8 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
             ? new(UnplannableKind.NotTogetherLongEnough, task, $"{takes} for {plan.Crew} people, and in the first year they are {(room > 0 ? $"there together for {Words(room)} at most" : "never there together")}{too}", cure)
             : new(UnplannableKind.NoSessionLongEnough, task, $"{takes}, and the longest session{(plan.Crew > 1 ? $" for {plan.Crew} people" : "")}{(plan.IsNoisy && problem.Workers.Any(worker => worker.Quiet.Any()) ? " outside quiet hours" : "")} has {Words(room)} of work{too}", cure);
     }
+
+    private static string Honing(ShopTask task) => task.Honed is { } honing ? $" ({Words((int)Math.Ceiling(honing.Time.Minutes))} of it to hone the {honing.Edge})" : "";
 
     /// <summary>Tries the tasks of a block by themselves in an empty shop.</summary>
     private Unplannable? OfBlock(int block)

@@ -19,7 +19,7 @@ public enum DrynessBasis
     /// <summary>The time since it was stacked fresh from the saw.</summary>
     Stacked,
 
-    /// <summary>Weights that are not enough: one alone, less than a week apart, or falling faster than timber dries.</summary>
+    /// <summary>Weights that are not enough: one alone, less than a week apart, falling faster than timber dries, or rising more than its air explains.</summary>
     PoorWeighings,
 }
 
@@ -36,6 +36,11 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
 {
     /// <summary>Two weights must lie so many days apart to say anything (common practice, no source).</summary>
     public const int DaysBetweenWeights = 7;
+
+    /// <summary>The moisture in percent below which a board never is: a kiln goes no lower (common practice, no source).</summary>
+    public const double LeastOfTimber = 3;
+
+    private const double MostOfTimber = 250;
 
     /// <summary>
     /// A board's own pace, once two readings show it, holds within this much of it either way: a quarter less, half more
@@ -118,7 +123,7 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
     /// <summary>
     /// The moisture at the last of two weights a week or more apart: what was lost between them is the part of what is above
     /// the air that a board of its thickness loses in that time. Two equal weights say that it has come to rest (common
-    /// practice, no source). Null when they say nothing, or it lost more than any timber could.
+    /// practice, no source). Null when they say nothing, or it lost or gained more than any timber could.
     /// </summary>
     private static MoistureContent? ByWeights(IReadOnlyList<Weighing> weighings, MoistureContent air, DryingCourse course)
     {
@@ -133,7 +138,7 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
         var (before, after) = (first.Weight.Kilograms, last.Weight.Kilograms);
         var above = (before - after) * (1 + (air.Percent / 100)) / (after - (before * left));
         var moisture = air.Percent + (100 * above * left);
-        return after <= before * left || moisture is < 0 or > 250 ? null : MoistureContent.FromPercent(moisture);
+        return after <= before * left || moisture is < LeastOfTimber or > MostOfTimber || air.Percent + (100 * above) < LeastOfTimber ? null : MoistureContent.FromPercent(moisture);
     }
 
     private static DryingCourse CourseOf(Board board, YearAir? air, WaitTable waits, DryingPace pace) => new(board.Species, board.Thickness, date => EquilibriumOf(air, date), waits, pace);

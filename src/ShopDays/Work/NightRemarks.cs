@@ -32,19 +32,13 @@ public static class NightRemarks
     internal static void Add(Draft draft) =>
         draft.Remarks.AddRange(Of(draft.Tasks.Where(task => task.Sets is not null).Select(task => (task.Sets!, string.Join(", ", task.Parts))), draft.Job.Start));
 
-    /// <summary>What would help where it is too cold: a warm room, or something that bears the cold.</summary>
+    /// <summary>What would help where it is too cold: a warm room, or something that sets in that cold; nothing else is named that would be refused as well.</summary>
     /// <param name="setting">What sets.</param>
     /// <param name="lies">How cold it is where the work lies.</param>
     internal static string Cure(Setting setting, Temperature lies)
     {
         var room = $"a warm room with {setting.Least} or more for the nights";
-        if (setting.Others.Count == 0 || setting.Others[0].Least >= setting.Least)
-        {
-            return room;
-        }
-
-        var (name, least) = setting.Others[0];
-        return least <= lies ? $"{room}, or '{name}', which sets at {lies} too" : $"{room}, or '{name}', which needs only {least}";
+        return setting.Others is [var (name, least), ..] && least <= lies ? $"{room}, or '{name}', which sets at {lies} too" : room;
     }
 
     private static List<Remark> Of(IEnumerable<(Setting Setting, string Name)> all, LocalDate start) =>

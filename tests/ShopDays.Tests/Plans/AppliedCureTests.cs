@@ -83,6 +83,16 @@ public sealed class AppliedCureTests
     }
 
     [Fact]
+    public void Hours_that_end_when_the_clock_shows_a_time_twice_are_said_to_end_with_the_second()
+    {
+        // RFC 5545, 3.3.5: of a time that comes twice the first is meant; New York's clock goes back at 2:00 on 7 November 2027.
+        var job = new AJob().Task("watch the kiln", 30, task => task with { Appointed = new(new(2027, 11, 7), new(1, 20)) });
+        var cure = Assert.Single(job.Reasons()).Cure;
+        Assert.Matches("^hours from 01:\\d\\d to (01:\\d\\d) on 2027-11-07, to the second \\1, after the clock is put back", cure);
+        Assert.IsType<PlanAnswer.Planned>(PlanMaker.Plan(job.Request().Cured(cure.Split(", or ")[0])));
+    }
+
+    [Fact]
     public void A_least_session_is_offered_only_where_it_is_enough()
     {
         // Eight minutes hold the planing; they do not hold the glue-up.

@@ -9,6 +9,13 @@ namespace ShopDays.Tests.Plans;
 public sealed class UnplannableTests
 {
     [Fact]
+    public void Of_a_task_that_is_too_long_the_honing_in_it_is_told()
+    {
+        var reason = Assert.Single(new AJob().Task("shoot a joint", 125, task => task with { Honed = new("plane irons", 2, 1, WorkTime.FromMinutes(24)) }).Reasons());
+        Assert.Equal("it takes 2 h 05 min in one go (24 min of it to hone the plane irons), and the longest session has 2 h of work", reason.Limit);
+    }
+
+    [Fact]
     public void Hours_that_are_all_shorter_than_the_least_session_are_told_with_that_limit()
     {
         var reason = Assert.Single(new AJob().Worker("09:00-09:08").Task("plane", 5).Reasons());

@@ -117,6 +117,13 @@ public sealed class DrynessTests
     }
 
     [Fact]
+    public void A_board_that_gains_more_than_its_air_explains_is_measured_again_and_one_that_takes_up_a_little_is_not()
+    {
+        Assert.Equal(DrynessBasis.PoorWeighings, Of(Weighed((new(2027, 2, 1), 3.91), (new(2027, 2, 15), 4.35))).Basis);
+        Assert.Equal(DrynessBasis.Weighings, Of(Weighed((new(2027, 2, 1), 4), (new(2027, 2, 15), 4.02))).Basis);
+    }
+
+    [Fact]
     public void Of_readings_and_weights_what_was_done_last_counts()
     {
         var weighed = Weighed((new(2027, 2, 1), 4.52), (new(2027, 2, 8), 4.52));

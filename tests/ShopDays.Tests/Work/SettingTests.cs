@@ -95,6 +95,22 @@ public sealed class SettingTests
     private static ShopNights Nights(double[] year) =>
         new(Temperature.FromCelsius(20), year.Index().ToDictionary(one => one.Index + 1, one => Temperature.FromCelsius(one.Item)));
 
+    [Fact]
+    public void What_is_offered_instead_sets_itself_in_the_cold_that_it_is_offered_for() =>
+        Assert.All(Enumerable.Range(-25, 45).Select(degrees => Temperature.FromCelsius(degrees)), lies =>
+        {
+            var nights = new ShopNights(lies, new Dictionary<int, Temperature>());
+            IEnumerable<Setting> all = [.. BuiltIn.Waits.Adhesives.Select(one => Setting.Of(one, BuiltIn.Waits, nights)), .. BuiltIn.Waits.Finishes.Select(one => Setting.Of(one, BuiltIn.Waits, nights))];
+            Assert.All(all.Where(one => one.Least > lies), setting =>
+            {
+                var cure = NightRemarks.Cure(setting, lies);
+                var named = all.Where(other => cure.Contains($"'{other.Name}'", StringComparison.Ordinal)).ToList();
+                Assert.All(named, other => Assert.Empty(other.BarredMonths));
+                Assert.Equal(setting.Others.Any(other => other.Least <= lies), named.Count > 0);
+                Assert.StartsWith($"a warm room with {setting.Least} or more", cure, StringComparison.Ordinal);
+            });
+        });
+
     private static Setting Of(ShopNights nights, bool isGlue) => isGlue
         ? Setting.Of(BuiltIn.Waits.Adhesives[1], BuiltIn.Waits, nights)
         : Setting.Of(BuiltIn.Waits.Finishes[1], BuiltIn.Waits, nights);

@@ -23,4 +23,10 @@ internal static class DryingMistakes
 
     public static Finding NoWeight(Place place) =>
         Finding.At(place, "a board that weighs nothing") with { Expected = "a weight above 0" };
+
+    public static Finding DrierThanAKilnDries(Place place, string typed) =>
+        Finding.At(place, $"{QuotedText.Of(typed)} is drier than any kiln leaves a board") with { Expected = "3% or more", Cure = "leave it out when nothing was read" };
+
+    public static Finding GainedTooMuch(Place place, double share, LocalDate since, MoistureContent air) =>
+        Finding.At(place, FormattableString.Invariant($"it is {100 * share:0} % heavier than on {since:uuuu'-'MM'-'dd}, more than air that brings timber to {air} gives to the driest board")) with { Cure = "weigh the same piece each time; of timber that got wet keep only the weights after that" };
 }

@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Cli.Files.Yaml;
 using ShopDays.Measures;
 using ShopDays.Parts;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Files.Jobs;
 
@@ -13,7 +14,8 @@ internal sealed class DryingReader(LocalDate? today, LocalDate? start)
     private const string HowWet = "the moisture, such as 12%";
 
     private static readonly ValueReader<MoistureContent> Moisture = (node, reading) => Values.Percentage(node, reading)
-        .Unless(reading.Findings, percent => percent.Value > 250 ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the moisture of timber", "0% to 250%") : null)
+        .Unless(reading.Findings, percent => percent.Value > 250 ? ValueMistakes.NotInRange(node.Place, ((YamlText)node).Value, "the moisture of timber", "0% to 250%")
+            : percent.Value < Dryness.LeastOfTimber ? DryingMistakes.DrierThanAKilnDries(node.Place, ((YamlText)node).Value) : null)
         .Select(percent => MoistureContent.FromPercent(percent.Value));
 
     /// <summary>Reads it; nothing is known where it is left out.</summary>
@@ -39,6 +41,7 @@ internal sealed class DryingReader(LocalDate? today, LocalDate? start)
         readings.AddRange(drying.Lines("readings", "a reading", line => ReadReading(line, since)).Select(one => one.Value));
         var weighed = new Dictionary<LocalDate, Place>();
         var weighings = drying.Lines("weighings", "a weighing", line => ReadWeighing(line, since, weighed)).Select(one => one.Value).OrderBy(one => one.On).ToList();
+        CheckGains(drying, weighings, weighed);
         return new()
         {
             Since = since.IsRead ? since.Value : null,
@@ -63,6 +66,21 @@ internal sealed class DryingReader(LocalDate? today, LocalDate? start)
         var weight = line.Required("weight", Values.Weight, "the weight, such as 4.52 kg");
         weight = weight.Unless(line.Findings, mass => mass.Kilograms <= 0 ? DryingMistakes.NoWeight(weight.Place) : null);
         return on.IsRead && weight.IsRead ? new(new(on.Value, weight.Value)) : null;
+    }
+
+    /// <summary>Air gives a board no more than what lies between a kiln's driest and the moisture that it brings timber to, in its dampest month.</summary>
+    private static void CheckGains(Section drying, IReadOnlyList<Weighing> weighings, Dictionary<LocalDate, Place> places)
+    {
+        var air = drying.Reading.Air is { } year ? year.Months.Values.Append(year.Usual).Select(one => one.Equilibrium).Max() : Board.AirDry;
+        var most = (100 + air.Percent) / (100 + Dryness.LeastOfTimber);
+        foreach (var (before, after) in weighings.Zip(weighings.Skip(1)))
+        {
+            var ratio = after.Weight.Kilograms / before.Weight.Kilograms;
+            if (ratio > most)
+            {
+                drying.Findings.Add(DryingMistakes.GainedTooMuch(places[after.On], ratio - 1, before.On, air));
+            }
+        }
     }
 
     /// <summary>
