@@ -92,7 +92,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     {
         foreach (var finding in findings)
         {
-            screen.Error.WriteLine(finding);
+            screen.Located(screen.Error, finding.Place.ToString(), finding.Message);
         }
 
         screen.Error.WriteLine("nothing was planned or written");

@@ -72,7 +72,7 @@ internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
         var read = workings.Read;
         var handsOn = workings.DrawsOf(made.Graph).OfAll();
         var timber = TimberBill.Of(workings.Layout, money.Terms.SpareBoards);
-        var price = workings.PriceOf(made.Graph, money.Terms);
+        var price = workings.PriceOf(made.Graph, money.Terms, timber);
         return new()
         {
             Read = read,

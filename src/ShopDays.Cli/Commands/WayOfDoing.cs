@@ -45,7 +45,7 @@ internal static class WayOfDoing
 
         PricedOutcome Priced(PricingTerms terms)
         {
-            var price = workings.PriceOf(graph, terms);
+            var price = workings.PriceOf(graph, terms, timber);
             return new(price, PriceRisk.Of(isFirstLook ? draws : workings.RiskDrawsOf(graph), terms.Rate.PerHour, price.Outlay).LeastPrice(risk));
         }
     }

@@ -24,7 +24,7 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
     public PlanAnswer Answer => field ??= Rest?.Ahead ?? Asked.Workings.PlanOf(Made.Graph, Known);
 
     /// <summary>The price of the whole job; null where the shop does not say what an hour has to earn.</summary>
-    public PriceBuildUp? Price => Asked.Workings.Read.Shop.Money is { Terms: var terms } ? Asked.Workings.PriceOf(Made.Graph, terms) : null;
+    public PriceBuildUp? Price => Asked.Workings.Read.Shop.Money is { Terms: var terms } ? Asked.Workings.PriceOf(Made.Graph, terms, TimberBill.Of(Asked.Workings.Layout, terms.SpareBoards)) : null;
 
     private TimeDraws Draws => Rest?.Draws ?? Asked.Workings.DrawsOf(Made.Graph);
 

@@ -155,10 +155,11 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>What the whole job costs, and what is asked for it.</summary>
     /// <param name="graph">The whole job.</param>
     /// <param name="terms">How the shop makes its prices.</param>
-    public PriceBuildUp PriceOf(TaskGraph graph, PricingTerms terms)
+    /// <param name="timber">The bill for its timber.</param>
+    public PriceBuildUp PriceOf(TaskGraph graph, PricingTerms terms, TimberBill timber)
     {
         var draws = DrawsOf(graph);
-        return PriceBuildUp.Of(terms, LabourShare.Of(Read.Job, graph, draws), LabourShare.WholeMinutes(draws.OfAll().P80), TimberBill.Of(Layout, terms.SpareBoards), Read.Job);
+        return PriceBuildUp.Of(terms, LabourShare.Of(Read.Job, graph, draws), LabourShare.WholeMinutes(draws.OfAll().P80), timber, Read.Job);
     }
 
     /// <summary>A plan, or what stands against it.</summary>
