@@ -63,12 +63,20 @@ public sealed class PlansOverClockChangesTests
         var zone = DateTimeZoneProviders.Tzdb["America/New_York"];
         var origin = zone.AtStartOfDay(new(2027, 1, 1)).ToInstant();
         var clock = CompiledClock.Of(zone, origin, 730);
-        Gen.Select(Gen.Int[0, 360 * 24 * 60], Gen.Int[1, 300]).Sample((minute, days) =>
+        void CountsAlike(int minute, int days)
         {
             var start = (origin + Duration.FromMinutes(minute)).InZone(zone);
             var end = Awaited.EndOf(start, Duration.FromDays(days));
             Assert.Equal((end.ToInstant() - origin).TotalMinutes, clock.DaysAfter(minute, days));
-        });
+        }
+
+        Gen.Select(Gen.Int[0, 360 * 24 * 60], Gen.Int[1, 300]).Sample(CountsAlike);
+        foreach (var change in zone.GetZoneIntervals(origin, origin + Duration.FromDays(660)).Skip(1).Select(spell => spell.Start))
+        {
+            var changes = (int)(change - origin).TotalMinutes;
+            Gen.Select(Gen.Int[-150, 150], Gen.Int[1, 300]).Where((off, days) => changes + off - (days * 24 * 60) >= 0)
+                .Sample((off, days) => CountsAlike(changes + off - (days * 24 * 60), days));
+        }
     }
 
     [Theory]

@@ -39,9 +39,14 @@ internal sealed class CompiledClock
     /// </summary>
     public int DaysAfter(int minute, int days)
     {
-        var dayByDay = minute + (days * Day);
-        var later = dayByDay + AheadAt(minute) - AheadAt(dayByDay);
-        return AheadAt(later) == AheadAt(dayByDay) ? later : dayByDay;
+        var shown = minute + AheadAt(minute) + (days * Day);
+        var spell = 0;
+        while (spell < changes.Length && shown - ahead[spell] >= changes[spell] && shown - ahead[spell + 1] >= changes[spell])
+        {
+            spell++;
+        }
+
+        return shown - ahead[spell];
     }
 
     /// <summary>The minute some minutes later, of which whole days go by the calendar.</summary>
