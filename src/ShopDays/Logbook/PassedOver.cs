@@ -22,7 +22,7 @@ public sealed record PassedOver(TaskStanding Standing, TaskStanding By)
             throw new ArgumentException($"{standing.Tasks.Count} standings for {graph.Tasks.Count} tasks", nameof(standing));
         }
 
-        var before = graph.Precedences.ToLookup(one => one.After, one => one.Before);
+        var before = graph.Precedences.Where(one => !one.IsForThePlan).ToLookup(one => one.After, one => one.Before);
         var byDone = Behind(TaskState.Done);
         var byBegun = Behind(TaskState.HalfDone);
         return

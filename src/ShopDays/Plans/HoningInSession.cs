@@ -21,6 +21,11 @@ internal static class HoningInSession
     // Grit, which dulls an edge sooner, is left out: the maker feels it.
     private static string Said(PlannedWork work, double share, Dictionary<string, double> used)
     {
+        if (work.Task.Sharpens is { } saw)
+        {
+            return OfTouchUp(work, saw, used);
+        }
+
         if (work.Task.Timing is not TaskTiming.ByOperation { Method.Edge: { } edge } timing)
         {
             return "";
@@ -33,6 +38,18 @@ internal static class HoningInSession
         }
 
         return said;
+    }
+
+    // Of two jobs in hand each touches the saw up for its own sake.
+    private static string OfTouchUp(PlannedWork work, CuttingEdge saw, Dictionary<string, double> used)
+    {
+        if (work.IsFirstPiece && used.TryGetValue(saw.Name, out var soFar) && soFar <= saw.Life / 2)
+        {
+            return $"the {saw.Name} is sharp already: again only when it is dull";
+        }
+
+        used[saw.Name] = 0;
+        return "";
     }
 
     private static string Of(PlannedWork work, Honing honing, CuttingEdge edge, Dictionary<string, double> used)

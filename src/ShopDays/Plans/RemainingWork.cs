@@ -114,7 +114,7 @@ public sealed record RemainingWork
     /// <summary>The precedences among what is left, with those that led over work that is done drawn together.</summary>
     private static IEnumerable<Precedence> Precedences(TaskGraph whole, Dictionary<int, int> places)
     {
-        var before = whole.Precedences.ToLookup(one => one.After);
+        var before = whole.Precedences.Where(one => !one.IsForThePlan).ToLookup(one => one.After);
         var behind = new Dictionary<int, IReadOnlyList<(int Before, Wait? Wait)>>();
         var made = new HashSet<(int Before, int After, Wait? Wait)>();
         foreach (var one in whole.Precedences.Where(one => places.ContainsKey(one.Before) && places.ContainsKey(one.After)))

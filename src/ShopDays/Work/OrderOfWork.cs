@@ -49,13 +49,14 @@ public abstract record OrderOfWork
         var draft = new Draft(job, layout, operations, waits, limits, longestSession);
         var stages = new PieceStages(draft);
         SawingOut.Add(draft, FetchAndChalk.Add(draft));
-        Sharpening.AddTouchUps(draft);
+        var turns = Sharpening.AddTouchUps(draft);
         Dimensioning.Add(draft, stages);
         Joinery.Add(draft, stages);
         GlueUps.Add(draft, stages, glueUps);
         Joinery.AddTogether(draft);
         Finishing.Add(draft);
         FreeWork.Add(draft);
+        Sharpening.KeepTurns(draft, turns);
         Sharpening.AddHonings(draft);
         NightRemarks.Add(draft);
         WarnOfPlacesAndPeople(draft);

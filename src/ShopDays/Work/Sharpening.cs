@@ -7,18 +7,42 @@ namespace ShopDays.Work;
 internal static class Sharpening
 {
     private const string Ripping = "rip";
+    private const string BeforeDull = "a saw is touched up before its teeth are through";
 
     /// <summary>Touches up the saw before the rip of the sawing out with which its teeth would be through; it comes to the job sharp.</summary>
-    public static void AddTouchUps(Draft draft)
+    /// <returns>The sawing in turns, each from one touch-up to the next, the first without one.</returns>
+    public static IReadOnlyList<SawTurn> AddTouchUps(Draft draft)
     {
         if (draft.Operations[Ripping].MethodIn(draft.Job).Edge is not { } saw)
         {
-            return;
+            return [];
         }
 
+        List<int> sawing = [.. draft.Tasks.Where(task => EdgeOf(task)?.Name == saw.Name).Select(task => task.Id)];
+        var turns = new List<SawTurn>();
+        var begun = 0;
+        int? touchUp = null;
         foreach (var (task, times) in Due(draft, saw.Name, usedAtFirst: 0))
         {
-            Before(draft, task, saw, times);
+            var end = sawing.IndexOf(task.Id);
+            turns.Add(new(touchUp, sawing[begun..end]));
+            (begun, touchUp) = (end, Before(draft, task, saw, times));
+        }
+
+        return [.. turns, new(touchUp, sawing[begun..])];
+    }
+
+    /// <summary>
+    /// Keeps the turns of the saw apart in a plan. An order of boards that suits other ends would leave two touch-ups side by
+    /// side, and a dull saw before or after. A maker may well saw in another order: that passes nothing over.
+    /// </summary>
+    public static void KeepTurns(Draft draft, IReadOnlyList<SawTurn> turns)
+    {
+        foreach (var (before, turn) in turns.Zip(turns.Skip(1)))
+        {
+            var touchUp = turn.TouchUp!.Value;
+            draft.Precedences.AddRange(before.Sawing.Select(id => new Precedence(id, touchUp, "the saw is touched up when it is dull") { IsForThePlan = true }));
+            draft.Precedences.AddRange(turn.Sawing.Skip(1).Select(id => new Precedence(touchUp, id, BeforeDull) { IsForThePlan = true }));
         }
     }
 
@@ -87,7 +111,7 @@ internal static class Sharpening
     }
 
     // Sharpened when the wood for the next work is ready, so that it is not all done on the first day.
-    private static void Before(Draft draft, ShopTask task, CuttingEdge saw, int times)
+    private static int Before(Draft draft, ShopTask task, CuttingEdge saw, int times)
     {
         var id = draft.Add(new TaskSketch
         {
@@ -99,6 +123,8 @@ internal static class Sharpening
             Batch = times,
         });
         draft.Before(draft.Precedences.Where(one => one.After == task.Id).Select(one => one.Before).ToList(), id, "sharpened for the work in hand");
-        draft.Before(id, task.Id, "a saw is touched up before its teeth are through");
+        draft.Change(draft.Tasks[id] with { Sharpens = saw });
+        draft.Before(id, task.Id, BeforeDull);
+        return id;
     }
 }

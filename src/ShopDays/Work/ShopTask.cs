@@ -161,6 +161,9 @@ public sealed record ShopTask
     /// <summary>Edges that are honed in it; null for none.</summary>
     public Honing? Honed { get; init; }
 
+    /// <summary>The edge that it sharpens, as work of its own; null for none.</summary>
+    public CuttingEdge? Sharpens { get; init; }
+
     /// <summary>What tells work apart that shares one set-up of the bench: operation and method; free tasks stand alone.</summary>
     public string SetupKey => Timing is TaskTiming.ByOperation by ? by.Operation.Name + ", " + by.Method.Name : Name;
 }
@@ -191,4 +194,8 @@ public sealed record Wait(Duration Duration, string Reason, bool HoldsClamps = f
 /// <param name="Reason">Why, in words that can be printed.</param>
 /// <param name="Wait">A wait between the two; null for none.</param>
 /// <param name="SameSession">Whether the later task must begin in the session in which the earlier ends.</param>
-public sealed record Precedence(int Before, int After, string Reason, Wait? Wait = null, bool SameSession = false);
+public sealed record Precedence(int Before, int After, string Reason, Wait? Wait = null, bool SameSession = false)
+{
+    /// <summary>Whether it only keeps a plan in good order: where the two are done the other way round, nothing has been passed over.</summary>
+    public bool IsForThePlan { get; init; }
+}

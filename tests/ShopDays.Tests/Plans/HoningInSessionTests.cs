@@ -38,6 +38,15 @@ public sealed class HoningInSessionTests
     }
 
     [Fact]
+    public void A_saw_that_was_just_touched_up_for_one_job_is_touched_up_for_the_next_only_when_it_is_dull()
+    {
+        const string Sharp = "the rip saw is sharp already: again only when it is dull";
+        Assert.Equal(["", Sharp], Said(TouchUp("one"), TouchUp("two")));
+        Assert.Equal(["", "", Sharp], Said(TouchUp("one"), Ripping(60), TouchUp("two")));
+        Assert.Equal(["", "", ""], Said(TouchUp("one"), Ripping(160), TouchUp("two")));
+    }
+
+    [Fact]
     public void A_plan_says_it_in_its_sessions()
     {
         var job = new AJob().Task("one", 60, task => Chopping(task, 3)).Task("two", 60, task => Chopping(task, 3)).Then("one", "two").Worker("08:00-12:00");
@@ -61,6 +70,10 @@ public sealed class HoningInSessionTests
         IsFirstPiece = true,
         IsLastPiece = true,
     };
+
+    private static ShopTask TouchUp(string name) => Chopping(name, 1, hones: 0, "file and set a saw") with { Sharpens = BuiltIn.Operations["rip"].Methods[0].Edge };
+
+    private static ShopTask Ripping(double minutes) => Chopping("rip", minutes / BuiltIn.Operations["rip"].Methods[0].MinutesPerUnit, hones: 0, "rip");
 
     // As many mortises of 18 min as are said: the chisel lasts 145.
     private static ShopTask Chopping(string name, double count, int hones, string operation = "mortise") => new()

@@ -1,5 +1,6 @@
 using CsCheck;
 using ShopDays.Cli.Files;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Work;
@@ -42,14 +43,7 @@ public sealed class SharpeningTests
 
         static int Honed(TaskGraph graph) => graph.Tasks.Sum(task => task.Honed?.Times ?? 0);
 
-        static TaskGraph Ripped(double hardness)
-        {
-            var timber = AJob.Oak with { HardnessPoundsForce = hardness };
-            return (AJob.With(AJob.Part("slat", 90, 2, 1.75m, count: 24, species: timber)) with
-            {
-                Boards = [.. AJob.Boards(12, 96, 12, 2).Select(board => board with { Species = timber })],
-            }).Graph();
-        }
+        static TaskGraph Ripped(double hardness) => Slats(24, hardness).Graph();
     }
 
     [Theory]
@@ -67,6 +61,46 @@ public sealed class SharpeningTests
         {
             Boards = [.. AJob.Boards(12, 96, 12, 2).Select(board => board with { Species = timber })],
         }).Graph();
+    }
+
+    [Fact]
+    public void In_whatever_order_a_plan_takes_the_boards_the_saw_is_touched_up_when_it_is_dull_and_never_twice_in_a_row() =>
+        Gen.Select(Gen.Int[10, 40], Gen.Double[500, 2500], Gen.Int[0, int.MaxValue]).Sample(
+            (count, hardness, seed) =>
+            {
+                var graph = Slats(count, hardness).Graph();
+                var random = new Random(seed);
+                double used = 0, since = double.PositiveInfinity;
+                foreach (var task in SomeOrder(graph, random))
+                {
+                    if (task.Sharpens is not null)
+                    {
+                        Assert.True(since > 0, $"{task.Name}: nothing is sawn since the one before");
+                        (used, since) = (0, 0);
+                    }
+                    else if (EdgeOf(task)?.Name == "rip saw")
+                    {
+                        var use = CuttingEdge.UseBy((TaskTiming.ByOperation)task.Timing, isGritty: false);
+                        (used, since) = (used + use, since + use);
+                        Assert.True(used <= EdgeOf(task)!.Life + 1e-6, $"{task.Name} goes to {used} min");
+                    }
+                }
+            },
+            iter: 40);
+
+    [Fact]
+    public void A_maker_who_saws_the_boards_in_another_order_has_passed_over_no_sawing()
+    {
+        var graph = Slats(40, 2000).Graph();
+        var touchUps = graph.Of(TouchUp);
+        Assert.True(touchUps.Count > 1);
+        var last = touchUps[^1];
+        var later = graph.Precedences.Where(one => one.Before == last.Id).Select(one => graph.Tasks[one.After]).ToList();
+        var board = later[^1].Board;
+        var done = graph.Tasks.Where(task => task.Board == board || task.Stage < Stage.Sawing || task.Id == last.Id)
+            .Select(task => new LogEntry { Job = "slats", Task = task.Name, Took = WorkTime.FromMinutes(20), On = new(new(2027, 3, 2)), Worker = "maker", Finished = true });
+        var passedOver = PassedOver.In(graph, JobStanding.Of(graph, [.. done]));
+        Assert.DoesNotContain(passedOver, one => one.Task.Board is { } other && other != board);
     }
 
     [Fact]
@@ -121,4 +155,27 @@ public sealed class SharpeningTests
     }
 
     private static CuttingEdge? EdgeOf(ShopTask task) => (task.Timing as TaskTiming.ByOperation)?.Method.Edge;
+
+    private static Job Slats(int count, double hardness)
+    {
+        var timber = AJob.Oak with { HardnessPoundsForce = hardness };
+        return AJob.With(AJob.Part("slat", 90, 2, 1.75m, count: count, species: timber)) with
+        {
+            Boards = [.. AJob.Boards(12, 96, 12, 2).Select(board => board with { Species = timber })],
+        };
+    }
+
+    /// <summary>All tasks in some order that the graph allows.</summary>
+    private static IEnumerable<ShopTask> SomeOrder(TaskGraph graph, Random random)
+    {
+        var before = graph.Precedences.Select(one => (one.Before, one.After)).Distinct().ToLookup(one => one.After, one => one.Before);
+        var done = new HashSet<int>();
+        while (done.Count < graph.Tasks.Count)
+        {
+            List<ShopTask> ready = [.. graph.Tasks.Where(task => !done.Contains(task.Id) && before[task.Id].All(done.Contains))];
+            var next = ready[random.Next(ready.Count)];
+            done.Add(next.Id);
+            yield return next;
+        }
+    }
 }
