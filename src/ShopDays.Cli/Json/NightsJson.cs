@@ -16,7 +16,7 @@ internal static class NightsJson
             Celsius = Math.Round(nights.WhereWorkLies(month).Celsius, 2, MidpointRounding.AwayFromZero),
             InWarmRoom = nights.IsWarmRoomUsed(month),
         }),
-        Remarks = NightRemarks.Of(read.Job, read.Waits, nights).Select(RemarkJson.Of),
+        Remarks = NightRemarks.Of(read.Job, null, read.Waits, nights).Select(RemarkJson.Of),
     };
 
     /// <summary>What the nights make of a wait; null where they change nothing.</summary>

@@ -134,7 +134,7 @@ internal static class CheckPrint
     /// <summary>What the shop's nights mean for glue-ups and finishes; nothing in a heated shop.</summary>
     private static void PrintNights(Screen screen, ShopAndJob read)
     {
-        var remarks = NightRemarks.Of(read.Job, read.Waits, read.Shop.Limits.Nights);
+        var remarks = NightRemarks.Of(read.Job, null, read.Waits, read.Shop.Limits.Nights);
         if (remarks.Count > 0)
         {
             screen.Out.WriteLine();

@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Layouts;
 using ShopDays.Measures;
 using ShopDays.Parts;
 
@@ -15,22 +16,25 @@ public static class NightRemarks
     /// <summary>More than this share of its time to be closed in is not worth a word.</summary>
     private const double Short = 0.9;
 
-    /// <summary>The remarks on a job's glue-ups and finishes; none in a heated shop. Names that are not in the table are left out.</summary>
-    public static IReadOnlyList<Remark> Of(Job job, WaitTable waits, ShopNights? nights)
+    /// <summary>The remarks on a job's panels, glue-ups and finishes; none in a heated shop. Names that are not in the table are left out.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="layout">Which panels are glued up from strips; null before boards are laid out: then any may be.</param>
+    /// <param name="waits">Adhesives and finishes.</param>
+    /// <param name="nights">The nights where the work lies; null in a heated shop.</param>
+    public static IReadOnlyList<Remark> Of(Job job, Layout? layout, WaitTable waits, ShopNights? nights)
     {
         if (nights is null)
         {
             return [];
         }
 
-        var glued = job.GlueUps.SelectMany(one => waits.TryFindAdhesive(one.Adhesive, out var glue) ? [(Setting.Of(glue, waits, nights), one.Name)] : Array.Empty<(Setting, string)>());
+        var panels = job.Parts.Where(part => part.IsPanel && layout?.Boards.Any(board => board.Blanks.Any(placed => placed.Blank.Part.Name == part.Name && placed.Blank.Strip > 0)) != false);
+        var glued = panels.Select(part => (Name: Panels.AdhesiveNameFor(job, part), About: part.Name))
+            .Concat(job.GlueUps.Select(one => (Name: one.Adhesive, About: one.Name)))
+            .SelectMany(one => waits.TryFindAdhesive(one.Name, out var glue) ? [(Setting.Of(glue, waits, nights), one.About)] : Array.Empty<(Setting, string)>());
         var coated = job.Finishes.SelectMany(one => waits.TryFindFinish(one.Finish, out var finish) ? [(Setting.Of(finish, waits, nights), string.Join(", ", one.On))] : Array.Empty<(Setting, string)>());
-        return Of(glued.Concat(coated), job.Start);
+        return [.. glued.Concat(coated).GroupBy(one => one.Item1.Name, StringComparer.Ordinal).SelectMany(same => Of(same.First().Item1, [.. same.Select(one => one.Item2).Distinct(StringComparer.Ordinal)], job.Start))];
     }
-
-    /// <summary>Writes down the remarks on all tasks after which something sets.</summary>
-    internal static void Add(Draft draft) =>
-        draft.Remarks.AddRange(Of(draft.Tasks.Where(task => task.Sets is not null).Select(task => (task.Sets!, string.Join(", ", task.Parts))), draft.Job.Start));
 
     /// <summary>What would help where it is too cold: a warm room, or something that sets in that cold; nothing else is named that would be refused as well.</summary>
     /// <param name="setting">What sets.</param>
@@ -40,9 +44,6 @@ public static class NightRemarks
         var room = $"a warm room with {setting.Least} or more for the nights";
         return setting.Others is [var (name, least), ..] && least <= lies ? $"{room}, or '{name}', which sets at {lies} too" : room;
     }
-
-    private static List<Remark> Of(IEnumerable<(Setting Setting, string Name)> all, LocalDate start) =>
-        [.. all.GroupBy(one => one.Setting.Name, StringComparer.Ordinal).SelectMany(same => Of(same.First().Setting, [.. same.Select(one => one.Name).Distinct(StringComparer.Ordinal)], start))];
 
     private static IEnumerable<Remark> Of(Setting setting, IReadOnlyList<string> names, LocalDate start)
     {

@@ -58,7 +58,7 @@ public abstract record OrderOfWork
         FreeWork.Add(draft);
         Sharpening.KeepTurns(draft, turns);
         Sharpening.AddHonings(draft);
-        NightRemarks.Add(draft);
+        draft.Remarks.AddRange(NightRemarks.Of(job, layout, waits, limits.Nights));
         WarnOfPlacesAndPeople(draft);
         WarnOfLooseEnds(draft);
         WarnOfWaitsForNothing(draft);

@@ -159,13 +159,13 @@ internal static class Panels
     }
 
     /// <summary>The adhesive of a panel: that of the glue-up which holds it, else of the first, else a usual one.</summary>
-    public static Adhesive AdhesiveFor(Job job, WaitTable waits, Part part)
-    {
-        var glueUp = job.GlueUps.FirstOrDefault(one => one.Joins.Contains(part.Name)) ?? (job.GlueUps.Count > 0 ? job.GlueUps[0] : null);
-        return waits.TryFindAdhesive(glueUp?.Adhesive ?? "PVA, yellow", out var adhesive)
-            ? adhesive
-            : throw new ArgumentException($"'{glueUp?.Adhesive}' is not an adhesive of the table");
-    }
+    public static Adhesive AdhesiveFor(Job job, WaitTable waits, Part part) => AdhesiveNameFor(job, part) is var name && waits.TryFindAdhesive(name, out var adhesive)
+        ? adhesive
+        : throw new ArgumentException($"'{name}' is not an adhesive of the table");
+
+    /// <summary>The name of that adhesive.</summary>
+    public static string AdhesiveNameFor(Job job, Part part) =>
+        (job.GlueUps.FirstOrDefault(one => one.Joins.Contains(part.Name)) ?? (job.GlueUps.Count > 0 ? job.GlueUps[0] : null))?.Adhesive ?? "PVA, yellow";
 
     // One clamp to ten inches of joint, the middle of 8 to 12 (common practice, no source).
     private static IReadOnlyList<ClampsHeld> ClampsFor(Draft draft, Part part)

@@ -21,6 +21,17 @@ public sealed class ColdShopTests
     }
 
     [Fact]
+    public void Check_and_plan_name_the_same_glue_ups_those_of_panels_among_them()
+    {
+        using var folder = WithNights("nights: {temperature: 14 C, months: {march: 6 C}}", ATrayShop.Job
+            .Replace("  - {part: end,", "  - {part: lid, count: 1, size: 420 mm x 260 mm x 18 mm, panel: true, show: [face]}\n  - {part: end,", StringComparison.Ordinal));
+        var check = Typed.Run("check", folder.File("jobs", "tray.yaml"), "--json").ReadJson().Field("nights").List("remarks").Select(remark => remark.Text("text")).ToList();
+        var plan = Typed.Run("plan", folder.File("jobs", "tray.yaml"), "--json", "--schedules", "100").ReadJson().List("remarks").Where(remark => remark.Text("kind") == "nights").Select(remark => remark.Text("text")).ToList();
+        Assert.Equal(check, plan);
+        Assert.Contains(plan, text => text.StartsWith("lid, frame: too cold for PVA, slow-set in March", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void The_plan_leaves_the_cold_months_out_and_says_what_waits_for_warmer_nights()
     {
         using var folder = WithNights("nights: {temperature: 14 C, months: {march: 6 C, april: 11 C}}");
@@ -46,5 +57,5 @@ public sealed class ColdShopTests
         Assert.Equal("a warm room with 10 °C or more for the nights, or 'casein', which sets at 5 °C too", reason.GetProperty("cure").GetString());
     }
 
-    private static FreshFolder WithNights(string nights) => new FreshFolder().WithShop(ATrayShop.Shop + nights + "\n").WithJob("tray", ATrayShop.Job);
+    private static FreshFolder WithNights(string nights, string job = ATrayShop.Job) => new FreshFolder().WithShop(ATrayShop.Shop + nights + "\n").WithJob("tray", job);
 }
