@@ -28,7 +28,7 @@ public enum DrynessBasis
 /// <param name="Basis">What it is known by.</param>
 /// <param name="Moisture">Its moisture when it was last known; null when nothing is, or it was above the 20 % that the table of stacks goes down to.</param>
 /// <param name="On">The date of that; null when it was not written down.</param>
-/// <param name="Air">The moisture that its air brings it to, about the time when it is ready.</param>
+/// <param name="Air">The moisture that its air brings it to in the month in which it may first be planed: not before the work begins, nor before it is ready.</param>
 /// <param name="Earliest">The date from which it is ready if it dries quickly; null when not known or not within ten years.</param>
 /// <param name="Likely">The same as is likely.</param>
 /// <param name="Latest">The same if it dries slowly.</param>
@@ -97,10 +97,12 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
         if (drying.Since is { } since)
         {
             var likely = usual.ReadySinceStacked(since);
-            return new(board, DrynessBasis.Stacked, usual.SinceStacked(since, start), start, EquilibriumOf(air, likely ?? start), Course(DryingPace.Quick).ReadySinceStacked(since), likely, Course(DryingPace.Slow).ReadySinceStacked(since));
+            return new(board, DrynessBasis.Stacked, usual.SinceStacked(since, start), start, AirWhenPlaned(likely), Course(DryingPace.Quick).ReadySinceStacked(since), likely, Course(DryingPace.Slow).ReadySinceStacked(since));
         }
 
         return new(board, isWeighedLast ? DrynessBasis.PoorWeighings : DrynessBasis.None, null, null, EquilibriumOf(air, start), null, null, null);
+
+        MoistureContent AirWhenPlaned(LocalDate? ready) => EquilibriumOf(air, ready > start ? ready.Value : start);
 
         DryingCourse Course(DryingPace pace) => CourseOf(board, air, waits, pace);
 
@@ -112,7 +114,7 @@ public sealed record Dryness(Board Board, DrynessBasis Basis, MoistureContent? M
             var (quick, slow) = own is null
                 ? (Course(DryingPace.Quick), Course(DryingPace.Slow))
                 : (own.Paced(own.HalvingDays * OwnPace.Quick), own.Paced(own.HalvingDays * OwnPace.Slow));
-            return new(board, basis, moisture, on, EquilibriumOf(air, likely ?? start), quick.ReadyFrom(moisture, from), likely, slow.ReadyFrom(moisture, from)) { IsOwnPace = own is not null };
+            return new(board, basis, moisture, on, AirWhenPlaned(likely), quick.ReadyFrom(moisture, from), likely, slow.ReadyFrom(moisture, from)) { IsOwnPace = own is not null };
         }
     }
 

@@ -171,6 +171,18 @@ public sealed class DrynessTests
     }
 
     [Fact]
+    public void The_air_that_is_spoken_of_is_that_of_the_month_in_which_the_board_may_first_be_planed()
+    {
+        var dampAugust = Barn with { Months = new Dictionary<int, Climate> { [8] = new(Temperature.FromCelsius(18), Percent.FromPercent(85)), [4] = new(Temperature.FromCelsius(12), Percent.FromPercent(40)) } };
+
+        Assert.Equal(dampAugust.EquilibriumOn(Start), Dryness.Of(ABoard(Read(12, new(2026, 8, 10))), dampAugust, Start, BuiltIn.Waits).Air);
+        Assert.Equal(dampAugust.EquilibriumOn(Start), Dryness.Of(ABoard(new() { Since = new(2024, 1, 1) }), dampAugust, Start, BuiltIn.Waits).Air);
+        var wet = Dryness.Of(ABoard(Read(24, new(2027, 2, 20))), dampAugust, Start, BuiltIn.Waits);
+        Assert.True(wet.Likely > Start.PlusMonths(1), $"{wet.Likely}");
+        Assert.Equal(dampAugust.EquilibriumOn(wet.Likely!.Value), wet.Air);
+    }
+
+    [Fact]
     public void Timber_dries_toward_its_air_and_never_past_it() =>
         Gen.Select(Gen.Double[0, 60], Gen.Double[0.25, 4], Gen.Int[0, 400]).Sample((moisture, inches, days) =>
         {
