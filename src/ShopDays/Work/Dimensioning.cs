@@ -10,7 +10,8 @@ namespace ShopDays.Work;
 /// </summary>
 internal static class Dimensioning
 {
-    // Longer pieces, and strips of panels, rest between the saw and the plane (common practice, no source).
+    // Longer pieces, strips of panels, and whatever comes of timber of which nothing is known, rest between the saw and the
+    // plane (common practice, no source).
     private static readonly Length ShortEnough = Length.FromFeet(3);
 
     // Well-seasoned stock, 12 % or less, has little tension left: single pieces up to 4 ft need no rest (common practice, no source).
@@ -24,10 +25,10 @@ internal static class Dimensioning
         foreach (var part in draft.Job.Parts)
         {
             var pieces = RoughPiece.Of(part, draft.Layout, draft.Job.Allowances);
-            foreach (var like in pieces.GroupBy(piece => (piece.Thickness, piece.Board.Faces, piece.Board.Cup, piece.Board.GrainFactor, piece.IsResawn, IsStrip: piece.Piece.Strip > 0, ReadyFrom: gate.ReadyFrom(piece.Board), IsAtRest: gate.IsAtRest(piece.Board))))
+            foreach (var like in pieces.GroupBy(piece => (piece.Thickness, piece.Board.Faces, piece.Board.Cup, piece.Board.GrainFactor, piece.IsResawn, IsStrip: piece.Piece.Strip > 0, ReadyFrom: gate.ReadyFrom(piece.Board), IsKnown: gate.IsKnown(piece.Board), IsAtRest: gate.IsAtRest(piece.Board))))
             {
                 List<RoughPiece> run = [.. like];
-                var rest = RestBefore(draft, run[0], like.Key.IsAtRest);
+                var rest = RestBefore(draft, run[0], like.Key.IsKnown, like.Key.IsAtRest);
                 var first = draft.Tasks.Count;
                 stages.Faces(run, pieces.Count, rest, afterFaceOne: like.Key.IsStrip ? null : stages.JointTheEdge);
                 gate.Hold(like.Key.ReadyFrom, Enumerable.Range(first, draft.Tasks.Count - first));
@@ -43,7 +44,7 @@ internal static class Dimensioning
         gate.Close();
     }
 
-    private static Wait? RestBefore(Draft draft, RoughPiece piece, bool isAtRest)
+    private static Wait? RestBefore(Draft draft, RoughPiece piece, bool isKnown, bool isAtRest)
     {
         if (piece.IsResawn)
         {
@@ -51,7 +52,7 @@ internal static class Dimensioning
         }
 
         var shortEnough = piece.Board.Moisture <= WellSeasoned ? ShortEnoughWhenSeasoned : ShortEnough;
-        return piece.Board.Faces != BoardFaces.Planed && (piece.Piece.Strip > 0 || piece.Length > shortEnough)
+        return piece.Board.Faces != BoardFaces.Planed && (!isKnown || piece.Piece.Strip > 0 || piece.Length > shortEnough)
             ? RestNamed(draft, "rest between rough and final dimension", "at rest, stickered: the saw has let tension out, and what is planed now would bow again", isAtRest)
             : null;
     }

@@ -25,6 +25,9 @@ internal sealed class DrynessGate(Draft draft)
     /// <summary>The date before which no piece of a board is planed; null when it is ready, or nothing is known of it.</summary>
     public LocalDate? ReadyFrom(Board board) => Of(board) is { IsKnown: true } one && !one.IsReadyOn(draft.Job.Start) ? one.Likely : null;
 
+    /// <summary>Whether anything is known of a board's moisture.</summary>
+    public bool IsKnown(Board board) => Of(board).IsKnown;
+
     /// <summary>Whether a board is measured, and at rest in the shop's air when the work begins.</summary>
     public bool IsAtRest(Board board) => Of(board).IsAtRestOn(draft.Job.Start, draft.Job.Air, draft.Waits);
 

@@ -75,11 +75,17 @@ public sealed class OrderOfWorkTests
     [Fact]
     public void A_long_part_rests_between_the_saw_and_the_plane_and_a_short_one_does_not()
     {
-        var graph = AJob.With(AJob.Part("stretcher", 60, 3), AJob.Part("peg", 10, 2)).Graph();
-        Assert.Equal(Duration.FromDays(5), RestBefore("stretcher")?.Duration);
-        Assert.Null(RestBefore("peg"));
+        var job = AJob.With(AJob.Part("stretcher", 60, 3), AJob.Part("peg", 10, 2));
+        var read = (job with { Boards = Read(job.Boards, 14) }).Graph();
+        Assert.Equal(Duration.FromDays(5), RestBefore(read, "stretcher")?.Duration);
+        Assert.Null(RestBefore(read, "peg"));
 
-        Wait? RestBefore(string part)
+        // Of timber of which nothing is known also a short one: nobody can say that it has little tension left.
+        Assert.Equal(Duration.FromDays(5), RestBefore(job.Graph(), "peg")?.Duration);
+        var stacked = job with { Boards = [.. job.Boards.Select(board => board with { Drying = new() { Since = new(2024, 3, 1) } })] };
+        Assert.Null(RestBefore(stacked.Graph(), "peg"));
+
+        static Wait? RestBefore(TaskGraph graph, string part)
         {
             var task = graph.Of("flatten face one").Single(one => one.Parts.Contains(part));
             return graph.Precedences.Where(one => one.After == task.Id).Select(one => one.Wait).FirstOrDefault(wait => wait is not null);
@@ -141,7 +147,10 @@ public sealed class OrderOfWorkTests
     {
         var job = AJob.With(AJob.Part("stick", 42, 1.5m));
         Assert.True(Rests(job));
-        Assert.False(Rests(job with { Boards = [.. job.Boards.Select(board => board with { Moisture = MoistureContent.FromPercent(12) })] }));
+        Assert.False(Rests(job with { Boards = Read(job.Boards, 12) }));
+        Assert.True(Rests(job with { Boards = Read(job.Boards, 13) }));
+        // A dry air says what timber comes to in it, not that this timber has.
+        Assert.True(Rests(job with { Boards = [.. job.Boards.Select(board => board with { Moisture = MoistureContent.FromPercent(11) })] }));
         Assert.False(Rests(job with { Boards = AJob.Boards(2, 96, 12, 1.25m, BoardFaces.Planed) }));
 
         static bool Rests(Job job) => job.Graph().Precedences.Any(one => one.Wait is not null);
@@ -247,4 +256,13 @@ public sealed class OrderOfWorkTests
         Assert.Equal(16, runs.Sum(task => ((TaskTiming.ByOperation)task.Timing).Run));
         Assert.All(runs, task => Assert.Equal(16, ((TaskTiming.ByOperation)task.Timing).Batch));
     }
+
+    private static IReadOnlyList<Board> Read(IReadOnlyList<Board> boards, double percent) =>
+    [
+        .. boards.Select(board => board with
+        {
+            Moisture = MoistureContent.FromPercent(percent),
+            Drying = new() { Readings = [new(new(2027, 2, 20), MoistureContent.FromPercent(percent))] },
+        }),
+    ];
 }
