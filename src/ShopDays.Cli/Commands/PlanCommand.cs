@@ -119,7 +119,7 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
     {
         var (workings, graph) = (work.Asked.Workings, work.Made.Graph);
         var today = clock.GetCurrentInstant().InZone(workings.Read.Shop.Place.Zone).Date;
-        return new(workings.Read, workings.Layout, planned, Caution.For(work.Graph.Tasks, BuiltIn.Cautions), work.Made.Remarks, new(graph.Tasks.Select(task => task.Name)), workings.Rates.Behind, today)
+        return new(workings.Read, workings.Layout, planned, Caution.For(work.Graph.Tasks, BuiltIn.Cautions), work.Remarks, new(graph.Tasks.Select(task => task.Name)), workings.Rates.Behind, today)
         {
             Budget = workings.Schedules,
             IsBegun = workings.Rates.EntriesOf(workings.Read).Count > 0,

@@ -20,6 +20,9 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
     /// <summary>The tasks that are planned.</summary>
     public TaskGraph Graph => Rest?.Left.Graph ?? Made.Graph;
 
+    /// <summary>What there is to be known of the work that is planned.</summary>
+    public IReadOnlyList<Remark> Remarks => [.. Made.Remarks.Where(remark => remark.Concerns(Graph.Tasks))];
+
     /// <summary>The plan, or what stands against it.</summary>
     public PlanAnswer Answer => field ??= Rest?.Ahead ?? Asked.Workings.PlanOf(Made.Graph, Known);
 
@@ -56,9 +59,9 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
             Plan = told.Answer.Plan,
             Forecast = told.Answer.Forecast,
             Cautions = told.Cautions,
-            Remarks = Made.Remarks,
+            Remarks = told.Remarks,
             Movements = Movement.Of(workings.Read.Job, workings.Layout, workings.Read.Waits),
-            Verdicts = DrynessWords.Verdicts(workings.Read.Job, workings.Layout.ToCut.Select(board => board.Board), workings.Read.Waits),
+            Verdicts = Remark.AwaitsSize(Graph.Tasks) ? DrynessWords.Verdicts(workings.Read.Job, workings.Layout.ToCut.Select(board => board.Board), workings.Read.Waits) : [],
             SpoilingNotes = told.SpoilingNotes,
             UnusedHours = told.UnusedHours,
             Rest = told.Rest,

@@ -39,4 +39,13 @@ public enum RemarkKind
 /// <param name="Text">What is the matter, in words.</param>
 /// <param name="Cure">What would help.</param>
 /// <param name="Weight">What the thing weighs; zero where that does not matter.</param>
-public sealed record Remark(RemarkKind Kind, string About, string Text, string Cure, Mass Weight = default);
+public sealed record Remark(RemarkKind Kind, string About, string Text, string Cure, Mass Weight = default)
+{
+    /// <summary>Whether it still matters to some work: how dry timber is does not any more when all of it is brought to size.</summary>
+    /// <param name="left">What is left to do of the job.</param>
+    public bool Concerns(IEnumerable<ShopTask> left) => Kind != RemarkKind.Dryness || AwaitsSize(left);
+
+    /// <summary>Whether timber is still to be brought to size in some work.</summary>
+    /// <param name="left">What is left to do of a job.</param>
+    public static bool AwaitsSize(IEnumerable<ShopTask> left) => left.Any(task => task.Stage is Stage.Sawing or Stage.Dimensioning);
+}
