@@ -116,7 +116,8 @@ internal static class Panels
             Parts = [part.Name],
             Lift = panel.Weight,
         };
-        var flat = draft.Add(LongMoves.With(draft, surfacing, moves, panel.Weight / 2));
+        var passes = LongMoves.Add(draft, surfacing, moves, panel.Weight / 2);
+        var flat = passes[0];
         draft.Before(closed, flat, "the glue sets under pressure", new Wait(adhesive.ClampTime, $"{label}: {adhesive.Name} sets in the clamps", HoldsClamps: true, HoldsFloor: true) { Sets = draft.SettingOf(adhesive) });
         var rest = Dimensioning.RestNamed(draft, "panel rest after edge-gluing, before surfacing", $"{label} rests: water from the glue swells the joint, and planed now it sinks later");
         draft.Before(closed, flat, "a joint line planed while it is swollen sinks later", new Wait(Duration.Max(rest?.Duration ?? Duration.Zero, adhesive.UntilWorked), rest?.Reason ?? $"{label}: the glue hardens"));
@@ -126,21 +127,31 @@ internal static class Panels
             draft.Before(closed, flat, "a joint is planed only when its glue is hard", new Wait(adhesive.UntilWorked, $"{label}: the glue hardens until it may be planed") { Sets = sets });
         }
 
-        draft.CameTo([panel.Piece], flat);
         draft.WorksOn(closed, [panel.Piece]);
-        draft.WorksOn(flat, [panel.Piece]);
+        Came(draft, panel, passes);
         if (faceTwo is { Operation: FacePlaning.Jack })
         {
-            draft.Then([panel.Piece], LongMoves.With(draft, surfacing with
+            var jacked = LongMoves.Add(draft, surfacing with
             {
                 Operation = faceTwo.Operation,
                 Name = faceTwo.Name + ": " + label,
                 Quantity = draft.Operations[faceTwo.Operation].Unit.Of(panel.Length * panel.Width),
                 Factor = faceTwo.FactorOn(grain, panel.Length, panel.Width, draft.Limits.LongestPass),
-            }, moves, panel.Weight / 2), "a face that does not show is taken no further than its joints need");
+            }, moves, panel.Weight / 2);
+            draft.Before(passes[^1], jacked[0], "a face that does not show is taken no further than its joints need");
+            Came(draft, panel, jacked);
         }
 
         return panel;
+    }
+
+    private static void Came(Draft draft, RoughPiece panel, IReadOnlyList<int> through)
+    {
+        draft.CameTo([panel.Piece], through[^1]);
+        foreach (var id in through)
+        {
+            draft.WorksOn(id, [panel.Piece]);
+        }
     }
 
     private static void Check(Draft draft, Part part, TaskSketch glue, int joints, Adhesive adhesive)

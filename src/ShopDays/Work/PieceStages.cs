@@ -136,37 +136,37 @@ internal sealed class PieceStages(Draft draft)
     private void InRuns(
         Part part, IReadOnlyList<Piece> pieces, int all, Func<IReadOnlyList<Piece>, TaskSketch> sketch, string reason, Wait? wait, Dictionary<Piece, RoughPiece>? rough = null)
     {
-        var one = Moved([pieces[0]]);
-        var each = CentralTime.Of(draft.TimingOf(one));
+        var one = Sketch([pieces[0]]);
+        var isMoved = one.Operation is FaceOne or FaceTwo or FacePlaning.Scrub or FacePlaning.Jack or Edge or Width;
+        var each = CentralTime.Of(draft.TimingOf(one)) + LongMoves.TimeOf(draft, one.Stage, Moves([pieces[0]]));
         int? before = null;
         foreach (var run in Runs.Of(pieces, each, draft.RunLimit(one.Operation)))
         {
-            var made = Moved(run);
-            var id = draft.Then(run, made with
+            var made = Sketch(run);
+            LongMoves.Warn(draft, part.Name, Moves(run), made.Lift / 2);
+            var ids = LongMoves.Add(draft, made with
             {
                 Name = made.Name + ": " + PieceNames.Of(run, all),
                 Each = Math.Max(made.Each, run.Count),
-                Run = run.Count,
                 Batch = pieces.Count,
                 Parts = [part.Name],
-            }, reason, wait);
-            draft.AfterTheRunBefore(before, id);
-            before = id;
-        }
-
-        TaskSketch Moved(IReadOnlyList<Piece> run)
-        {
-            var made = sketch(run) with { Run = run.Count };
-            if (rough is null || made.Operation is not (FaceOne or FaceTwo or FacePlaning.Scrub or FacePlaning.Jack or Edge or Width))
+            }, Moves(run), made.Lift / 2);
+            draft.Before(draft.LastOf(run), ids[0], reason, wait);
+            draft.CameTo(run, ids[^1]);
+            foreach (var id in ids)
             {
-                return made with { Lift = rough is null ? Mass.Zero : rough[run[0]].Weight };
+                draft.WorksOn(id, run);
             }
 
-            var weight = rough[run[0]].Weight;
-            var moves = run.Sum(piece => Passes.Moves(rough[piece].Length, draft.Limits.LongestPass));
-            LongMoves.Warn(draft, part.Name, moves, weight / 2);
-            return LongMoves.With(draft, made with { Lift = weight }, moves, weight / 2);
+            draft.AfterTheRunBefore(before, ids[0]);
+            before = ids[^1];
         }
+
+        TaskSketch Sketch(IReadOnlyList<Piece> run) => sketch(run) with { Run = run.Count, Lift = WeightOf(run) };
+
+        Mass WeightOf(IReadOnlyList<Piece> run) => rough is null ? Mass.Zero : rough[run[0]].Weight;
+
+        int Moves(IReadOnlyList<Piece> run) => rough is null || !isMoved ? 0 : run.Sum(piece => Passes.Moves(rough[piece].Length, draft.Limits.LongestPass));
     }
 
     private string SharedGauge(RoughPiece piece)

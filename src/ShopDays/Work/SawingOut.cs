@@ -34,10 +34,10 @@ internal static class SawingOut
 
             foreach (var group in CutGroups.Of(board))
             {
-                var id = draft.Add(WithMoves(draft, board.Board, group, Sketch(draft, board.Board, group)));
-                draft.Before(last, id, reason);
-                last = [id];
-                done.AddRange(group.Select(cut => (cut, id)));
+                var passes = AddWithMoves(draft, board.Board, group);
+                draft.Before(last, passes[0], reason);
+                last = [passes[^1]];
+                done.AddRange(passes.SelectMany(id => group.Select(cut => (cut, id))));
                 reason = group[0].Kind == CutKind.Straighten
                     ? "until an edge is straight there is none to gauge from"
                     : "the next cuts are in pieces that these cuts free";
@@ -139,10 +139,10 @@ internal static class SawingOut
         .Sum(other => other.Cuts.Count(cut => cut.Kind == kind));
 
     // One end at a time: the trestle carries the other half.
-    private static TaskSketch WithMoves(Draft draft, Board board, IReadOnlyList<Cut> cuts, TaskSketch sketch)
+    private static IReadOnlyList<int> AddWithMoves(Draft draft, Board board, IReadOnlyList<Cut> cuts)
     {
         var moves = cuts[0].Kind == CutKind.Crosscut ? 0 : cuts.Sum(cut => Passes.Moves(cut.Length, draft.Limits.LongestPass));
         LongMoves.Warn(draft, board.Name, moves, board.Weight / 2);
-        return LongMoves.With(draft, sketch, moves, board.Weight / 2);
+        return LongMoves.Add(draft, Sketch(draft, board, cuts), moves, board.Weight / 2);
     }
 }

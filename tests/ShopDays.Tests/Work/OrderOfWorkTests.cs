@@ -143,6 +143,26 @@ public sealed class OrderOfWorkTests
     }
 
     [Fact]
+    public void What_two_have_to_turn_is_turned_by_two_once_for_all_cuts_that_can_be_reached_and_sawn_and_planed_by_one()
+    {
+        var job = AJob.With(AJob.Part("beam", 140, 10, 3, count: 1)) with { Boards = AJob.Boards(1, 168, 16, 4) };
+        var (alone, two) = (job.Graph(), job.Graph(AJob.Shop with { Workers = 2 }));
+        foreach (var operation in (string[])["rip", "flatten face one", "joint the edge", "gauge and thickness face two", "plane to width"])
+        {
+            var passes = two.Of(operation);
+            Assert.Equal(2, passes.Count);
+            Assert.All(passes, pass => Assert.Equal((1, WorkTime.Zero), (pass.Crew, ((TaskTiming.ByOperation)pass.Timing).Besides - (pass.Honed?.Time ?? WorkTime.Zero))));
+            Assert.Equal(alone.Of(operation).Quantity(), passes.Quantity(), 9);
+            Assert.Equal(Assert.Single(alone.Of(operation)).Name, passes[1].Name);
+            var turn = Assert.Single(two.Of("turn or move a long piece"), turn => turn.Name == "turn for pass 2: " + passes[1].Name);
+            Assert.Equal((2, 1), (turn.Crew, ((TaskTiming.ByOperation)turn.Timing).Quantity));
+            Assert.True(two.Leads(passes[0].Id, turn.Id) && two.Leads(turn.Id, passes[1].Id));
+        }
+
+        Assert.Contains(job.Remarks(AJob.Shop with { Workers = 2 }), remark => remark.About == "A1" && remark.Cure.StartsWith("the plan has two for each turn", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Well_seasoned_and_planed_stock_needs_no_rest_for_sticks_up_to_four_feet()
     {
         var job = AJob.With(AJob.Part("stick", 42, 1.5m));
@@ -242,7 +262,7 @@ public sealed class OrderOfWorkTests
 
         var sawn = graph.Tasks.Where(task => task.Board == "A1" && task.Id != lift.Id).ToList();
         Assert.NotEmpty(sawn);
-        Assert.All(sawn, task => Assert.True(task.Crew == 1 && lifted.Contains(task.Id)));
+        Assert.All(sawn, task => Assert.True(task.Crew == (task.Name.StartsWith("turn ", StringComparison.Ordinal) ? 2 : 1) && lifted.Contains(task.Id)));
         Assert.Empty(job.Graph().Of("lift a board onto the trestles"));
         Assert.Empty(AJob.With(AJob.Part("rail", 30, 3)).Graph(AJob.Shop with { Workers = 2 }).Of("lift a board onto the trestles"));
     }
