@@ -38,6 +38,7 @@ internal static class PlanJson
             TogetherMinutes = JsonAnswer.Minutes(visit.Together),
             AloneMinutes = JsonAnswer.Minutes(visit.Alone),
             Tasks = visit.Tasks.Select(task => task.Name),
+            OwnToolsFor = visit.AtOnce,
         }),
         answer.Plan.Schedules,
         SchedulesToLookAt = told.Budget,

@@ -14,6 +14,8 @@ internal static class VisitWords
 
     private const int TasksNamed = 2;
 
+    private const int OperationsNamed = 4;
+
     /// <summary>A line for each visit: <c>helper, Sat 13 Mar: 35 min for two (fetch the boards, lift S1 and 2 more), 2 h alone</c>.</summary>
     public static IReadOnlyList<string> Lines(IReadOnlyList<HelperVisit> visits) =>
         [.. visits.Take(Named).Select(visit => $"{visit.Worker}, {DateWords.Short(visit.Date)}: {For(visit, named: true)}"), .. Others(visits)];
@@ -34,7 +36,7 @@ internal static class VisitWords
 
         if (visit.Alone > WorkTime.Zero)
         {
-            said.Add($"{WorkTimeText.Write(visit.Alone)} alone");
+            said.Add($"{WorkTimeText.Write(visit.Alone)} alone{(visit.AtOnce.Count > 0 ? $", with a tool of their own to {CountWords.Names(visit.AtOnce, OperationsNamed)}" : "")}");
         }
 
         return string.Join(", ", said);

@@ -1,5 +1,6 @@
 using CsCheck;
 using NodaTime;
+using ShopDays.Cli.Files;
 using ShopDays.Plans.Scheduling;
 using ShopDays.Plans.Searching;
 using ShopDays.Work;
@@ -66,6 +67,27 @@ public sealed class HelperVisitTests
         var visit = Assert.Single(plan.Visits);
         Assert.Equal((10, "lift"), (visit.Together.Minutes, Assert.Single(visit.Tasks).Name));
         Assert.InRange(visit.Alone.Minutes, 90, 100);
+    }
+
+    [Fact]
+    public void Two_who_saw_at_once_want_two_saws_and_two_who_plane_have_planes_enough()
+    {
+        Assert.Contains(Assert.Single(AtOnce("rip", "straighten a live edge")), (string[])["rip", "straighten a live edge"]);
+        Assert.Equal(["crosscut"], AtOnce("crosscut", "crosscut"));
+        Assert.Empty(AtOnce("rip", "crosscut"));
+        Assert.Empty(AtOnce("flatten face one", "flatten face one"));
+
+        static IReadOnlyList<string> AtOnce(string maker, string helper)
+        {
+            var plan = new AJob { Limits = new() { Workers = 2, Benches = 2 } }.Worker("09:00-11:00").Worker("09:00-11:00", name: "helper")
+                .Task("longer", 110, By(maker)).Task("shorter", 90, By(helper)).Plan();
+            return Assert.Single(plan.Visits).AtOnce;
+        }
+
+        static Func<ShopTask, ShopTask> By(string operation) => task => task with
+        {
+            Timing = new TaskTiming.ByOperation { Operation = BuiltIn.Operations[operation], Method = BuiltIn.Operations[operation].Methods[0], Quantity = 1, Setups = 0 },
+        };
     }
 
     [Fact]
