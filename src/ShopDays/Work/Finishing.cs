@@ -36,7 +36,7 @@ internal static class Finishing
             var ready = new List<int>();
             foreach (var name in work.On.Where(name => !coated.ContainsKey(name)))
             {
-                ready.AddRange(MakeReady(draft, name));
+                ready.AddRange(MakeReady(draft, name, [.. work.On.Where(other => other != name)]));
             }
 
             var last = Coats(draft, work, finish, ready, [.. coated.Where(one => work.On.Any(name => Shares(draft.Job, name, one.Key))).Select(one => one.Value)]);
@@ -133,7 +133,7 @@ internal static class Finishing
     public static bool LastCoatIsFilm(Draft draft, int id) =>
         draft.Waits.Finishes.Any(finish => finish.IsFilm && draft.Tasks[id].Name.StartsWith(finish.Name + ", coat", StringComparison.Ordinal));
 
-    private static IReadOnlyList<int> MakeReady(Draft draft, string name)
+    private static IReadOnlyList<int> MakeReady(Draft draft, string name, IReadOnlyList<string> together)
     {
         var outermost = Holders.OutermostOf(name, draft.Job);
         var shown = ShownParts(draft.Job, name);
@@ -146,7 +146,13 @@ internal static class Finishing
             return last;
         }
 
-        last = Smoothed(draft, name, parts, last, part => SmoothedArea(part, shown.Contains(part), withInside: outermost == part.Name));
+        var smoothed = Smoothed(draft, name, parts, last, part => SmoothedArea(part, shown.Contains(part), withInside: outermost == part.Name));
+        if (!ReferenceEquals(smoothed, last))
+        {
+            SmoothLate(draft, smoothed[0], [.. together.Select(other => Holders.OutermostOf(other, draft.Job)).Where(other => other != outermost).Distinct(StringComparer.Ordinal)]);
+        }
+
+        last = smoothed;
         var eased = parts.Where(shown.Contains).ToList();
         if (eased.Count == 0)
         {
@@ -155,6 +161,19 @@ internal static class Finishing
 
         var arrises = eased.Aggregate(Length.Zero, (sum, part) => sum + (part.Length * (4 * part.Count)));
         return [After(draft, name, eased, last, Arrises, "ease the arrises: " + name, draft.Operations[Arrises].Unit.Of(arrises), "a sharp arris sheds its finish")];
+    }
+
+    /// <summary>
+    /// A smooth face takes knocks, dust and damp: it is not made weeks before its coat. What gets the same coat is jointed
+    /// first, and tried dry where it is glued up; while that glue sets there is time for smoothing (common practice, no source).
+    /// </summary>
+    private static void SmoothLate(Draft draft, int smoothing, IReadOnlyList<string> others)
+    {
+        foreach (var other in others)
+        {
+            var dryFits = draft.Tasks.Where(task => GlueUps.IsDryFitOf(task, other)).Select(task => task.Id).ToList();
+            draft.Before(dryFits.Count > 0 ? dryFits : draft.LastOf(other), smoothing, $"no smoothed face waits for weeks: {other} gets its coat together with it, and is jointed and tried dry first");
+        }
     }
 
     /// <summary>Smooths what is written smoothed and gets no finish, when the last glue-up that holds it is done.</summary>

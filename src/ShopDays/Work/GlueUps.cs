@@ -30,6 +30,9 @@ internal static class GlueUps
     /// <summary>The time that an adhesive leaves for spreading and closing.</summary>
     public static WorkTime Allowed(Adhesive adhesive) => adhesive.AssemblyTime * SafeShare;
 
+    /// <summary>Whether a task tries a glue-up dry.</summary>
+    public static bool IsDryFitOf(ShopTask task, string glueUp) => task.Timing is TaskTiming.ByOperation { Operation.Name: DryFit } && task.Parts.Contains(glueUp);
+
     private static void AddOne(Draft draft, PieceStages stages, GlueUp glueUp)
     {
         var adhesive = draft.Waits.TryFindAdhesive(glueUp.Adhesive, out var found)
