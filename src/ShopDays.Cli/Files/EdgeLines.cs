@@ -30,7 +30,8 @@ internal static class EdgeLines
                 line.Findings.Add(RateMistakes.EdgeTwice(name.Place, edge.Name));
             }
 
-            var minutes = line.Optional("minutes", Minutes, edge.MinutesEach);
+            var lasts = line.Optional("minutes", Minutes);
+            var minutes = lasts.IsRead ? lasts.Value : edge.MinutesEach;
             var atATime = line.Optional("at-a-time", Values.Whole("a count of edges", 1, 20), edge.AtATime);
             var honing = line.Optional("honing", ShopSections.SomeTime("the time to hone an edge"));
             if (honing.IsWritten && name.IsRead && !edge.IsHoned)
@@ -41,6 +42,11 @@ internal static class EdgeLines
             honing = honing.Unless(line.Findings, time => time > LongestHoning ? RateMistakes.HoningTooLong(honing.Place, time)
                 : edge.IsHoned && time.Minutes > minutes ? RateMistakes.HoningOutlastsEdge(honing.Place, time, WorkTime.FromMinutes(minutes))
                 : null);
+            if (name.IsRead && !honing.IsWritten && edge.TimeToSharpen(operations) is var sharpening && sharpening.Minutes > minutes)
+            {
+                _ = lasts.Unless(line.Findings, _ => RateMistakes.SharpeningOutlastsEdge(lasts.Place, edge, sharpening, WorkTime.FromMinutes(minutes)));
+            }
+
             changes[edge.Name] = one => one with { MinutesEach = minutes, AtATime = atATime, HoningEach = honing.IsRead ? honing.Value : null, Source = "the shop's own figures" };
             return edge;
         });

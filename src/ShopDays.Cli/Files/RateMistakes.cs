@@ -1,4 +1,5 @@
 using ShopDays.Measures;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Files;
 
@@ -28,6 +29,13 @@ internal static class RateMistakes
 
     public static Finding HoningOutlastsEdge(Place place, WorkTime honing, WorkTime lasts) =>
         Finding.At(place, $"{WorkTimeText.Write(honing)} of honing is more than the {WorkTimeText.Write(lasts)} of cutting that the edge lasts") with { Expected = "less than it lasts" };
+
+    public static Finding SharpeningOutlastsEdge(Place place, CuttingEdge edge, WorkTime sharpening, WorkTime lasts) =>
+        Finding.At(place, $"{WorkTimeText.Write(lasts)} of cutting is less than the {WorkTimeText.Write(sharpening)} that sharpening the edge takes") with
+        {
+            Expected = "more than that",
+            Cure = edge.IsHoned ? "write your own 'honing' beside it where it takes less" : $"where it takes less, write the minutes of the operation {QuotedText.Of(edge.SharpenedBy)}",
+        };
 
     public static Finding UnknownCaution(Place place, string typed, IReadOnlyList<string> known) =>
         Finding.At(place, $"{QuotedText.Of(typed)} is not a kind of caution") with { Expected = ValueMistakes.AnyOf(known, "kinds"), Nearest = NearestName.To(typed, known) };

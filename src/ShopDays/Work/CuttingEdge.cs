@@ -38,6 +38,14 @@ public sealed record CuttingEdge
     /// <summary>Minutes of cutting between two sharpenings of all of them, in timber of 1,000 lbf.</summary>
     public double Life => AtATime * MinutesEach;
 
+    /// <summary>What it takes to sharpen one of them by the catalogue, without setting up, which serves them all; its rest included.</summary>
+    /// <exception cref="KeyNotFoundException">The catalogue lacks the operation that sharpens it.</exception>
+    public WorkTime TimeToSharpen(OperationCatalogue operations)
+    {
+        var operation = operations[SharpenedBy];
+        return CentralTime.Of(new() { Operation = operation, Method = operation.Methods[0], Quantity = 1, Setups = 0 });
+    }
+
     /// <summary>Minutes of use that a task makes of it, as if in timber of 1,000 lbf without grit: cutting alone, without rest and setting up.</summary>
     /// <param name="timing">The task.</param>
     /// <param name="isGritty">Whether its timber holds stony matter.</param>
