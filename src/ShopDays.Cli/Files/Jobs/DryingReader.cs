@@ -8,8 +8,7 @@ namespace ShopDays.Cli.Files.Jobs;
 
 /// <summary>Reads the <c>drying</c> of a stock line: since when it is stacked, what the meter said, what it weighed.</summary>
 /// <param name="today">The date at the shop; null where it is not known.</param>
-/// <param name="start">When the work begins; null when that could not be read.</param>
-internal sealed class DryingReader(LocalDate? today, LocalDate? start)
+internal sealed class DryingReader(LocalDate? today)
 {
     private const string HowWet = "the moisture, such as 12%";
 
@@ -83,27 +82,10 @@ internal sealed class DryingReader(LocalDate? today, LocalDate? start)
         }
     }
 
-    /// <summary>
-    /// What is still to come cannot have been read. Before the work begins it may stand for what the maker expects: that is
-    /// doubted, and worked with; later than that it is a mistake.
-    /// </summary>
-    private Field<LocalDate> Past(Field<LocalDate> date, Section section, string what)
-    {
-        if (!date.IsRead || today is not { } now || date.Value <= now)
-        {
-            return date;
-        }
-
-        var found = DryingMistakes.StillToCome(date.Place, what, date.Value, now);
-        if (start is { } first && date.Value <= first)
-        {
-            section.Findings.Doubt(found);
-            return date;
-        }
-
-        section.Findings.Add(found);
-        return Field<LocalDate>.Wrong(date.Place);
-    }
+    /// <summary>What is still to come cannot have been read, weighed or stacked: a guess at it would stand for a reading.</summary>
+    private Field<LocalDate> Past(Field<LocalDate> date, Section section, string what) => date.Unless(
+        section.Findings,
+        on => today is { } now && on > now ? DryingMistakes.StillToCome(date.Place, what, on, now) : null);
 
     private static void CheckOrder(Section section, Field<LocalDate> since, Field<LocalDate> date, string what)
     {

@@ -39,7 +39,7 @@ internal static class JobFile
         var priority = section.Optional("priority", Values.Whole("a priority", 1, HighestPriority), 1);
         var state = section.Optional("status", Values.Choice("a status of a job", States), OrderState.InHand);
         var names = new JobNames(places, findings);
-        var stockReader = new StockReader(known.Species, places, known.Today, start.IsRead ? start.Value : null);
+        var stockReader = new StockReader(known.Species, places, known.Today);
         var partReader = new PartReader(known.Species, names);
         var jointReader = new JointReader(known.Operations, names, places);
         var assemblyReader = new AssemblyReader(known.Waits, names, places);

@@ -8,8 +8,7 @@ namespace ShopDays.Cli.Files.Jobs;
 /// <param name="known">The species that may be named.</param>
 /// <param name="places">Where names are kept.</param>
 /// <param name="today">The date at the shop; null where it is not known.</param>
-/// <param name="start">When the work begins; null when that could not be read.</param>
-internal sealed class StockReader(SpeciesTable known, JobPlaces places, LocalDate? today, LocalDate? start)
+internal sealed class StockReader(SpeciesTable known, JobPlaces places, LocalDate? today)
 {
     private const int MostAlike = 500;
 
@@ -28,7 +27,7 @@ internal sealed class StockReader(SpeciesTable known, JobPlaces places, LocalDat
     private static readonly ValueReader<BoardSawing> Sawing = Values.Choice(
         "how a board is sawn out of the log", ("plain", BoardSawing.Plain), ("quarter", BoardSawing.Quarter));
 
-    private readonly DryingReader drying = new(today, start);
+    private readonly DryingReader drying = new(today);
     private readonly Dictionary<string, Place> marks = new(StringComparer.Ordinal);
 
     /// <summary>Whether every line so far could be read; otherwise what the stock gives is not known.</summary>
