@@ -51,13 +51,13 @@ internal sealed class BenchCommand(Screen screen, IClock clock) : IShopCommand
             }
             catch (IOException trouble)
             {
-                screen.Error.WriteLine($"port {place.Port.ToString(CultureInfo.InvariantCulture)} cannot be served: {trouble.Message}; take another with --port");
+                await screen.Error.WriteLineAsync($"port {place.Port.ToString(CultureInfo.InvariantCulture)} cannot be served: {trouble.Message}; take another with --port");
                 return ExitCode.CannotReadOrWrite;
             }
 
             Tell(app, place, folder);
             await app.WaitForShutdownAsync(stop);
-            screen.Out.WriteLine("The bench is closed; everything that was said to be logged is.");
+            await screen.Out.WriteLineAsync("The bench is closed; everything that was said to be logged is.");
             return ExitCode.Done;
         });
         return command;
@@ -74,6 +74,14 @@ internal sealed class BenchCommand(Screen screen, IClock clock) : IShopCommand
             {
                 screen.Out.WriteLine($"and for the shop's phones at {address}?{Door.KeyName}={key.Text}");
             }
+
+            if (addresses.Count > 1)
+            {
+                screen.Out.WriteLine("Scan this with the phone:");
+                screen.Out.WriteLine(Scanned.Of($"{addresses[1]}?{Door.KeyName}={key.Text}"));
+            }
+
+            screen.Wrapped("Whoever has the key can log and change times. What goes over the network can be read by whoever listens there: open the bench in a network of your own only.");
         }
 
         screen.Out.WriteLine("Ctrl+C closes it.");

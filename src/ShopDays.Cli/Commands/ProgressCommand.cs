@@ -1,7 +1,6 @@
 using System.CommandLine;
 using NodaTime;
 using ShopDays.Cli.Json;
-using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Plans;
 using ShopDays.Work;

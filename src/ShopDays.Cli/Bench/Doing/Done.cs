@@ -6,7 +6,6 @@ using ShopDays.Cli.Commands.Logging;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
-using ShopDays.Logbook;
 using ShopDays.Measures;
 
 namespace ShopDays.Cli.Bench.Doing;

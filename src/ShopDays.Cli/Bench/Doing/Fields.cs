@@ -2,7 +2,6 @@ using System.Globalization;
 using Microsoft.AspNetCore.Http;
 using NodaTime;
 using ShopDays.Cli.Commands.Logging;
-using ShopDays.Cli.Files;
 using ShopDays.Cli.Store;
 using ShopDays.Logbook;
 using ShopDays.Measures;

@@ -18,8 +18,7 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
     /// <summary>The name of the key in an address.</summary>
     public const string KeyName = "key";
 
-    /// <summary>Lets a request through or answers it.</summary>
-    public async Task Answer(HttpContext context, RequestDelegate next)
+    private async Task Answer(HttpContext context, RequestDelegate next)
     {
         Headers.PutOn(context.Response);
         var request = context.Request;
@@ -41,6 +40,19 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
         }
     }
 
+    /// <summary>Lets a request through or answers it; one that is larger than anything that is sent here, or no form at all, is told so.</summary>
+    public async Task AnswerAll(HttpContext context, RequestDelegate next)
+    {
+        try
+        {
+            await Answer(context, next);
+        }
+        catch (Exception bad) when (!context.Response.HasStarted && StatusOf(bad) is not null)
+        {
+            await Refuse(context, StatusOf(bad)!.Value, "This is no form of the bench, or larger than anything that is sent here; nothing was changed.");
+        }
+    }
+
     /// <summary>Answers with a sentence.</summary>
     public static Task Refuse(HttpContext context, int status, string why)
     {
@@ -48,6 +60,15 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
         context.Response.ContentType = "text/plain; charset=utf-8";
         return context.Response.WriteAsync(why);
     }
+
+    /// <summary>What is answered to a form that cannot be read, whoever found that out; null for a fault of the program's own.</summary>
+    private static int? StatusOf(Exception bad) => bad switch
+    {
+        BadHttpRequestException request => request.StatusCode,
+        AntiforgeryValidationException { InnerException: { } inner } => StatusOf(inner) ?? StatusCodes.Status400BadRequest,
+        InvalidDataException => StatusCodes.Status400BadRequest,
+        _ => null,
+    };
 
     private static bool IsChange(HttpRequest request) => !HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method);
 

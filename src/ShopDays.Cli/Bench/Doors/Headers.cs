@@ -8,12 +8,13 @@ namespace ShopDays.Cli.Bench.Doors;
 /// </summary>
 internal static class Headers
 {
+    // Pages of their own must still say where they come from: without that, browsers send forms with no origin at all.
     private static readonly (string Name, string Value)[] All =
     [
         ("Content-Security-Policy", "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; connect-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"),
         ("X-Content-Type-Options", "nosniff"),
         ("X-Frame-Options", "DENY"),
-        ("Referrer-Policy", "no-referrer"),
+        ("Referrer-Policy", "same-origin"),
         ("Cross-Origin-Opener-Policy", "same-origin"),
         ("Cross-Origin-Resource-Policy", "same-origin"),
         ("Cross-Origin-Embedder-Policy", "require-corp"),

@@ -29,7 +29,9 @@ internal sealed class LiveEvents(LogNow log, ShopKeeper keeper) : BackgroundServ
     {
         using var timer = new PeriodicTimer(LookEvery);
         var (number, worked) = (0L, 0L);
-        while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false))
+        // Disposed of by the end, the timer is simply over: that is no fault.
+        using var end = stoppingToken.Register(timer.Dispose);
+        while (await timer.WaitForNextTickAsync(CancellationToken.None).ConfigureAwait(false))
         {
             keeper.Now();
             var now = (NumberOr(number), keeper.Worked);

@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Http;
 
 namespace ShopDays.Cli.Bench.Look;
 

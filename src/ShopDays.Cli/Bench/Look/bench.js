@@ -13,7 +13,8 @@
   });
 
   // The clock of the task at hand, from the minutes that the page came with.
-  let began = performance.now();
+  const loaded = performance.now();
+  let began = loaded;
   const tick = () => {
     const clock = document.querySelector('.clock[data-minutes]');
     if (!clock) { return; }
@@ -38,7 +39,13 @@
     if (!answer.ok) { return; }
     const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
     const newer = page.getElementById('main');
-    if (newer && !isBusy()) { main().replaceWith(newer); began = performance.now(); tick(); }
+    if (!newer || isBusy()) { return; }
+    // What was just said stays to be read.
+    const said = main().querySelector('.said');
+    if (said && !newer.querySelector('.said') && performance.now() - loaded < 15000) { newer.prepend(said); }
+    main().replaceWith(newer);
+    began = performance.now();
+    tick();
   };
   const again = () => { if (isDue) { renew().catch(() => { isDue = true; }); } };
   document.addEventListener('visibilitychange', () => { if (!document.hidden) { isDue = true; again(); } });

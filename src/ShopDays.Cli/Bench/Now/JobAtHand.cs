@@ -2,7 +2,6 @@ using NodaTime;
 using ShopDays.Cli.Commands;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
-using ShopDays.Plans;
 using ShopDays.Times;
 using ShopDays.Work;
 

@@ -2,7 +2,6 @@ using NodaTime;
 using ShopDays.Cli.Bench.Now;
 using ShopDays.Cli.Bench.Pages;
 using ShopDays.Cli.Phrases;
-using ShopDays.Measures;
 using ShopDays.Plans;
 
 namespace ShopDays.Cli.Bench.Sheets;
@@ -54,7 +53,7 @@ internal sealed class JobMaker(ShopAtHand shop)
     /// <summary>The way to a job's page.</summary>
     public static Link LinkTo(JobAtHand job) => new($"/job?job={Uri.EscapeDataString(job.Name)}", job.Title);
 
-    private TextTable Dates(FinishForecast? forecast, ToldProgress? told)
+    private static TextTable Dates(FinishForecast? forecast, ToldProgress? told)
     {
         string[][] rows = forecast is null
             ? []
@@ -67,7 +66,7 @@ internal sealed class JobMaker(ShopAtHand shop)
         return new("Finished", [new("", false), new(told is { IsRecorded: true } ? "promised" : "would have been promised", false), new("now", false)], rows);
     }
 
-    private string ChanceOf(JobAtHand job, FinishForecast? forecast) => forecast?.ChanceOfDue is { } chance && job.Due is var (date, isPromised)
+    private static string ChanceOf(JobAtHand job, FinishForecast? forecast) => forecast?.ChanceOfDue is { } chance && job.Due is var (date, isPromised)
         ? $"{(isPromised ? "Promised" : "Due")} {DateWords.Of(date)}: a chance of {ChanceWords.Of(chance)}."
         : "";
 

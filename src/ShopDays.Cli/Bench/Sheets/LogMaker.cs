@@ -43,7 +43,7 @@ internal sealed class LogMaker(ShopAtHand shop, ShopFolder folder, Instant now)
     {
         using var log = ShopLog.OpenToRead(folder);
         var trace = log?.TraceOf(number) ?? [];
-        if ((log?.Find(number) ?? trace.LastOrDefault()?.Before) is not { } entry)
+        if ((log?.Find(number) ?? (trace is [.., var last] ? last.Before : null)) is not { } entry)
         {
             return null;
         }

@@ -9,7 +9,6 @@ using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Logbook;
 using ShopDays.Measures;
-using ShopDays.Parts;
 using ShopDays.Work;
 
 namespace ShopDays.Cli.Bench.Sheets;

@@ -1,6 +1,5 @@
 using System.Text;
 using Microsoft.AspNetCore.Components;
-using NodaTime;
 using ShopDays.Cli.Bench.Now;
 using ShopDays.Cli.Bench.Pages;
 using ShopDays.Cli.Commands;

@@ -27,17 +27,17 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
         app.MapGet("/waits", (HttpContext context, Shown shown) => shown.Page(context, shown.Waits));
         app.MapGet("/rates", (HttpContext context, Shown shown) => shown.Page(context, shown.Rates));
         app.MapGet("/log", (HttpContext context, Shown shown, int? page) => shown.Page(context, (shop, head) => new RazorComponentResult<LogPage>(new { Head = head, Log = shown.MakerOf(shop).Page(page ?? 1, shown.NowIn(shop).Count) })));
-        app.MapGet("/log/{number:long:min(1)}", (HttpContext context, Shown shown, long number) => shown.Page(context, (shop, head) => shown.MakerOf(shop).Entry(new(number)) is { } entry ? new RazorComponentResult<EntryPage>(new { Head = head, Entry = entry }) : None()));
-        app.MapGet("/sheet", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => shop.Find(job) is { } one ? new RazorComponentResult<PencilPage>(new { Head = head, Pencil = shown.MakerOf(shop).Pencil(one) }) : None()));
+        app.MapGet("/log/{number:long:min(1)}", (HttpContext context, Shown shown, long number) => shown.Page(context, (shop, head) => shown.MakerOf(shop).Entry(new(number)) is { } entry ? (IResult)new RazorComponentResult<EntryPage>(new { Head = head, Entry = entry }) : None()));
+        app.MapGet("/sheet", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => shop.Find(job) is { } one ? (IResult)new RazorComponentResult<PencilPage>(new { Head = head, Pencil = shown.MakerOf(shop).Pencil(one) }) : None()));
     }
 
-    private static IResult None() => new RazorComponentResult<Refusal>(new { Why = "There is no such job, piece or entry now.", IsMissing = true }) { StatusCode = StatusCodes.Status404NotFound };
+    private static RazorComponentResult<Refusal> None() => new RazorComponentResult<Refusal>(new { Why = "There is no such job, piece or entry now.", IsMissing = true }) { StatusCode = StatusCodes.Status404NotFound };
 
     private static IResult OfJob(ShopAtHand shop, PageHead head, string? name)
     {
         var maker = new JobMaker(shop);
-        var job = name is null ? shop.Jobs.FirstOrDefault() : shop.Find(name);
-        return job is null && name is not null ? None() : new RazorComponentResult<JobPage>(new { Head = head, Job = job is null ? null : maker.Sheet(job) });
+        var job = name is not null ? shop.Find(name) : shop.Jobs is [var first, ..] ? first : null;
+        return job is null && name is not null ? None() : (IResult)new RazorComponentResult<JobPage>(new { Head = head, Job = job is null ? null : maker.Sheet(job) });
     }
 
     private IResult OfPiece(ShopAtHand shop, PageHead head, string? name, string? part, string? board)

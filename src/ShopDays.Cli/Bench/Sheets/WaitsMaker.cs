@@ -3,7 +3,6 @@ using ShopDays.Cli.Bench.Now;
 using ShopDays.Cli.Bench.Pages;
 using ShopDays.Cli.Phrases;
 using ShopDays.Measures;
-using ShopDays.Plans;
 
 namespace ShopDays.Cli.Bench.Sheets;
 
