@@ -15,16 +15,18 @@ namespace ShopDays.Bench.Tests;
 /// <summary>The pages of a small shop on a free port of this machine, on Monday 1 March 2027 from 09:10 on; the clock goes only when it is told to.</summary>
 internal sealed class OpenBench : IAsyncDisposable
 {
-    private readonly FreshFolder folder;
-    private WebApplication app;
+    private readonly FreshFolder folder = new();
+    private WebApplication? app;
 
-    private OpenBench(FreshFolder folder, FakeClock clock, WebApplication app) => (this.folder, Clock, this.app) = (folder, clock, app);
+    private OpenBench()
+    {
+    }
 
     /// <summary>The shop's clock.</summary>
-    public FakeClock Clock { get; }
+    public FakeClock Clock { get; } = new(Instant.FromUtc(2027, 3, 1, 9, 10));
 
     /// <summary>Where it is served, with a stroke at the end.</summary>
-    public string Address => app.Urls.Single() + "/";
+    public string Address => app!.Urls.Single() + "/";
 
     /// <summary>The shop's folder.</summary>
     public ShopFolder Folder => new(folder.Path);
@@ -33,16 +35,17 @@ internal sealed class OpenBench : IAsyncDisposable
     /// <param name="shop">What the shop's file says; that of the tray's shop unless given.</param>
     public static async Task<OpenBench> Of(string shop = ATrayShop.Shop)
     {
-        var folder = new FreshFolder().WithShop(shop).WithJob("tray", ATrayShop.Job);
-        var clock = new FakeClock(Instant.FromUtc(2027, 3, 1, 9, 10));
-        return new(folder, clock, await Served(folder, clock));
+        var bench = new OpenBench();
+        bench.folder.WithShop(shop).WithJob("tray", ATrayShop.Job);
+        await bench.Serve();
+        return bench;
     }
 
     /// <summary>Closes it and opens it again: on another port, as a program that was started anew.</summary>
     public async Task StartAnew()
     {
-        await app.DisposeAsync();
-        app = await Served(folder, Clock);
+        await app!.DisposeAsync();
+        await Serve();
     }
 
     /// <summary>All that is logged.</summary>
@@ -62,14 +65,17 @@ internal sealed class OpenBench : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        await app.DisposeAsync();
+        if (app is not null)
+        {
+            await app.DisposeAsync();
+        }
+
         folder.Dispose();
     }
 
-    private static async Task<WebApplication> Served(FreshFolder folder, FakeClock clock)
+    private async Task Serve()
     {
-        var app = BenchServer.Build(new(folder.Path), new(0, IsOpen: false), clock, LogLevel.Error);
+        app = BenchServer.Build(Folder, new(0, IsOpen: false), Clock, LogLevel.Error);
         await app.StartAsync(TestContext.Current.CancellationToken);
-        return app;
     }
 }

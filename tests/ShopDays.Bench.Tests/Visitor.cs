@@ -7,10 +7,11 @@ namespace ShopDays.Bench.Tests;
 /// <summary>A browser without a screen or a script: it keeps what it is told to keep, reads forms and sends them.</summary>
 internal sealed partial class Visitor : IDisposable
 {
+    private readonly SocketsHttpHandler handler = new() { AllowAutoRedirect = false };
     private readonly HttpClient client;
 
     /// <summary>Comes to a bench.</summary>
-    public Visitor(OpenBench bench) => client = new(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = new(bench.Address) };
+    public Visitor(OpenBench bench) => client = new(handler, disposeHandler: false) { BaseAddress = new(bench.Address) };
 
     private static CancellationToken Given => TestContext.Current.CancellationToken;
 
@@ -59,7 +60,11 @@ internal sealed partial class Visitor : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => client.Dispose();
+    public void Dispose()
+    {
+        client.Dispose();
+        handler.Dispose();
+    }
 
     [GeneratedRegex("name=\"form-token\" value=\"([^\"]*)\"")]
     private static partial Regex TokenField();

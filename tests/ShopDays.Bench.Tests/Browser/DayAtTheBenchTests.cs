@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using ShopDays.Logbook;
 using Xunit;
 
 namespace ShopDays.Bench.Tests.Browser;

@@ -1,6 +1,5 @@
 using System.Net;
 using NodaTime;
-using ShopDays.Measures;
 using Xunit;
 
 namespace ShopDays.Bench.Tests.Doing;
@@ -150,6 +149,6 @@ public sealed class TapsTests
         await visitor.Send("/log/1/restore");
         Assert.Single(bench.Logged());
         var (_, page) = await visitor.Look("/log/1");
-        Assert.Equal(3, System.Text.RegularExpressions.Regex.Matches(page, "<li>(corrected|deleted|restored)").Count);
+        Assert.Equal(3, System.Text.RegularExpressions.Regex.Count(page, "<li>(corrected|deleted|restored)"));
     }
 }
