@@ -2,6 +2,7 @@ using System.CommandLine;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using NodaTime;
+using ShopDays.Cli.Bench;
 using ShopDays.Cli.Commands;
 using ShopDays.Cli.Commands.Logging;
 using ShopDays.Cli.Terminal;
@@ -22,7 +23,8 @@ builder.Services
     .AddSingleton<IShopCommand, ProgressCommand>()
     .AddSingleton<IShopCommand, OrdersCommand>()
     .AddSingleton<IShopCommand, RatesCommand>()
-    .AddSingleton<IShopCommand, TrialCommand>();
+    .AddSingleton<IShopCommand, TrialCommand>()
+    .AddSingleton<IShopCommand, BenchCommand>();
 using var host = builder.Build();
 
 var screen = host.Services.GetRequiredService<Screen>();

@@ -87,7 +87,8 @@ internal static class LogTimes
         return (int)log.Add(Entry(Entries), now).Number;
     }
 
-    private static LogEntry Entry(int index) => new()
+    /// <summary>One of many entries.</summary>
+    public static LogEntry Entry(int index) => new()
     {
         Job = FormattableString.Invariant($"job {index % 40}"),
         Task = FormattableString.Invariant($"rip board {index % 700} into 3"),

@@ -22,7 +22,7 @@ internal sealed class JobNow
     public JobNow(Workings workings, TaskGraph graph, OnRecord record, Instant now)
     {
         (this.workings, whole) = (workings, graph);
-        Record = record;
+        (Record, At) = (record, now);
         var today = now.InZone(workings.Read.Shop.Place.Zone).Date;
         var heavy = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, today);
         var heavyBefore = HeavyWork.By(workings.Rates.Entries, workings.Read, graph, today.PlusDays(-1));
@@ -34,6 +34,9 @@ internal sealed class JobNow
 
     /// <summary>What is on record of it beside its entries.</summary>
     public OnRecord Record { get; }
+
+    /// <summary>The moment.</summary>
+    public Instant At { get; }
 
     /// <summary>How far its tasks have come.</summary>
     public JobStanding Standing { get; }

@@ -34,14 +34,19 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
             }
 
             var isWhole = asked.Parsed.GetValue(whole);
-            return command.InOrder(asked, made => Answer(new(asked, made, RestOf(asked, made, isWhole)) { Known = isWhole ? null : clock.GetCurrentInstant() }, wanted, asked.Parsed.GetValue(promise)));
+            return command.InOrder(asked, made => Answer(asked, WorkOf(asked.Workings, made, isWhole), wanted, asked.Parsed.GetValue(promise)));
         });
         return command.Command;
     }
 
-    private int Answer(WorkToPlan work, PlanFiles.Wanted files, bool isPromised)
+    private WorkToPlan WorkOf(Workings workings, OrderOfWork.Made made, bool isWhole)
     {
-        var asked = work.Asked;
+        var now = clock.GetCurrentInstant();
+        return isWhole ? new(workings, made, null) : new(workings, made, WorkToPlan.RestOf(workings, made, now)) { Known = now };
+    }
+
+    private int Answer(Question asked, WorkToPlan work, PlanFiles.Wanted files, bool isPromised)
+    {
         switch (work.Answer)
         {
             case PlanAnswer.CannotBePlanned cannot when asked.AsJson:
@@ -53,16 +58,16 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
                 return ExitCode.No;
 
             case PlanAnswer.Planned planned:
-                return Tell(work, ToldOf(work, planned), files, isPromised);
+                return Tell(asked, work, work.Told(planned, clock.GetCurrentInstant()), files, isPromised);
 
             default:
                 throw new UnreachableException();
         }
     }
 
-    private int Tell(WorkToPlan work, ToldPlan told, PlanFiles.Wanted files, bool isPromised)
+    private int Tell(Question asked, WorkToPlan work, ToldPlan told, PlanFiles.Wanted files, bool isPromised)
     {
-        var (asked, now) = (work.Asked, clock.GetCurrentInstant());
+        var now = clock.GetCurrentInstant();
         if (told.Rest is { IsDone: true } && !asked.AsJson)
         {
             asked.Screen.Wrapped($"{asked.Workings.Read.Job.Name}: nothing is left to plan; every task is done. When, and what it took: shopdays progress {asked.Workings.Read.LogName}");
@@ -102,29 +107,6 @@ internal sealed class PlanCommand(Screen screen, IClock clock) : IShopCommand
         }
 
         return ExitCode.No;
-    }
-
-    /// <summary>The job as it stands where its rest is to be planned: when work of it is logged or goes on, or its start is past.</summary>
-    private JobNow? RestOf(Question asked, OrderOfWork.Made made, bool isWhole)
-    {
-        var (read, now) = (asked.Workings.Read, clock.GetCurrentInstant());
-        var record = OnRecord.Of(read, now);
-        var isLate = read.Job.Start < now.InZone(read.Shop.Place.Zone).Date;
-        return !isWhole && (isLate || record.Running.Count > 0 || asked.Workings.Rates.EntriesOf(read).Count > 0)
-            ? new JobNow(asked.Workings, made.Graph, record, now)
-            : null;
-    }
-
-    private ToldPlan ToldOf(WorkToPlan work, PlanAnswer.Planned planned)
-    {
-        var (workings, graph) = (work.Asked.Workings, work.Made.Graph);
-        var today = clock.GetCurrentInstant().InZone(workings.Read.Shop.Place.Zone).Date;
-        return new(workings.Read, workings.Layout, planned, Caution.For(work.Graph.Tasks, BuiltIn.Cautions), work.Remarks, new(graph.Tasks.Select(task => task.Name)), workings.Rates.Behind, today)
-        {
-            Budget = workings.Schedules,
-            IsBegun = workings.Rates.EntriesOf(workings.Read).Count > 0,
-            Rest = work.Rest?.Told(workings, graph),
-        };
     }
 
     private static KeptPromise Keep(Workings workings, Promise promise)

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using NodaTime;
 using ShopDays.Cli.Json;
-using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Plans;
 using ShopDays.Work;
@@ -23,29 +22,12 @@ internal sealed class ProgressCommand(Screen screen, IClock clock) : IShopComman
     {
         var workings = asked.Workings;
         var now = clock.GetCurrentInstant();
-        var record = OnRecord.Of(workings.Read, now);
-        var promises = record.Promises;
-        var job = new JobNow(workings, graph, record, now);
-        if ((promises.Count > 0 ? promises[0] : PromiseThen.Of(workings)) is not { } promise)
+        var job = new JobNow(workings, graph, OnRecord.Of(workings.Read, now), now);
+        if (ProgressNow.Of(workings, graph, job, now) is not { } told)
         {
             return SayThatThereIsNoPlan(asked, (PlanAnswer.CannotBePlanned)workings.PlanOf(graph));
         }
 
-        var progress = job.Against(promise, workings);
-        var told = new ToldProgress
-        {
-            Read = workings.Read,
-            Progress = progress,
-            Moved = PromisedThen.Moved(workings, graph, job, progress, promises.Count > 0),
-            Stopped = job.Stopped,
-            Ahead = job.Ahead as PlanAnswer.Planned,
-            Marks = new(graph.Tasks.Select(task => task.Name)),
-            IsRecorded = promises.Count > 0,
-            Later = [.. promises.Skip(1)],
-            Behind = workings.Rates.Behind,
-            Now = now,
-            SessionsGone = job.SessionsGone,
-        };
         if (asked.AsJson)
         {
             JsonAnswer.Write(asked.Screen.Out, ProgressJson.Of(told));

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using NodaTime;
 using ShopDays.Cli.Commands.Logging;
 using ShopDays.Cli.Files;
@@ -60,7 +59,7 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
 
         var paper = parsed.GetValue(pdf);
         WrittenTo.SeeThatItHasAPlace(paper);
-        var told = Told(shop, asked, named, showAll: parsed.GetValue(all) || parsed.GetValue(json) || words.Length > 0);
+        var told = RatesNow.Of(shop, LearnedRates.Of(shop.Folder, shop.Shop, shop.Operations, clock), shop.Today(clock), asked, named, showAll: parsed.GetValue(all) || parsed.GetValue(json) || words.Length > 0);
         var written = Write(told, paper, parsed.GetValue(svg));
         if (parsed.GetValue(quiet))
         {
@@ -78,34 +77,6 @@ internal sealed class RatesCommand(Screen screen, IClock clock) : IShopCommand
         }
 
         return ExitCode.Done;
-    }
-
-    private ToldRates Told(LogShop shop, IReadOnlyDictionary<Covariate, double> asked, HashSet<string> named, bool showAll)
-    {
-        var learned = LearnedRates.Of(shop.Folder, shop.Shop, shop.Operations, clock);
-        List<OperationRate> rates = [.. OperationRate.All(learned.Model, asked).Where(rate => named.Contains(rate.Operation.Name))];
-        List<OperationRate> shown = [.. rates.Where(rate => showAll || rate.Entries + rate.HeldOut > 0)];
-        return new()
-        {
-            Shop = shop.Shop,
-            Model = learned.Model,
-            Card = ReportCard.Of(learned.Model),
-            Rates = shown,
-            Spoiling = [.. learned.Spoiling.All.Where(one => (one.Prior > 0 || one.Spoiled > 0) && shown.Any(rate => rate.Operation.Name == one.Operation.Name && rate.Method.Name == one.Method.Name))],
-            IsCutShort = shown.Count < rates.Count,
-            LeftOut = learned.Work.LeftOut,
-            Entries = learned.Entries.Count,
-            Today = shop.Today(clock),
-            Timbers = TimbersOf(shop.Folder),
-        };
-    }
-
-    // Several timbers share a hardness: those that the shop's jobs name are named before others. The text is enough for that,
-    // also of a job that has mistakes.
-    private static IReadOnlyList<string> TimbersOf(ShopFolder folder)
-    {
-        var jobs = string.Join('\n', folder.JobNames().Select(job => Encoding.UTF8.GetString(folder.Read(Path.Combine(ShopFolder.JobsFolderName, job + ShopFolder.JobFileEnding)).Bytes)));
-        return [.. BuiltIn.Species.Names.Where(name => jobs.Contains(name, StringComparison.OrdinalIgnoreCase))];
     }
 
     private List<string> Write(ToldRates told, string? paper, string? folder)

@@ -1,4 +1,5 @@
 using NodaTime;
+using ShopDays.Cli.Files;
 using ShopDays.Cli.Paper;
 using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
@@ -9,10 +10,10 @@ using ShopDays.Work;
 namespace ShopDays.Cli.Commands;
 
 /// <summary>What is planned: a whole job, or what is left of one.</summary>
-/// <param name="Asked">What was asked for.</param>
+/// <param name="Workings">The job, worked out.</param>
 /// <param name="Made">The order of work of the whole job.</param>
 /// <param name="Rest">The job as it stands; null when the whole is planned.</param>
-internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow? Rest)
+internal sealed record WorkToPlan(Workings Workings, OrderOfWork.Made Made, JobNow? Rest)
 {
     /// <summary>The moment up to which it is known what has come from others; null where the whole is planned as it was at its start.</summary>
     public Instant? Known { get; init; }
@@ -24,26 +25,50 @@ internal sealed record WorkToPlan(Question Asked, OrderOfWork.Made Made, JobNow?
     public IReadOnlyList<Remark> Remarks => [.. Made.Remarks.Where(remark => remark.Concerns(Graph.Tasks))];
 
     /// <summary>The plan, or what stands against it.</summary>
-    public PlanAnswer Answer => field ??= Rest?.Ahead ?? Asked.Workings.PlanOf(Made.Graph, Known);
+    public PlanAnswer Answer => field ??= Rest?.Ahead ?? Workings.PlanOf(Made.Graph, Known);
 
     /// <summary>The price of the whole job; null where the shop does not say what an hour has to earn.</summary>
-    public PriceBuildUp? Price => Asked.Workings.Read.Shop.Money is { Terms: var terms } ? Asked.Workings.PriceOf(Made.Graph, terms, TimberBill.Of(Asked.Workings.Layout, terms.SpareBoards)) : null;
+    public PriceBuildUp? Price => Workings.Read.Shop.Money is { Terms: var terms } ? Workings.PriceOf(Made.Graph, terms, TimberBill.Of(Workings.Layout, terms.SpareBoards)) : null;
 
-    private TimeDraws Draws => Rest?.Draws ?? Asked.Workings.DrawsOf(Made.Graph);
+    private TimeDraws Draws => Rest?.Draws ?? Workings.DrawsOf(Made.Graph);
 
     /// <summary>What the plan promises.</summary>
     public Promise Promise(Instant made, PlanAnswer.Planned planned)
     {
-        var (job, model) = (Asked.Workings.Read.LogName, Asked.Workings.Rates.Model);
+        var (job, model) = (Workings.Read.LogName, Workings.Rates.Model);
         return Rest is { } rest
             ? Plans.Promise.OfTheRest(job, made, planned, rest.Standing, rest.Left, model, rest.Draws)
             : Plans.Promise.Of(job, made, planned, Made.Graph, model, Draws.OfAll());
     }
 
+    /// <summary>The plan with all that is told about it.</summary>
+    /// <param name="planned">The plan.</param>
+    /// <param name="now">The moment.</param>
+    public ToldPlan Told(PlanAnswer.Planned planned, Instant now)
+    {
+        var today = now.InZone(Workings.Read.Shop.Place.Zone).Date;
+        return new(Workings.Read, Workings.Layout, planned, Caution.For(Graph.Tasks, BuiltIn.Cautions), Remarks, new(Made.Graph.Tasks.Select(task => task.Name)), Workings.Rates.Behind, today)
+        {
+            Budget = Workings.Schedules,
+            IsBegun = Workings.Rates.EntriesOf(Workings.Read).Count > 0,
+            Rest = Rest?.Told(Workings, Made.Graph),
+        };
+    }
+
+    /// <summary>The job as it stands where its rest is to be planned: when work of it is logged or goes on, or its start is past.</summary>
+    /// <returns>The rest; null where the whole is to be planned.</returns>
+    public static JobNow? RestOf(Workings workings, OrderOfWork.Made made, Instant now)
+    {
+        var read = workings.Read;
+        var record = OnRecord.Of(read, now);
+        var isLate = read.Job.Start < now.InZone(read.Shop.Place.Zone).Date;
+        return isLate || record.Running.Count > 0 || workings.Rates.EntriesOf(read).Count > 0 ? new JobNow(workings, made.Graph, record, now) : null;
+    }
+
     /// <summary>The paper of the plan.</summary>
     public PlanPaper Paper(ToldPlan told, Instant made)
     {
-        var workings = Asked.Workings;
+        var workings = Workings;
         return new()
         {
             Shop = workings.Read.Shop,

@@ -54,6 +54,12 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <summary>The tasks of the same job done otherwise, in whose courses this one is drawn; null for courses of its own.</summary>
     public TaskGraph? Beside { get; init; }
 
+    /// <summary>The layout where it was found before, from the same files and rates; null to look for it.</summary>
+    public Layout? KnownLayout
+    {
+        init => layout = value;
+    }
+
     /// <summary>Which way the layout leans.</summary>
     public LayoutPreference Preference { get; } = preference;
 
@@ -83,6 +89,9 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
         Preference,
         Rates,
         progress) { Schedules = Schedules };
+
+    /// <summary>The same job, planned with all the care that is usual on paper.</summary>
+    public Workings ForPaper() => new(Read, Seed, effort, Preference, Rates, progress) { KnownLayout = Layout };
 
     /// <summary>The same job by other rates.</summary>
     public Workings By(LearnedRates others) => new(Read, Seed, effort, Preference, others, progress) { Schedules = Schedules };

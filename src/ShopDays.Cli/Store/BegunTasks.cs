@@ -8,7 +8,7 @@ namespace ShopDays.Cli.Store;
 /// <summary>The tasks of the log that are begun and not yet logged: they stand on the disk from the moment they are begun.</summary>
 internal sealed class BegunTasks(LogFile log)
 {
-    private const string Select = $"select worker, began, paused_at, paused_minutes, job, task, {EntryColumns.OfWork}, stopped from begun";
+    private const string Select = $"select worker, began, paused_at, paused_minutes, job, task, {EntryColumns.OfWork}, stopped, gone_on from begun";
     private const string Same = "worker = $worker and task = $task and job is $job";
 
     /// <summary>All of them, in the order in which they were begun.</summary>
@@ -34,10 +34,11 @@ internal sealed class BegunTasks(LogFile log)
 
         // A clock that was put back must not make a pause that is shorter than nothing.
         var minutes = Math.Max(0, (work.Began - laidAside).TotalMinutes);
-        var gone = paused with { PausedAt = null, Paused = paused.Paused + WorkTime.FromMinutes(minutes) };
+        var gone = paused with { PausedAt = null, Paused = paused.Paused + WorkTime.FromMinutes(minutes), GoneOn = work.Began };
         file.Run(
-            $"update begun set paused_at = null, paused_minutes = $minutes where {Same}",
+            $"update begun set paused_at = null, paused_minutes = $minutes, gone_on = $now where {Same}",
             ("$minutes", gone.Paused.Minutes),
+            ("$now", LogWords.Moment.Format(work.Began)),
             ("$worker", work.Worker),
             ("$job", work.Job),
             ("$task", work.Task));
@@ -68,11 +69,12 @@ internal sealed class BegunTasks(LogFile log)
     /// <param name="work">The task.</param>
     /// <param name="entry">What to log; null for nothing, as when it was begun by mistake.</param>
     /// <param name="now">When.</param>
+    /// <param name="key">The key of the entry; null for a new one.</param>
     /// <returns>The number of the entry; null where nothing was logged.</returns>
-    public EntryId? End(BegunWork work, LogEntry? entry, Instant now) => log.Write<EntryId?>(file =>
+    public EntryId? End(BegunWork work, LogEntry? entry, Instant now, Guid? key = null) => log.Write<EntryId?>(file =>
     {
         var ended = file.Run($"delete from begun where {Same}", ("$worker", work.Worker), ("$job", work.Job), ("$task", work.Task));
-        return ended == 0 || entry is null ? null : ShopLog.Put(file, null, ShopLog.NewKey(now), entry);
+        return ended == 0 || entry is null ? null : ShopLog.Put(file, null, key ?? ShopLog.NewKey(now), entry);
     });
 
     private static List<BegunWork> Of(SqliteConnection file, string worker) =>
@@ -88,5 +90,6 @@ internal sealed class BegunTasks(LogFile log)
         Task = row.GetString(5),
         Work = EntryColumns.ReadWork(row, 6),
         Stopped = row.GetString(6 + EntryColumns.CountOfWork),
+        GoneOn = EntryColumns.Text(row, 7 + EntryColumns.CountOfWork) is { } goneOn ? EntryColumns.MomentOf(goneOn) : null,
     };
 }

@@ -31,6 +31,12 @@ internal sealed record BegunWork
     /// <summary>How long it lay aside before that.</summary>
     public WorkTime Paused { get; init; }
 
+    /// <summary>When it was gone on with after it had been laid aside; null where it never was.</summary>
+    public Instant? GoneOn { get; init; }
+
+    /// <summary>The stretch that goes on now, without those before it was laid aside; zero while it is.</summary>
+    public Duration StretchBy(Instant now) => PausedAt is null ? Duration.Max(Duration.Zero, now - (GoneOn ?? Began)) : Duration.Zero;
+
     /// <summary>Time at the task so far: from its beginning less what was paused; never below zero.</summary>
     public WorkTime TookBy(Instant now)
     {

@@ -71,6 +71,10 @@ internal sealed class LogFile : IDisposable
         }
     }
 
+    /// <summary>A number that is another one as soon as anybody else has written into the file since this was opened.</summary>
+    /// <exception cref="FileTroubleException">It cannot be read.</exception>
+    public long Version => Guarded(() => Number("pragma data_version"));
+
     /// <summary>Reads from one and the same state of the file.</summary>
     /// <exception cref="FileTroubleException">It cannot be read.</exception>
     public T Read<T>(Func<SqliteConnection, T> read) => Guarded(() =>

@@ -7,5 +7,5 @@ namespace ShopDays.Cli.Store;
 internal static class SchemaSteps
 {
     /// <summary>The steps in order; the version of a file is how many of them it has taken.</summary>
-    public static IReadOnlyList<string> All { get; } = [EntriesStep.Sql, PromisesStep.Sql, PromisesOfRestStep.Sql, PromisesLastEntryStep.Sql, StoppedStep.Sql, CoatNamesStep.Sql];
+    public static IReadOnlyList<string> All { get; } = [EntriesStep.Sql, PromisesStep.Sql, PromisesOfRestStep.Sql, PromisesLastEntryStep.Sql, StoppedStep.Sql, CoatNamesStep.Sql, GoneOnStep.Sql];
 }

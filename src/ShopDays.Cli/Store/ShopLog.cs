@@ -55,6 +55,9 @@ internal sealed class ShopLog : IDisposable
         }
     }
 
+    /// <summary>A number that is another one as soon as anybody else has written into the file since this was opened.</summary>
+    public long Version => File.Version;
+
     /// <summary>All entries in the order in which they were; of one date those without a time of day first.</summary>
     public IReadOnlyList<LogEntry> All() => File.Read(file => file.Rows($"{Select} {InOrder}", Entry));
 
@@ -72,6 +75,11 @@ internal sealed class ShopLog : IDisposable
         last.Reverse();
         return last;
     }
+
+    /// <summary>Some entries, the newest first.</summary>
+    /// <param name="most">How many at most.</param>
+    /// <param name="after">How many newer ones are passed over.</param>
+    public IReadOnlyList<LogEntry> Newest(int most, int after) => File.Read(file => file.Rows($"{Select} {NewestFirst} limit $most offset $after", Entry, ("$most", most), ("$after", after)));
 
     /// <summary>How many entries there are.</summary>
     /// <param name="job">Of which job; null for all.</param>
@@ -96,6 +104,32 @@ internal sealed class ShopLog : IDisposable
     /// <inheritdoc cref="Add"/>
     public IReadOnlyList<EntryId> AddAll(IReadOnlyList<LogEntry> entries, Instant now) =>
         File.Write(file => (IReadOnlyList<EntryId>)[.. entries.Select(entry => Put(file, null, NewKey(now), entry))]);
+
+    /// <summary>Adds entries that belong together, all or none, and once: the first is known by a key that was given to them before.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="entries">The entries, at least one; their numbers do not count.</param>
+    /// <param name="now">The moment of logging.</param>
+    /// <returns>Whether they were added; otherwise the log has seen the key.</returns>
+    public bool AddSheet(Guid key, IReadOnlyList<LogEntry> entries, Instant now) => File.Write(file =>
+    {
+        if (HasSeen(file, key))
+        {
+            return false;
+        }
+
+        foreach (var (place, entry) in entries.Index())
+        {
+            Put(file, null, place == 0 ? key : NewKey(now), entry);
+        }
+
+        return true;
+    });
+
+    /// <summary>Whether an entry has or had that key.</summary>
+    public bool HasSeen(Guid key) => File.Read(file => HasSeen(file, key));
+
+    /// <summary>The entries of a date, in order.</summary>
+    public IReadOnlyList<LogEntry> Of(LocalDate date) => File.Read(file => OfDate(file, date));
 
     /// <summary>Changes an entry and keeps what it was.</summary>
     /// <param name="number">Its number.</param>
@@ -171,6 +205,10 @@ internal sealed class ShopLog : IDisposable
             [("$number", number?.Number), ("$key", key.ToString()), .. EntryColumns.Of(entry)]);
         return new((long)insert.ExecuteScalar()!);
     }
+
+    internal static bool HasSeen(SqliteConnection file, Guid key) => file
+        .Rows("select exists (select 1 from entry where key = $key) or exists (select 1 from trace where key = $key)", row => row.GetBoolean(0), ("$key", key.ToString()))
+        .Single();
 
     internal static List<LogEntry> OfDate(SqliteConnection file, LocalDate date) =>
         file.Rows($"{Select} where date = $date {InOrder}", Entry, ("$date", LogWords.Date.Format(date)));

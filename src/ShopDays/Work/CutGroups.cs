@@ -3,7 +3,7 @@ using ShopDays.Layouts;
 namespace ShopDays.Work;
 
 /// <summary>Like cuts of one board that can be made one after the other; no cut before the one that frees its piece.</summary>
-internal static class CutGroups
+public static class CutGroups
 {
     /// <summary>
     /// Takes the first cut that is free to be made, then all cuts of its kind that are free or become so, and goes on
@@ -27,6 +27,17 @@ internal static class CutGroups
         }
 
         return groups;
+    }
+
+    /// <summary>The tasks that saw a board, in their order, each with its cuts; none where the job does not saw it.</summary>
+    /// <param name="graph">The job.</param>
+    /// <param name="board">The board as it is laid out in it.</param>
+    public static IReadOnlyList<(ShopTask Task, IReadOnlyList<Cut> Cuts)> In(TaskGraph graph, BoardLayout board)
+    {
+        var groups = Of(board);
+        // A board is lifted before it is sawn: its cuts are the last of what is done to it while it is one board.
+        var tasks = graph.Tasks.Where(task => task.Stage == Stage.Sawing && string.Equals(task.Board, board.Board.Name, StringComparison.Ordinal)).TakeLast(groups.Count).ToList();
+        return tasks.Count == groups.Count ? [.. tasks.Zip(groups)] : [];
     }
 
     private static bool IsFree(Cut cut, List<Cut> left) => !left.Exists(other => other.Order < cut.Order && other.Of.Holds(cut.Of));

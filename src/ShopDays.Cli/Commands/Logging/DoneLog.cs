@@ -12,12 +12,6 @@ namespace ShopDays.Cli.Commands.Logging;
 /// <summary><c>shopdays log done</c>: the task at hand is finished, or half done, and its time is logged.</summary>
 internal sealed class DoneLog(Screen screen, IClock clock)
 {
-    /// <summary>Nobody works longer at one task in one go: a longer time was left running overnight (common practice, no source).</summary>
-    private static readonly WorkTime LongestStretch = WorkTime.FromHours(12);
-
-    /// <summary>Less than this is a slip of the hand, not work.</summary>
-    private static readonly WorkTime ShortestStretch = WorkTime.FromMinutes(0.5);
-
     private readonly Option<string?> task = new("--task") { Description = "Which of several begun tasks: words of its name.", HelpName = "WORDS" };
     private readonly Option<bool> half = new("--half") { Description = "It is not finished: it goes on another day." };
     private readonly Option<double?> quantity = LogOptions.Quantity();
@@ -55,38 +49,32 @@ internal sealed class DoneLog(Screen screen, IClock clock)
         }
 
         var now = clock.GetCurrentInstant();
-        if (TimeOf(work, parsed.GetValue(took), now, shop) is not { } time)
+        if (parsed.GetValue(took) is null && !IsBelieved(work, now, shop))
         {
             return ExitCode.No;
         }
 
-        var finished = !parsed.GetValue(half);
-        var whole = new LoggableTask(work.Task, work.Work);
         if (parsed.GetValue(on) is { } date && shop.IsToCome(date, clock, screen))
         {
             return ExitCode.No;
         }
 
-        if (whole.Complaint(parsed.GetValue(quantity)) is { } complaint)
+        if (new LoggableTask(work.Task, work.Work).Complaint(parsed.GetValue(quantity)) is { } complaint)
         {
             screen.Error.WriteLine(complaint);
             return ExitCode.No;
         }
 
-        var entry = new LogEntry
+        var entry = new TaskEnd
         {
-            Job = work.Job,
-            Task = work.Task,
-            Work = whole.Done(finished, parsed.GetValue(quantity)),
-            Took = time,
-            On = When(parsed, work, now, shop),
-            Worker = who,
-            Finished = finished,
+            Finished = !parsed.GetValue(half),
+            Quantity = parsed.GetValue(quantity),
+            Took = parsed.GetValue(took),
+            On = parsed.GetValue(on),
             Setback = LogOptions.SetbackOf(parsed.GetValue(setback)),
             Note = parsed.GetValue(note) ?? "",
-            // Of a task that is done, where it was paused matters to nobody any more.
-            Stopped = parsed.GetValue(stopped) ?? (finished ? "" : work.Stopped),
-        };
+            Stopped = parsed.GetValue(stopped),
+        }.EntryOf(work, now, shop.Zone);
         if (log!.Begun.End(work, entry, now) is not { } number)
         {
             screen.Error.WriteLine("that task was ended by another program in the meantime; nothing was logged");
@@ -97,35 +85,17 @@ internal sealed class DoneLog(Screen screen, IClock clock)
         return ExitCode.Done;
     }
 
-    /// <summary>A time that is typed in for a task begun on another day was not spent up to now: only its date is known.</summary>
-    private WorkedOn When(ParseResult parsed, BegunWork work, Instant now, LogShop shop)
+    private bool IsBelieved(BegunWork work, Instant now, LogShop shop)
     {
-        var ended = WorkedOn.At(work.PausedAt ?? now, shop.Zone);
-        var begun = WorkedOn.At(work.Began, shop.Zone).Date;
-        return parsed.GetValue(on) switch
-        {
-            { } date => date == ended.Date ? ended : new(date),
-            null when parsed.GetValue(took) is not null && begun < ended.Date => new(begun),
-            _ => ended,
-        };
-    }
-
-    private WorkTime? TimeOf(BegunWork work, WorkTime? said, Instant now, LogShop shop)
-    {
-        if (said is not null)
-        {
-            return said;
-        }
-
         var time = work.TookBy(now);
-        if (time > LongestStretch || time < ShortestStretch)
+        if (TaskEnd.CanBe(time))
         {
-            var why = time < ShortestStretch ? "no time has gone by" : $"that would be {WorkTimeText.Write(time)}";
-            screen.Wrapped(screen.Error, $"'{LogPhrases.Plain(work.Task)}' was begun {DateWords.Of(work.Began.InZone(shop.Zone))}, and {why}; say how long it took with: shopdays log done --took 50m, or forget it with: shopdays log drop");
-            return null;
+            return true;
         }
 
-        return time;
+        var why = time < TaskEnd.ShortestStretch ? "no time has gone by" : $"that would be {WorkTimeText.Write(time)}";
+        screen.Wrapped(screen.Error, $"'{LogPhrases.Plain(work.Task)}' was begun {DateWords.Of(work.Began.InZone(shop.Zone))}, and {why}; say how long it took with: shopdays log done --took 50m, or forget it with: shopdays log drop");
+        return false;
     }
 
     private void Say(ParseResult parsed, LogShop shop, LogEntry entry)

@@ -115,7 +115,8 @@ internal sealed class JobTasks
 
     private LoggableTask? ByFormerMark(string text) => formerMarks.Value.Find(text) is [var former] ? ByFormerName(former) : null;
 
-    private static LoggableTask Loggable(ShopTask task) => new(task.Name, task.Timing is TaskTiming.ByOperation by ? LoggedWork.Of(by) : null);
+    /// <summary>A task as it is logged: with the figures that its time is learned by.</summary>
+    public static LoggableTask Loggable(ShopTask task) => new(task.Name, task.Timing is TaskTiming.ByOperation by ? LoggedWork.Of(by) : null);
 
     private static IReadOnlyList<LoggableTask> Seen(LogShop shop, string job)
     {

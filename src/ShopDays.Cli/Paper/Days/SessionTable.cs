@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopDays.Cli.Paper.Setting;
 using ShopDays.Cli.Phrases;
 using ShopDays.Days;
@@ -69,16 +68,14 @@ internal static class SessionTable
     private static Row RowOf(PlanPaper plan, PlannedWork work, TextStyle style)
     {
         var range = plan.TaskTimes[work.Task.Id];
-        // A piece of a task that is split has its share of the task's range.
-        var whole = work.IsFirstPiece && work.IsLastPiece;
         // Read at arm's length too, but after the name of the work.
         var remark = (style with { Size = Math.Max(8.5, style.Size - 2) }).In(0.15);
-        var share = whole || range.P50 <= WorkTime.Zero ? 1 : Math.Min(1, work.HandsOn / range.P50);
+        var share = WorkWords.ShareOf(work, range);
         return Row.Of(
             new TickCell(),
             new TextCell(plan.Marks.Of(work.Task.Name)) { Style = remark },
             new TextCell(DateWords.ClockAt(work.Start)) { Note = ClockChange.IsSecondPass(work.Start) ? "second time" : null, NoteStyle = remark },
-            new TextCell(work.Task.Name) { Note = NoteOf(work, range.P50), NoteStyle = remark, NoteRunsOn = true },
+            new TextCell(work.Task.Name) { Note = WorkWords.NoteOf(work, range.P50), NoteStyle = remark, NoteRunsOn = true },
             ExpectationOf(work.HandsOn, range, share, style, remark),
             new PencilCell(),
             new PencilCell(),
@@ -94,57 +91,4 @@ internal static class SessionTable
             ? new TextCell(inOneLine)
             : new TextCell(likely) { Note = span, NoteStyle = remark };
     }
-
-    private static string? NoteOf(PlannedWork work, WorkTime all)
-    {
-        List<string> notes = [];
-        if (PieceOf(work) is { } piece)
-        {
-            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{piece}, of {WorkTimeText.Write(all)} in all"));
-        }
-
-        // What the name of the task says already is not said again.
-        if (work.Task.Board is { } board && !Says(work.Task.Name, board))
-        {
-            notes.Add($"board {board}");
-        }
-
-        string[] parts = [.. work.Task.Parts.Where(part => !Says(work.Task.Name, part))];
-        if (parts.Length > 0)
-        {
-            notes.Add(CountWords.Names(parts, 4));
-        }
-
-        if (work.Task.Crew > 1)
-        {
-            notes.Add($"{CountWords.Number(work.Task.Crew)} people");
-        }
-
-        if (work.Bouts is { } bouts)
-        {
-            notes.Add(BoutWords.Of(bouts));
-        }
-
-        if (work.Honing.Length > 0)
-        {
-            notes.Add(work.Honing);
-        }
-
-        if (work.Task.Note.Length > 0)
-        {
-            notes.Add(work.Task.Note);
-        }
-
-        return notes.Count == 0 ? null : string.Join("; ", notes);
-    }
-
-    private static bool Says(string name, string word) => name.Contains(word, StringComparison.OrdinalIgnoreCase);
-
-    private static string? PieceOf(PlannedWork work) => (work.IsFirstPiece, work.IsLastPiece) switch
-    {
-        (true, true) => null,
-        (true, false) => "begins",
-        (false, false) => "goes on",
-        (false, true) => "ends",
-    };
 }

@@ -39,7 +39,12 @@ internal static class BoardDrawings
         return drawings;
     }
 
-    private static byte[] Of(string id, BoardLayout layout, Allowances allowances, LengthFormat format)
+    /// <summary>One board.</summary>
+    /// <param name="id">Letters, digits and hyphens that no other drawing on the same page has.</param>
+    /// <param name="layout">The board.</param>
+    /// <param name="allowances">The shop's allowances.</param>
+    /// <param name="format">How lengths are written.</param>
+    public static byte[] Of(string id, BoardLayout layout, Allowances allowances, LengthFormat format)
     {
         var picture = new BoardPicture(layout, format, allowances.Kerf, Width - (2 * Margin), Tallest);
         var title = $"Board {layout.Board.Name}: {layout.Board.Species.Name}, {Wording.Sides(format, layout.Board.Length, layout.Board.Width, layout.Board.Thickness)}" + (layout.IsBestFaceUp ? ", best face up" : "");

@@ -26,7 +26,8 @@ internal static class RateDrawings
         .. courses.Count == 0 ? ((string, byte[])[])[] : [("rates-over-time.svg", OverTime(told, courses))],
     ];
 
-    private static byte[] Expected(ToldRates told)
+    /// <summary>Expected against taken; something must have been timed.</summary>
+    public static byte[] Expected(ToldRates told)
     {
         var picture = new EstimatePicture(told.Model, Width - (2 * Margin));
         var (heading, head) = BoardDrawings.Lines([$"{EstimatePicture.Title}: {told.Shop.Name}"], Heading, Width - (2 * Margin));

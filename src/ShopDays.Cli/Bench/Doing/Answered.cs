@@ -1,0 +1,29 @@
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
+using ShopDays.Cli.Bench.Pages;
+
+namespace ShopDays.Cli.Bench.Doing;
+
+/// <summary>
+/// How a change is answered: with the page that it was made from, loaded anew, so that loading it again changes nothing
+/// twice; or, where nothing was changed, with the reason, and the browser's way back to what was typed.
+/// </summary>
+internal static class Answered
+{
+    /// <summary>The name of what carries a sentence to the next page, and no further.</summary>
+    public const string SaidName = "bench-said";
+
+    /// <summary>The next page, with a sentence.</summary>
+    public static IResult Done(HttpContext context, string words, string back)
+    {
+        context.Response.Cookies.Append(SaidName, words, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromMinutes(1), IsEssential = true });
+        return Back(back);
+    }
+
+    /// <summary>Why nothing was changed.</summary>
+    public static IResult Refused(string why) => new RazorComponentResult<Refusal>(new { Why = why }) { StatusCode = StatusCodes.Status422UnprocessableEntity };
+
+    /// <summary>A page of this program and of no other: an address that leads elsewhere leads to the day's work.</summary>
+    private static RedirectHttpResult Back(string address) =>
+        TypedResults.LocalRedirect(address.Length > 0 && address[0] == '/' && !address.StartsWith("//", StringComparison.Ordinal) && !address.StartsWith("/\\", StringComparison.Ordinal) && address.All(sign => sign is > ' ' and < '\x7f') ? address : "/", permanent: false, preserveMethod: false);
+}

@@ -1,0 +1,144 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using NodaTime;
+using ShopDays.Cli.Bench.Now;
+using ShopDays.Cli.Commands.Logging;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
+using ShopDays.Cli.Store;
+using ShopDays.Measures;
+
+namespace ShopDays.Cli.Bench.Doing;
+
+/// <summary>
+/// What is done by tapping: begin, lay aside, end, forget. What is answered is on the disk. A form that comes twice, by a
+/// double tap or a line that broke, does its work once.
+/// </summary>
+internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
+{
+    /// <summary>The name of the limit on how fast changes may come.</summary>
+    public const string Pace = "changes";
+
+    /// <summary>The name of who looks at the pages, as the browser keeps it.</summary>
+    public const string WhoName = "bench-who";
+
+    /// <summary>Maps them.</summary>
+    public static void Map(WebApplication app)
+    {
+        var changes = app.MapGroup("").RequireRateLimiting(Pace);
+        changes.MapPost("/start", (HttpContext context, Done done) => done.Start(context));
+        changes.MapPost("/done", (HttpContext context, Done done) => done.End(context));
+        changes.MapPost("/drop", (HttpContext context, Done done) => done.Drop(context));
+        changes.MapPost("/who", (HttpContext context, Done done) => done.Choose(context));
+    }
+
+    private async Task<IResult> Start(HttpContext context)
+    {
+        var (shop, fields, who, job, task) = await Read(context);
+        if (shop is null || fields.Complaint is not null)
+        {
+            return Answered.Refused(fields.Complaint ?? Unknown);
+        }
+
+        var now = clock.GetCurrentInstant();
+        using var log = ShopLog.Open(folder);
+        var laidAside = log.Begun.All().FirstOrDefault(one => one.Worker == who && one.Job == job && one.Task == task);
+        if (laidAside is null && shop.Find(job)?.Find(task) is null)
+        {
+            return Answered.Refused($"No task of a job in hand is called {QuotedText.Of(task)} now. Load the day's work again.");
+        }
+
+        var meant = laidAside ?? new BegunWork { Worker = who, Job = job, Task = task, Work = JobTasks.Loggable(shop.Find(job)!.Find(task)!).Work, Began = now };
+        var (work, isBegun) = log.Begun.Start(meant with { Began = now });
+        return isBegun || (work.Job == job && work.Task == task)
+            ? Answered.Done(context, $"{(laidAside is null ? "Begun" : "Going on")} at {DateWords.At(now.InZone(shop.Shop.Zone))}: {LogPhrases.Plain(task)}.", "/")
+            : Answered.Refused($"{LogPhrases.Plain(who)} is at '{LogPhrases.Plain(work.Task)}' since {DateWords.At(work.Began.InZone(shop.Shop.Zone))}. Pause or end that first.");
+    }
+
+    private async Task<IResult> End(HttpContext context)
+    {
+        var (shop, fields, who, job, task) = await Read(context);
+        var how = fields.Choice("how", "done", "half", "pause");
+        var end = new TaskEnd { Finished = how == "done", Took = fields.Took(), Setback = fields.Setback(), Note = fields.Note(), Stopped = fields.Stopped() };
+        if (shop is null || fields.Complaint is not null)
+        {
+            return Answered.Refused(fields.Complaint ?? Unknown);
+        }
+
+        var now = clock.GetCurrentInstant();
+        using var log = ShopLog.Open(folder);
+        var key = fields.Once();
+        if (log.Begun.All().FirstOrDefault(one => one.Worker == who && one.Job == job && one.Task == task) is not { } work)
+        {
+            return log.HasSeen(key)
+                ? Answered.Done(context, "It is logged already.", "/")
+                : Answered.Refused($"'{LogPhrases.Plain(task)}' is not begun any more: it was ended or forgotten elsewhere in the meantime.");
+        }
+
+        if (how == "pause")
+        {
+            log.Begun.Pause(who, now, end.Stopped);
+            return Answered.Done(context, $"Paused at {DateWords.At(now.InZone(shop.Shop.Zone))}: {LogPhrases.Plain(task)}.", "/");
+        }
+
+        if (end.Took is null && WhyNotBelieved(shop, work, now) is { } why)
+        {
+            return Answered.Refused(why);
+        }
+
+        var entry = end.EntryOf(work, now, shop.Shop.Zone);
+        return log.Begun.End(work, entry, now, key) is { } number
+            ? Answered.Done(context, $"Logged {LogPhrases.Of(entry with { Id = number })}.", "/")
+            : Answered.Done(context, "It is logged already.", "/");
+    }
+
+    private async Task<IResult> Drop(HttpContext context)
+    {
+        var (shop, fields, who, job, task) = await Read(context);
+        if (shop is null || fields.Complaint is not null)
+        {
+            return Answered.Refused(fields.Complaint ?? Unknown);
+        }
+
+        using var log = ShopLog.Open(folder);
+        if (log.Begun.All().FirstOrDefault(one => one.Worker == who && one.Job == job && one.Task == task) is { } work)
+        {
+            log.Begun.End(work, null, clock.GetCurrentInstant());
+        }
+
+        return Answered.Done(context, $"Forgotten, and nothing logged: {LogPhrases.Plain(task)}.", "/");
+    }
+
+    private async Task<IResult> Choose(HttpContext context)
+    {
+        var fields = new Fields(await context.Request.ReadFormAsync(context.RequestAborted));
+        var who = fields.Name("who");
+        if (keeper.Now().Shop?.Shop.Shop.Workers.Any(worker => worker.Name == who) != true)
+        {
+            return Answered.Refused($"Nobody in the shop is called {QuotedText.Of(who)}.");
+        }
+
+        context.Response.Cookies.Append(WhoName, who, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromDays(400), IsEssential = true });
+        return Answered.Done(context, $"The pages are {LogPhrases.Plain(who)}'s now.", fields.Name("back"));
+    }
+
+    /// <summary>A stretch that ran on for longer than anybody works, or that was over in a moment, is asked about and not counted.</summary>
+    private static string? WhyNotBelieved(ShopAtHand shop, BegunWork work, Instant now)
+    {
+        var time = work.TookBy(now);
+        return Forgotten.Is(shop.Shop, work, now) || time > TaskEnd.LongestStretch
+            ? $"'{LogPhrases.Plain(work.Task)}' was begun {DateWords.Of(work.Began.InZone(shop.Shop.Zone))}, and that would be {WorkTimeText.Write(time)}. Say how long it took, or that it was begun by mistake."
+            : time < TaskEnd.ShortestStretch ? $"'{LogPhrases.Plain(work.Task)}' was begun just now, and no time has gone by. Say how long it took, or wait half a minute." : null;
+    }
+
+    private const string Unknown = "The shop's files have mistakes; the day's page says which. Nothing can be logged from here until they are put right.";
+
+    private async Task<(ShopAtHand? Shop, Fields Fields, string Who, string? Job, string Task)> Read(HttpContext context)
+    {
+        var fields = new Fields(await context.Request.ReadFormAsync(context.RequestAborted));
+        var (shop, _) = await keeper.Within(TimeSpan.Zero, context.RequestAborted);
+        var who = fields.Name("who");
+        var known = shop?.Shop.Shop.Workers.Select(worker => worker.Name).ToList() ?? [];
+        return (shop, fields, known.Contains(who) ? who : known.FirstOrDefault() ?? "", fields.Name("job") is { Length: > 0 } job ? job : null, fields.Name("task"));
+    }
+}

@@ -1,0 +1,109 @@
+using NodaTime;
+using ShopDays.Cli.Commands;
+using ShopDays.Cli.Commands.Logging;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
+using ShopDays.Cli.Terminal;
+using ShopDays.Layouts;
+using ShopDays.Parts;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Bench.Now;
+
+/// <summary>
+/// Works the shop out from its files and its log. Layouts are kept as long as what they are made from is the same: finding
+/// one takes longer than all else, and the marks of tasks hang on it.
+/// </summary>
+/// <param name="folder">The shop's folder.</param>
+/// <param name="clock">Tells the moment.</param>
+internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
+{
+    /// <summary>Schedules to look at for a plan: fewer than on paper, so that the next page knows of what was just logged.</summary>
+    private const int Schedules = 1000;
+
+    private const int Seed = 1;
+
+    private readonly Dictionary<string, (string From, Layout Layout)> layouts = new(StringComparer.Ordinal);
+    private readonly Progress silent = new(TextWriter.Null, isVerbose: false, isTerminal: false, width: 80, TimeProvider.System);
+
+    /// <summary>Works it out.</summary>
+    /// <param name="from">What it stands for.</param>
+    /// <returns>The shop; its mistakes instead where its own files have some.</returns>
+    /// <exception cref="FileTroubleException">A file or the log cannot be read.</exception>
+    public (ShopAtHand? Shop, IReadOnlyList<Finding> Findings) Of(StateMark from)
+    {
+        var now = clock.GetCurrentInstant();
+        var findings = new Findings();
+        var operations = RatesFile.OperationsIn(folder, findings);
+        if (ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings).Shop is not { } read || !findings.AreNone)
+        {
+            return (null, findings.InOrder());
+        }
+
+        var shop = new LogShop(folder, read, operations);
+        var rates = LearnedRates.Of(folder, read, operations, clock);
+        var unplanned = new List<UnplannedJob>();
+        List<ShopAndJob> inHand = [.. folder.JobNames().Select(name => ReadJob(name, now, unplanned)).OfType<ShopAndJob>().Where(job => job.Job.State == OrderState.InHand)];
+        List<JobAtHand> jobs =
+        [
+            .. inHand
+                .Select(job => AtHand(job, TitleOf(job, inHand), rates, now, unplanned))
+                .OfType<JobAtHand>()
+                .OrderBy(job => job.Read.Job.Due ?? LocalDate.MaxIsoValue)
+                .ThenBy(job => job.Title, StringComparer.Ordinal),
+        ];
+        var (ahead, against) = Planned(read, [.. jobs.Where(job => !job.IsOver)], rates, now);
+        return (new() { From = from, Shop = shop, At = now, Rates = rates, Jobs = jobs, Unplanned = unplanned, Ahead = ahead, Against = against }, []);
+    }
+
+    private ShopAndJob? ReadJob(string name, Instant now, List<UnplannedJob> unplanned)
+    {
+        var reading = ShopAndJob.Read(Path.Combine(folder.Jobs, name + ShopFolder.JobFileEnding), folder.Path, now);
+        if (reading.Read is null)
+        {
+            unplanned.Add(new(name, [.. reading.Findings.Select(finding => $"{finding.Place}: {finding.Message}")]));
+        }
+
+        return reading.Read;
+    }
+
+    private JobAtHand? AtHand(ShopAndJob job, string title, LearnedRates rates, Instant now, List<UnplannedJob> unplanned)
+    {
+        var workings = LaidOut(job, rates);
+        var why = workings switch
+        {
+            { Missing: { Count: > 0 } missing } => missing.Select(one => $"no board yields {one.Part.Name}: {UnplacedWords.Why(one, job.Located.Format)}"),
+            { Order: OrderOfWork.GoesRound round } => [$"the order of work goes round: {string.Join(", ", round.Names)}"],
+            _ => [],
+        };
+        unplanned.AddRange(why.Any() ? [new(job.LogName, [.. why])] : []);
+        return workings is { Missing.Count: 0, Order: OrderOfWork.Made { Graph: var graph } }
+            ? new(title, workings, graph, new(workings, graph, OnRecord.Of(job, now), now))
+            : null;
+    }
+
+    private Workings LaidOut(ShopAndJob job, LearnedRates rates)
+    {
+        var from = FormattableString.Invariant($"{FileStamps.Of(folder, job.LogName)}\n{rates.Before(job).Entries.Count} of the log");
+        var known = layouts.TryGetValue(job.LogName, out var last) && last.From == from ? last.Layout : null;
+        var workings = new Workings(job, Seed, LayoutEffort.Normal, LayoutPreference.AsPriced, rates, silent) { Schedules = Schedules, KnownLayout = known };
+        layouts[job.LogName] = (from, workings.Layout);
+        return workings;
+    }
+
+    private (PlanAnswer.Planned? Ahead, IReadOnlyList<string> Against) Planned(Shop shop, List<JobAtHand> open, LearnedRates rates, Instant now)
+    {
+        if (open.Count == 0)
+        {
+            return (null, []);
+        }
+
+        List<OrderNow> orders = [.. open.Select(job => OrderNow.InHand(job.Title, job.Workings, job.Graph, now))];
+        var answer = new OrdersNow(shop, orders, null, rates.Model, Seed, Schedules, silent).InHand();
+        return (answer as PlanAnswer.Planned, answer is PlanAnswer.CannotBePlanned cannot ? [.. cannot.Reasons.Select(ObstacleWords.Of)] : []);
+    }
+
+    private static string TitleOf(ShopAndJob job, List<ShopAndJob> all) =>
+        all.Count(one => string.Equals(one.Job.Name, job.Job.Name, StringComparison.Ordinal)) > 1 ? $"{job.Job.Name} ({job.LogName})" : job.Job.Name;
+}

@@ -1,0 +1,126 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
+using NodaTime;
+using ShopDays.Cli.Bench.Doing;
+using ShopDays.Cli.Bench.Now;
+using ShopDays.Cli.Bench.Pages;
+using ShopDays.Cli.Files;
+using ShopDays.Cli.Phrases;
+
+namespace ShopDays.Cli.Bench.Sheets;
+
+/// <summary>The pages: what was worked out and what the log says this moment, made into a page on each look.</summary>
+internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFolder folder)
+{
+    /// <summary>How long the page after a change waits for what follows from it.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
+
+    private (ShopAtHand? Of, RatesSheet Sheet) rates = (null, null!);
+
+    /// <summary>Maps them.</summary>
+    public static void Map(WebApplication app)
+    {
+        app.MapGet("/", (HttpContext context, Shown shown) => shown.Page(context, shown.Today));
+        app.MapGet("/job", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => OfJob(shop, head, job)));
+        app.MapGet("/piece", (HttpContext context, Shown shown, string? job, string? part, string? board) => shown.Page(context, (shop, head) => shown.OfPiece(shop, head, job, part, board)));
+        app.MapGet("/waits", (HttpContext context, Shown shown) => shown.Page(context, shown.Waits));
+        app.MapGet("/rates", (HttpContext context, Shown shown) => shown.Page(context, shown.Rates));
+        app.MapGet("/log", (HttpContext context, Shown shown, int? page) => shown.Page(context, (shop, head) => new RazorComponentResult<LogPage>(new { Head = head, Log = shown.MakerOf(shop).Page(page ?? 1, shown.NowIn(shop).Count) })));
+        app.MapGet("/log/{number:long:min(1)}", (HttpContext context, Shown shown, long number) => shown.Page(context, (shop, head) => shown.MakerOf(shop).Entry(new(number)) is { } entry ? (IResult)new RazorComponentResult<EntryPage>(new { Head = head, Entry = entry }) : None()));
+        app.MapGet("/sheet", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => shop.Find(job) is { } one ? (IResult)new RazorComponentResult<PencilPage>(new { Head = head, Pencil = shown.MakerOf(shop).Pencil(one) }) : None()));
+    }
+
+    private static RazorComponentResult<Refusal> None() => new RazorComponentResult<Refusal>(new { Why = "There is no such job, piece or entry now.", IsMissing = true }) { StatusCode = StatusCodes.Status404NotFound };
+
+    private static IResult OfJob(ShopAtHand shop, PageHead head, string? name)
+    {
+        var maker = new JobMaker(shop);
+        var job = name is not null ? shop.Find(name) : shop.Jobs is [var first, ..] ? first : null;
+        return job is null && name is not null ? None() : (IResult)new RazorComponentResult<JobPage>(new { Head = head, Job = job is null ? null : maker.Sheet(job) });
+    }
+
+    private IResult OfPiece(ShopAtHand shop, PageHead head, string? name, string? part, string? board)
+    {
+        if (shop.Find(name) is not { } job)
+        {
+            return None();
+        }
+
+        var maker = new PieceMaker(NowIn(shop), job);
+        return (part is not null ? maker.OfPart(part) : board is not null ? maker.OfBoard(board) : null) is { } sheet
+            ? new RazorComponentResult<PiecePage>(new { Head = head, Piece = sheet })
+            : None();
+    }
+
+    private RazorComponentResult<WaitsPage> Waits(ShopAtHand shop, PageHead head) => new(new { Head = head, Waits = new WaitsMaker(shop, clock.GetCurrentInstant()).Sheet() });
+
+    private RazorComponentResult<RatesPage> Rates(ShopAtHand shop, PageHead head)
+    {
+        // Judging all times takes longer than anything else on a page: it is done once for what was worked out.
+        var known = rates;
+        if (known.Of != shop)
+        {
+            known = (shop, RatesMaker.Sheet(shop));
+            rates = known;
+        }
+
+        return new(new { Head = head, Rates = known.Sheet });
+    }
+
+    private LogMaker MakerOf(ShopAtHand shop) => new(shop, folder, clock.GetCurrentInstant());
+
+    private LogReading NowIn(ShopAtHand shop) => log.Read(clock.GetCurrentInstant().InZone(shop.Shop.Zone).Date);
+
+    private async Task<IResult> Page(HttpContext context, Func<ShopAtHand, PageHead, IResult> show)
+    {
+        var said = Said(context);
+        var (shop, isFresh) = await keeper.Within(said is null ? TimeSpan.Zero : Patience, context.RequestAborted);
+        if (shop is null)
+        {
+            return new RazorComponentResult<Unread>(new { Why = Why() }) { StatusCode = StatusCodes.Status503ServiceUnavailable };
+        }
+
+        var workers = shop.Shop.Shop.Workers.Select(worker => worker.Name).ToList();
+        return show(shop, new(shop.Shop.Shop.Name, Who(context, workers), workers, said, Notes(shop))
+        {
+            WorkedOutAt = isFresh ? null : DateWords.At(shop.At.InZone(shop.Shop.Zone)),
+        });
+    }
+
+    private RazorComponentResult<Today> Today(ShopAtHand shop, PageHead head)
+    {
+        var now = clock.GetCurrentInstant();
+        return new(new { Head = head, Day = new TodayMaker(shop, NowIn(shop), head.Who, now).Sheet() });
+    }
+
+    private IReadOnlyList<string> Notes(ShopAtHand shop) =>
+    [
+        .. Why(),
+        .. shop.Unplanned.Select(job => $"{job.Name} cannot be planned as it is: {string.Join("; ", job.Why)}"),
+        .. shop.Against.Count == 0 ? [] : (string[])[$"What is left cannot be planned: {string.Join("; ", shop.Against)}"],
+    ];
+
+    private IReadOnlyList<string> Why() =>
+    [
+        .. keeper.Findings.Select(finding => $"{finding.Place}: {finding.Message}"),
+        .. keeper.Trouble is { } trouble ? (string[])[trouble] : [],
+    ];
+
+    private static string Who(HttpContext context, List<string> workers)
+    {
+        var kept = context.Request.Cookies[Done.WhoName] ?? "";
+        return workers.Contains(kept) ? kept : workers[0];
+    }
+
+    private static Said? Said(HttpContext context)
+    {
+        if (context.Request.Cookies[Answered.SaidName] is not { Length: > 0 and < 4000 } kept)
+        {
+            return null;
+        }
+
+        context.Response.Cookies.Delete(Answered.SaidName);
+        return new(kept, IsRefusal: false);
+    }
+}

@@ -1,0 +1,41 @@
+using NodaTime;
+using ShopDays.Cli.Phrases;
+using ShopDays.Plans;
+using ShopDays.Work;
+
+namespace ShopDays.Cli.Commands;
+
+/// <summary>How a job stands against what was promised of it, or would have been.</summary>
+internal static class ProgressNow
+{
+    /// <summary>Works it out.</summary>
+    /// <param name="workings">The job.</param>
+    /// <param name="graph">Its whole order of work.</param>
+    /// <param name="job">How it stands.</param>
+    /// <param name="now">The moment.</param>
+    /// <returns>What is to be told; null where the job could never be planned.</returns>
+    public static ToldProgress? Of(Workings workings, TaskGraph graph, JobNow job, Instant now)
+    {
+        var promises = job.Record.Promises;
+        if ((promises.Count > 0 ? promises[0] : PromiseThen.Of(workings)) is not { } promise)
+        {
+            return null;
+        }
+
+        var progress = job.Against(promise, workings);
+        return new()
+        {
+            Read = workings.Read,
+            Progress = progress,
+            Moved = PromisedThen.Moved(workings, graph, job, progress, promises.Count > 0),
+            Stopped = job.Stopped,
+            Ahead = job.Ahead as PlanAnswer.Planned,
+            Marks = new(graph.Tasks.Select(task => task.Name)),
+            IsRecorded = promises.Count > 0,
+            Later = [.. promises.Skip(1)],
+            Behind = workings.Rates.Behind,
+            Now = now,
+            SessionsGone = job.SessionsGone,
+        };
+    }
+}
