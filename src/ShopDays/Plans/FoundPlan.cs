@@ -31,6 +31,9 @@ internal sealed class FoundPlan
     /// <summary>The sessions of the plan.</summary>
     public IReadOnlyList<PlannedSession> Sessions => new PlanWriter(request, found.Hours, problem).SessionsOf(schedule);
 
+    /// <summary>The waits of the plan.</summary>
+    public IReadOnlyList<PlannedWait> Waits => new PlanWriter(request, found.Hours, problem).WaitsOf(schedule);
+
     /// <summary>The end of the last task and of all waits at the end.</summary>
     public ZonedDateTime Finish => found.Hours.At(schedule.Finish);
 
