@@ -115,7 +115,7 @@ internal sealed class PlansOtherwise
     private LocalDate? DateOf(FoundPlan? plan) => isSafe ? plan?.Forecasts[0].P80?.Date : plan?.Finish.Date;
 
     /// <summary>A plan with some times, and with what is awaited from others as it was likely then, but for what came on these dates.</summary>
-    private FoundPlan? PlanOf(IReadOnlyList<WorkTime> those, IReadOnlyDictionary<string, LocalDate>? came = null, bool isKnownNow = false)
+    private FoundPlan? PlanOf(IReadOnlyList<WorkTime> those, Dictionary<string, LocalDate>? came = null, bool isKnownNow = false)
     {
         var graph = then.Left.Graph;
         var first = graph.Tasks.Count;
