@@ -1,5 +1,4 @@
 using CsCheck;
-using NodaTime;
 using ShopDays.Plans;
 using Xunit;
 
@@ -48,13 +47,13 @@ public sealed class AnotherOrderTests
     [Fact]
     public void A_piece_that_has_the_shop_to_itself_is_worked_in_among_nothing() => Assert.Null(Asked([], Order("new", [60, 50], 2, null)).Another.Among);
 
-    private static double Lacking(IReadOnlyList<OrderInHand> orders, IReadOnlyList<FinishForecast> forecasts) =>
+    private static double Lacking(OrderInHand[] orders, IReadOnlyList<FinishForecast> forecasts) =>
         orders.Zip(forecasts).Sum(pair => pair.First.Priority * Math.Max(0, 0.8 - (pair.Second.ChanceOfDue ?? 1)));
 
-    private static (IReadOnlyList<FinishForecast> Without, AnotherOrder Another) Asked(IReadOnlyList<OrderInHand> inHand, OrderInHand another)
+    private static (IReadOnlyList<FinishForecast> Without, AnotherOrder Another) Asked(OrderInHand[] inHand, OrderInHand another)
     {
         var request = new AJob().Request() with { Budget = 200 };
-        var without = inHand.Count == 0 ? [] : Assert.IsType<PlanAnswer.Planned>(PlanMaker.Plan(request with { Orders = inHand })).Forecasts;
+        var without = inHand.Length == 0 ? [] : Assert.IsType<PlanAnswer.Planned>(PlanMaker.Plan(request with { Orders = inHand })).Forecasts;
         return (without, AnotherOrder.Of(request with { Orders = [.. inHand, another with { GivesWay = true }] }, without));
     }
 
