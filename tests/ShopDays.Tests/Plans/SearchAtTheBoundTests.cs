@@ -10,7 +10,7 @@ public sealed class SearchAtTheBoundTests
     private static readonly int[] Minutes = [27, 22, 11, 26, 20, 14, 25, 19, 16, 24, 21, 15];
 
     [Fact]
-    public void Where_none_can_finish_sooner_the_search_goes_on_for_fewer_days()
+    public void Where_none_can_finish_sooner_the_search_goes_on_until_breeding_brings_nothing_more()
     {
         var atOnce = Found(isForTheFinishAlone: true);
         var goingOn = Found(isForTheFinishAlone: false);
