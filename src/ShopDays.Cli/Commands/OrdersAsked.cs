@@ -51,7 +51,8 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
 
         var now = new OrdersNow(shop.Shop, open, another, rates.Model, seed, Schedules, progress);
         var planned = open.Count == 0 ? null : Planned(now.InHand());
-        var behind = another is null || cannot is not null ? null : Planned(now.WithAnother(givesWay: true));
+        var with = another is null || cannot is not null ? null : now.WithAnother(planned?.Forecasts ?? []);
+        var behind = with is null ? null : Planned(with.Behind);
         if (cannot is not null)
         {
             return default;
@@ -66,7 +67,7 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
             Left = now.Left[^1],
             Others = [.. open.Select(order => order.Title)],
             Behind = behind!,
-            Among = open.Count == 0 ? null : now.WithAnother(givesWay: false) as PlanAnswer.Planned,
+            Among = with!.Among,
         });
     }
 
@@ -170,6 +171,7 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
                 Planned = planned!.Plan.Finishes[place],
                 ShopDays = planned.Plan.Sessions.Where(session => session.Work.Any(work => string.Equals(work.Order, order.Title, StringComparison.Ordinal))).Select(session => session.Session.Date).Distinct().Count(),
                 Forecast = planned.Forecasts[place],
+                Sooner = [.. orders.Where((_, other) => planned.Plan.Finishes[other].ToInstant() < planned.Plan.Finishes[place].ToInstant()).Select(other => other.Title)],
                 Awaited = [.. planned.Plan.Waits.Where(wait => wait.Awaited is not null && string.Equals(wait.Order, order.Title, StringComparison.Ordinal))],
                 Today = Today,
             }),

@@ -42,11 +42,11 @@ internal sealed class OrdersNow
     }
 
     /// <summary>A plan of the orders in hand, or what stands against it.</summary>
-    public PlanAnswer InHand() => PlanOf(inHand, givesWay: false, "");
+    public PlanAnswer InHand() => During("", () => PlanMaker.Plan(RequestOf(inHand)));
 
-    /// <summary>A plan of them with the new one, or what stands against it.</summary>
-    /// <param name="givesWay">Whether the new one takes only the time that the others leave.</param>
-    public PlanAnswer WithAnother(bool givesWay) => PlanOf(orders.Count, givesWay, givesWay ? " and a new one behind them" : " and a new one among them");
+    /// <summary>Plans of them with the new one, behind them and worked in, or what stands against it.</summary>
+    /// <param name="without">What may become of those in hand without it.</param>
+    public AnotherOrder WithAnother(IReadOnlyList<FinishForecast> without) => During(" and a new one", () => AnotherOrder.Of(RequestOf(orders.Count), without));
 
     /// <summary>Hands-on time that is left of each order, each task by its likely time; the new one stands last.</summary>
     public IReadOnlyList<WorkTime> Left => field ??= [.. times.Select(each => each.Aggregate(WorkTime.Zero, (sum, time) => sum + time))];
@@ -69,22 +69,18 @@ internal sealed class OrdersNow
     private TimeDraws DrawnBehind(RateModel model, OrderNow another) => another.Spoiling.On(
         model.DrawBehind([.. orders.Take(inHand).SelectMany(order => order.Graph.Tasks)], another.Graph.Tasks, Workings.Draws, seed));
 
-    private PlanAnswer PlanOf(int count, bool givesWay, string with)
+    private T During<T>(string with, Func<T> plan) => progress.During(FormattableString.Invariant($"planning {CountWords.Of(inHand, "order")}{with}, {schedules} schedules to look at"), plan);
+
+    private PlanRequest RequestOf(int count) => new()
     {
-        var request = new PlanRequest
-        {
-            Orders = [.. Enumerable.Range(0, count).Select(place => OrderOf(place) with { GivesWay = givesWay && place == inHand })],
-            Calendars = [.. shop.Workers.Select(shop.CalendarOf)],
-            Limits = shop.Limits,
-            Seed = seed,
-            Budget = schedules,
-            Lengths = shop.Format,
-            Progress = new SearchSteps(progress.Now, schedules),
-        };
-        return progress.During(
-            FormattableString.Invariant($"planning {CountWords.Of(inHand, "order")}{with}, {schedules} schedules to look at"),
-            () => PlanMaker.Plan(request));
-    }
+        Orders = [.. Enumerable.Range(0, count).Select(OrderOf)],
+        Calendars = [.. shop.Workers.Select(shop.CalendarOf)],
+        Limits = shop.Limits,
+        Seed = seed,
+        Budget = schedules,
+        Lengths = shop.Format,
+        Progress = new SearchSteps(progress.Now, schedules),
+    };
 
     private OrderInHand OrderOf(int place) => new()
     {
@@ -96,5 +92,6 @@ internal sealed class OrdersNow
         Due = orders[place].Date,
         Priority = place < inHand ? orders[place].Read.Job.Priority : 1,
         UnderWay = orders[place].UnderWay,
+        GivesWay = place == inHand,
     };
 }

@@ -20,7 +20,7 @@ internal static class PromiseThen
 
     private static Promise? Planned(Workings then)
     {
-        if (then.Missing.Count > 0 || then.Order is not OrderOfWork.Made { Graph: var graph } || then.PlanOf(graph) is not PlanAnswer.Planned planned)
+        if (then.Missing.Count > 0 || then.Order is not OrderOfWork.Made { Graph: var graph } || then.PlanOf(graph.AsKnownOn(then.Read.Job.Start)) is not PlanAnswer.Planned planned)
         {
             return null;
         }

@@ -56,7 +56,8 @@ internal static class PromisedThen
         var standing = JobStanding.Of(graph, promise.RestFrom is null ? [] : workings.Rates.EntriesOf(read).Where(entry => IsBefore(entry, promise, read)));
         var zone = read.Shop.Place.Zone;
         var made = promise.Made.InZone(zone).Date;
-        var left = RemainingWork.Of(graph, standing, workings.Calendars, read.Job.Start, promise.RestFrom ?? zone.AtStartOfDay(read.Job.Start).ToInstant(), HeavyOn(made), HeavyOn(made.PlusDays(-1)));
+        graph = graph.AsKnownOn(made);
+        var left = RemainingWork.Of(graph, standing, workings.Calendars, read.Job.Start, promise.RestFrom ?? Instant.Min(promise.Made, zone.AtStartOfDay(read.Job.Start).ToInstant()), HeavyOn(made), HeavyOn(made.PlusDays(-1)));
         var draws = before.SpoilingOf(graph, left.Graph, rates.Model, rates.Spoiling).On(rates.Model.Draw(left.Graph.Tasks, Workings.Draws, workings.Seed, left.Spent));
         var likely = left.LikelyTimes(rates.Model, draws);
         var expected = promise.Tasks.ToDictionary(task => task.Name, task => task.Expected, StringComparer.Ordinal);

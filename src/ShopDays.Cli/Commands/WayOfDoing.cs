@@ -22,7 +22,7 @@ internal static class WayOfDoing
         { Order: OrderOfWork.GoesRound round } => new(name, null, [$"the order of work goes round: {string.Join(", ", round.Names)}"]),
         { Order: OrderOfWork.Made { Graph: var graph } } => workings.PlanOf(graph) switch
         {
-            PlanAnswer.CannotBePlanned cannot => new(name, null, [.. cannot.Reasons.Select(ObstacleWords.Of)]),
+            PlanAnswer.CannotBePlanned cannot => new(name, null, [.. ObstacleWords.Lines(cannot.Reasons)]),
             PlanAnswer.Planned planned => new(name, OutcomeOf(workings, graph, planned, risk, isFirstLook), []),
             _ => throw new UnreachableException(),
         },

@@ -13,6 +13,6 @@ internal static class MovedJson
         Now = JsonAnswer.Date(moved.Now),
         moved.IsSafe,
         moved.Days,
-        Causes = why.Select(row => new { row.Move.Cause, row.Move.Days, Minutes = JsonAnswer.Minutes(row.Move.Work), Text = row.What }),
+        Causes = why.Select(row => new { row.Move.Cause, row.Move.Days, Minutes = JsonAnswer.Minutes(row.Move.Work), Text = row.What, Awaited = row.Move.Arrived?.One.Name, row.Move.Arrived?.DaysLate }),
     };
 }

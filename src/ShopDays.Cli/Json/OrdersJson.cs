@@ -80,6 +80,7 @@ internal static class OrdersJson
         LowerBoundReason = plan.LowerBound.Reason,
         plan.ShopDays,
         plan.Changeovers,
+        Visits = plan.Visits.Select(VisitJson.Of),
         plan.Schedules,
         Sessions = plan.Sessions.Select(session => new
         {

@@ -31,15 +31,7 @@ internal static class PlanJson
         answer.Plan.ShopDays,
         answer.Plan.Changeovers,
         HeavyInARowMinutes = JsonAnswer.Minutes(answer.Plan.HeavyInARow),
-        Visits = answer.Plan.Visits.Select(visit => new
-        {
-            Date = JsonAnswer.Date(visit.Date),
-            visit.Worker,
-            TogetherMinutes = JsonAnswer.Minutes(visit.Together),
-            AloneMinutes = JsonAnswer.Minutes(visit.Alone),
-            Tasks = visit.Tasks.Select(task => task.Name),
-            OwnToolsFor = visit.AtOnce,
-        }),
+        Visits = answer.Plan.Visits.Select(VisitJson.Of),
         answer.Plan.Schedules,
         SchedulesToLookAt = told.Budget,
         From = told.Rest is { } rest ? JsonAnswer.Time(rest.From) : null,

@@ -57,6 +57,7 @@ internal sealed record MovedRow(FinishMove Move, string What)
         MoveCause.Took => $"what is done went faster, {HourWords.Signed(move.Work)}{Greatest(Begun(progress), move.Work, marks)}",
         MoveCause.ToCome when move.Work >= WorkTime.Zero => $"what is to come is expected to take longer by what was learned, {HourWords.Signed(move.Work)}",
         MoveCause.ToCome => $"what is to come is expected to go faster by what was learned, {HourWords.Signed(move.Work)}",
+        MoveCause.Awaited when move.Arrived is { } arrived => Arrival(arrived, move.Days),
         MoveCause.Awaited => $"word, money or goods from others came otherwise than was likely{StillAwaited(progress.Left, zone)}",
         MoveCause.Order => "work in another order than planned, and what the ends of sessions round up or down",
         MoveCause.Sessions when move.Work >= WorkTime.Zero => $"sessions that went by: {HourWords.Of(move.Work)} of the work that was planned by now is not done",
@@ -68,6 +69,19 @@ internal sealed record MovedRow(FinishMove Move, string What)
         MoveCause.Certainty => "times to come are more certain than they were: fewer days are kept for bad luck",
         _ => throw new UnreachableException(),
     };
+
+    /// <summary><c>the client's word: client agrees came 9 days later than expected</c>.</summary>
+    private static string Arrival(ArrivedOtherwise arrived, int moved)
+    {
+        var (what, late) = (arrived.One.Decision.What, arrived.DaysLate);
+        var counted = arrived.DaysAskedLate == 0 ? "" : ", counted from when it was asked for";
+        return late switch
+        {
+            0 => $"{what} came when it was expected{counted}{(moved < 0 ? ": no days are kept for its being late any more" : "")}",
+            < 0 => $"{what} came {CountWords.Of(-late, "day")} sooner than expected{counted}",
+            _ => $"{what} came {CountWords.Of(late, "day")} later than expected{counted}{(moved < 0 ? ", and the promise had kept more days for that" : "")}",
+        };
+    }
 
     private static string StillAwaited(RemainingWork left, DateTimeZone zone)
     {

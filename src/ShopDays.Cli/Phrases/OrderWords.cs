@@ -33,7 +33,7 @@ internal static class OrderWords
     /// <summary>Trials that came to no end, and work that ran over.</summary>
     public static IReadOnlyList<string> OfTrials(IReadOnlyList<ToldOrder> orders) =>
     [
-        .. orders.Where(order => order.Forecast.Unfinished > 0).Select(order => $"In {CountWords.Number(order.Forecast.Unfinished)} of the {CountWords.Of(order.Forecast.Trials, "drawn course")} {order.Title} is not finished within the years looked at."),
+        .. orders.Where(order => order.Forecast.Unfinished > 0).Select(order => $"In {CountWords.Number(order.Forecast.Unfinished)} of the {CountWords.Of(order.Forecast.Trials, "drawn course")} {order.Title} is still not done after five years; no plan looks further ahead."),
     ];
 
     /// <summary>Jobs that are not planned.</summary>

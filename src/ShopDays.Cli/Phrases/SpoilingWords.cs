@@ -38,9 +38,9 @@ internal static class SpoilingWords
 
     private static string Often(double pieces) => pieces switch
     {
-        < 2.0 / 3 => $"about one piece, glue-up or coat in {CountWords.Number((int)Math.Round(1 / pieces, MidpointRounding.AwayFromZero))} courses of the job",
-        < 1.5 => "about one piece, glue-up or coat in a course of the job",
-        _ => $"about {CountWords.Number((int)Math.Round(pieces, MidpointRounding.AwayFromZero))} pieces, glue-ups or coats in a course of the job",
+        < 2.0 / 3 => $"about one piece, glue-up or coat if the job were done {CountWords.Number((int)Math.Round(1 / pieces, MidpointRounding.AwayFromZero))} times",
+        < 1.5 => "about one piece, glue-up or coat each time that such a job is done",
+        _ => $"about {CountWords.Number((int)Math.Round(pieces, MidpointRounding.AwayFromZero))} pieces, glue-ups or coats each time that such a job is done",
     };
 
     private static string Promise(SpoilingForecast spoiling) => (spoiling.Later ?? Duration.Zero, spoiling.LaterWithBadLuck ?? Duration.Zero) switch

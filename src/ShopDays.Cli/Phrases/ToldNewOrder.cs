@@ -23,7 +23,7 @@ internal sealed record ToldNewOrder
     /// <summary>A plan in which it takes only the time that the others leave; it stands last.</summary>
     public required PlanAnswer.Planned Behind { get; init; }
 
-    /// <summary>A plan in which it is worked in among the others; null when there are no others.</summary>
+    /// <summary>A plan in which it is worked in among the others; null when there are no others, or when it would not be promised sooner without taking from dates that have no room.</summary>
     public required PlanAnswer.Planned? Among { get; init; }
 
     /// <summary>The orders in hand, as they are called.</summary>
@@ -38,11 +38,9 @@ internal sealed record ToldNewOrder
         : $"A new {Inside(Read.Job.Name)}, begun on {DateWords.Of(Start)}, cannot be promised: fewer than four courses in five are finished within the years looked at.";
 
     /// <summary>What that means for the others, and what the other way would mean.</summary>
-    public string Policy => Among is null
+    public string Policy => Others.Count == 0
         ? "No order is in hand; it has the shop to itself."
-        : $"That is with the time that the orders in hand leave: nothing of theirs is done later for it, and their chances stay as they are. {(IsSooner(Among) ? $"Worked in among them instead, it could be promised for {DateOf(Among.Forecasts[^1].P80)}" : $"Worked in among them it could be promised no sooner, for {DateOf(Among.Forecasts[^1].P80)}")}; {Cost(Among)}.";
-
-    private bool IsSooner(PlanAnswer.Planned among) => among.Forecasts[^1].P80 is { } date && (Forecast.P80 is not { } other || date.Date < other.Date);
+        : $"That is with the time that the orders in hand leave: nothing of theirs is done later for it, and their chances stay as they are. {(Among is null ? "Worked in among them it could be promised no sooner, or not without taking from a date that has no room for it" : $"Worked in among them instead, it could be promised for {DateOf(Among.Forecasts[^1].P80)}; {Cost(Among)}")}.";
 
     /// <summary>What working it in costs the order that loses most; less than half a percent is nobody's loss.</summary>
     private string Cost(PlanAnswer.Planned among)

@@ -42,6 +42,9 @@ internal sealed record ToldOrder
     /// <summary>What it waits for from others, as it is planned.</summary>
     public required IReadOnlyList<PlannedWait> Awaited { get; init; }
 
+    /// <summary>The orders that the plan finishes before it.</summary>
+    public required IReadOnlyList<string> Sooner { get; init; }
+
     /// <summary>The date by the shop's clock.</summary>
     public required LocalDate Today { get; init; }
 
@@ -58,8 +61,22 @@ internal sealed record ToldOrder
     public string Outlook =>
         $"{DateInWords}; {(IsBegun ? "begun" : $"begins {DateWords.Of(Start)}")}. "
         + $"{HourWords.Of(Left)} at the bench {(IsBegun ? "are left, " : "")}on {CountWords.Of(ShopDays, "shop day")}; it ends {DateWords.Of(Planned)} if all goes as expected{(DaysLate > 0 ? $", {CountWords.Of(DaysLate, "day")} late" : "")}."
-        + (Forecast.Deciding.Count == 0 ? "" : $" It hangs most on: {string.Join("; ", Forecast.Deciding.Take(3).Select(NameOf))}.")
+        + (Forecast.Deciding.Count == 0 ? "" : $" It hangs most on: {string.Join("; ", Deciding.Select(NameOf))}.{WhyOthers}")
         + (Awaited.Count == 0 ? "" : $" It waits for {string.Join("; for ", Awaited.Select(wait => AwaitedWords.InShort(wait, Today)))}.");
+
+    private IEnumerable<DecidingTask> Deciding => Forecast.Deciding.Take(3);
+
+    /// <summary>Why work of other orders decides when this one is done; nothing where none does.</summary>
+    private string WhyOthers
+    {
+        get
+        {
+            string[] others = [.. Deciding.Select(one => one.Order).Where(order => !string.Equals(order, Title, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)];
+            string[] sooner = [.. others.Where(Sooner.Contains)];
+            return others.Length == 0 ? ""
+                : $" Work on {string.Join(" and ", others)} counts here because all orders share the shop's hours{(sooner.Length == 0 ? "" : $", and {string.Join(" and ", sooner)} {(sooner.Length == 1 ? "comes" : "come")} first")}.";
+        }
+    }
 
     /// <summary>A deciding task; one of another order is told with that.</summary>
     private string NameOf(DecidingTask one) => string.Equals(one.Order, Title, StringComparison.Ordinal) ? one.Task.Name : $"{one.Task.Name} ({one.Order})";

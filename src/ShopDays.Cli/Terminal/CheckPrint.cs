@@ -156,9 +156,9 @@ internal static class CheckPrint
 
         screen.Out.WriteLine();
         screen.Out.WriteLine("As it stands, it cannot be planned:");
-        foreach (var reason in foreseen)
+        foreach (var line in ObstacleWords.Lines(foreseen))
         {
-            screen.Wrapped("- " + ObstacleWords.Of(reason), indent: 2);
+            screen.Wrapped("- " + line, indent: 2);
         }
     }
 

@@ -43,6 +43,7 @@ internal static class OrdersPrint
             screen.Wrapped(room);
         }
 
+        PlanPrint.PrintVisits(screen, plan.Visits);
         PlanPrint.PrintAtRisk(screen, [.. told.AtRisk.Select(one => PlanWords.OfRisk(one.Risk, told.Shop.Workers.Count > 1, told.Orders.Count > 1 ? one.Order.Title : null))]);
 
         PrintNotes(screen, told);
@@ -80,9 +81,9 @@ internal static class OrdersPrint
     public static void Print(Screen screen, PlanAnswer.CannotBePlanned answer)
     {
         screen.Error.WriteLine("The orders cannot be planned:");
-        foreach (var reason in answer.Reasons)
+        foreach (var line in ObstacleWords.Lines(answer.Reasons, withOrders: true))
         {
-            screen.Wrapped(screen.Error, $"- {(reason.Order is null ? "" : reason.Order + ": ")}{(reason.Task is null ? "" : reason.Task.Name + ": ")}{reason.Limit}; {reason.Cure}", indent: 2);
+            screen.Wrapped(screen.Error, "- " + line, indent: 2);
         }
     }
 

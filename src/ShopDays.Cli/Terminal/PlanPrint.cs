@@ -53,9 +53,9 @@ internal static class PlanPrint
     public static void Print(Screen screen, string job, PlanAnswer.CannotBePlanned answer)
     {
         screen.Error.WriteLine($"{job} cannot be planned:");
-        foreach (var reason in answer.Reasons)
+        foreach (var line in ObstacleWords.Lines(answer.Reasons))
         {
-            screen.Wrapped(screen.Error, "- " + ObstacleWords.Of(reason), indent: 2);
+            screen.Wrapped(screen.Error, "- " + line, indent: 2);
         }
     }
 
@@ -96,7 +96,7 @@ internal static class PlanPrint
 
         if (forecast.Unfinished > 0)
         {
-            screen.Wrapped(FormattableString.Invariant($"{forecast.Unfinished} of the drawn courses are not finished within the years looked at."));
+            screen.Wrapped($"In {CountWords.Number(forecast.Unfinished)} of the {CountWords.Of(forecast.Trials, "drawn course")} the job is still not done after five years; no plan looks further ahead.");
         }
 
         if (forecast.Deciding.Count > 0)
@@ -155,7 +155,8 @@ internal static class PlanPrint
         }
     }
 
-    private static void PrintVisits(Screen screen, IReadOnlyList<HelperVisit> visits)
+    /// <summary>Prints on which days somebody else is needed, where there are any.</summary>
+    public static void PrintVisits(Screen screen, IReadOnlyList<HelperVisit> visits)
     {
         if (visits.Count == 0)
         {

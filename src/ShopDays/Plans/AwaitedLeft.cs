@@ -32,13 +32,24 @@ internal sealed class AwaitedLeft(TaskGraph whole, JobStanding standing, IReadOn
             {
                 After = [.. one.After.Where(places.ContainsKey).Select(id => places[id])],
                 AfterOthers = [.. one.AfterOthers.Where(placeOf.ContainsKey).Select(other => placeOf[other])],
+                AfterByOrder = [.. one.AfterByOrder.Where(places.ContainsKey).Select(id => places[id])],
+                AfterOthersByOrder = [.. one.AfterOthersByOrder.Where(placeOf.ContainsKey).Select(other => placeOf[other])],
                 Holds = [.. one.Holds.Where(places.ContainsKey).Select(id => places[id])],
-                Since = one.Decision.Asked is null && one.After.Count + one.AfterOthers.Count > 0 && !one.After.Any(places.ContainsKey) && !one.AfterOthers.Any(placeOf.ContainsKey) ? AskedSince(one) : null,
+                Since = one.Decision.Asked is null && one.After.Count + one.AfterOthers.Count > 0 && !one.After.Any(places.ContainsKey) && !one.AfterOthers.Any(placeOf.ContainsKey) ? AskedSince(one.After, one.AfterOthers) : null,
             });
         }
 
         return left;
     }
+
+    /// <summary>What has come, on its date or, where only work that waited for it says so, on no known one.</summary>
+    public IReadOnlyList<CameFromOthers> Came() =>
+    [
+        .. whole.Awaited.Where(one => !one.Decision.IsDrying && HasCome(one)).Select(one => new CameFromOthers(one, one.Decision.Arrived, AskedOn(one))),
+    ];
+
+    private LocalDate? AskedOn(Awaited one) => one.Decision.Asked
+        ?? (one.AfterByOrder.Count + one.AfterOthersByOrder.Count > 0 && !one.AfterByOrder.Any(places.ContainsKey) ? AskedSince(one.AfterByOrder, one.AfterOthersByOrder).InZone(zone).Date : null);
 
     /// <summary>What has not come, and holds something back, be it by another.</summary>
     private bool[] Wanted()
@@ -64,10 +75,10 @@ internal sealed class AwaitedLeft(TaskGraph whole, JobStanding standing, IReadOn
         : one.Holds.Any(id => standing.Tasks[id].State != TaskState.ToDo);
 
     /// <summary>When all was done and had come that it waits for to be asked for; what came on no known date says nothing.</summary>
-    private Instant AskedSince(Awaited one)
+    private Instant AskedSince(IReadOnlyList<int> after, IReadOnlyList<int> others)
     {
-        var known = one.After.Select(done.EndOf)
-            .Concat(one.AfterOthers.Select(other => whole.Awaited[other].Decision.Arrived).OfType<LocalDate>().Select(date => zone.AtStartOfDay(date).ToInstant()))
+        var known = after.Select(done.EndOf)
+            .Concat(others.Select(other => whole.Awaited[other].Decision.Arrived).OfType<LocalDate>().Select(date => zone.AtStartOfDay(date).ToInstant()))
             .ToList();
         return known.Count == 0 ? from : known.Max();
     }

@@ -31,6 +31,9 @@ internal sealed class FoundPlan
     /// <summary>The sessions of the plan.</summary>
     public IReadOnlyList<PlannedSession> Sessions => new PlanWriter(request, found.Hours, problem).SessionsOf(schedule);
 
+    /// <summary>The waits of the plan.</summary>
+    public IReadOnlyList<PlannedWait> Waits => new PlanWriter(request, found.Hours, problem).WaitsOf(schedule);
+
     /// <summary>The end of the last task and of all waits at the end.</summary>
     public ZonedDateTime Finish => found.Hours.At(schedule.Finish);
 
@@ -76,6 +79,24 @@ internal sealed class FoundPlan
     public SpoilingForecast? Spoiling(FinishForecast forecast) => request.Orders[0] is { Spoiling: { } spoiling, Draws: { Reworks: not null } draws }
         ? SpoilingForecast.Of(forecast, spoiling, draws, ForecastWith)
         : null;
+
+    /// <summary>
+    /// The same with the last order brought forward: all of its work comes before what is done last of the others, which
+    /// follow each other as before.
+    /// </summary>
+    /// <param name="place">After how many parts of the others' work it comes, 0 or more.</param>
+    /// <param name="places">How many parts there are, more than that.</param>
+    /// <returns>The plan; null when it cannot be done so.</returns>
+    public FoundPlan? WithTheLastAt(int place, int places)
+    {
+        var last = request.Orders.Count - 1;
+        var of = found.Blocks!.ToLookup(block => found.Problem.Tasks[found.Problem.Members(block)[0]].Order == last);
+        var before = of[false].Count() * place / places;
+        var brought = found with { Blocks = [.. of[false].Take(before), .. of[true], .. of[false].Skip(before)] };
+        return brought.CanBeDone(brought.Blocks)
+            ? new(request with { Orders = [.. request.Orders.SkipLast(1), request.Orders[last] with { GivesWay = false }] }, brought)
+            : null;
+    }
 
     /// <summary>A helper who is not called in cannot help where work takes longer: no order may be promised later for it.</summary>
     private bool KeepsChances(ScheduleProblem fewer, Schedule plan) => ForecastTrials.Run(request, found.Hours, fewer, found.Blocks!, plan)

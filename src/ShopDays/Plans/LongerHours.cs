@@ -10,6 +10,9 @@ internal sealed class LongerHours(PlanRequest request, OpenHours hours)
 {
     private const int UsualOpening = 9 * 60;
 
+    /// <summary>Nobody opens the shop at seven minutes past: hours are said to the next five minutes, on the longer side.</summary>
+    private const int Step = 5;
+
     /// <summary>The least more hours of a day in the year from a date; null when no day is long enough.</summary>
     /// <param name="lone">The work by itself.</param>
     /// <param name="crew">How many people must be there, 1 or more.</param>
@@ -47,9 +50,9 @@ internal sealed class LongerHours(PlanRequest request, OpenHours hours)
             foreach (var date in Enumerable.Range(0, hours.Days).Select(hours.First.PlusDays).Where(date => calendar.Extra.On(date) is { } own && own.Items.Any()))
             {
                 var last = HoursOn(calendar, date).Items.Max(one => HoursMinutes.Of(one).To);
-                if (Shortest(HoursMinutes.Day - last, more => isEnough(With(worker, date, last, last + more))) is { } more && (best is null || more < best.More))
+                if (Shortest(HoursMinutes.Day - last, more => isEnough(With(worker, date, last, last + more))) is { } more && Wanted([worker], date, last, Later(last + more)) is var wanted && (best is null || wanted.More < best.More))
                 {
-                    best = Wanted([worker], date, last, last + more);
+                    best = wanted;
                 }
             }
         }
@@ -88,13 +91,13 @@ internal sealed class LongerHours(PlanRequest request, OpenHours hours)
     {
         var there = team.SelectMany(worker => HoursOn(request.Calendars[worker], date).Items).Select(HoursMinutes.Of).ToList();
         IEnumerable<int> own = opening is { } first ? [first] : there.Count == 0 ? [UsualOpening] : [];
-        foreach (var begin in there.Select(one => one.From).Concat(own).Distinct())
+        foreach (var begin in there.Select(one => one.From).Concat(own.Select(Sooner)).Distinct())
         {
             if (Shortest(HoursMinutes.Day - begin, length => WouldDo(lone, team, date, begin, begin + length)) is { } length)
             {
                 // In the first of them there may be quiet hours, in which nobody need be there.
                 var end = begin + length;
-                yield return (end - (Shortest(length, less => WouldDo(lone, team, date, end - less, end)) ?? length), end);
+                yield return (Math.Max(begin, Sooner(end - (Shortest(length, less => WouldDo(lone, team, date, end - less, end)) ?? length))), there.Exists(one => one.To == end) ? end : Later(end));
             }
         }
 
@@ -102,11 +105,15 @@ internal sealed class LongerHours(PlanRequest request, OpenHours hours)
         {
             if (Shortest(last, length => WouldDo(lone, team, date, last - length, last)) is { } length)
             {
-                var begin = last - length;
-                yield return (begin, begin + (Shortest(length, less => WouldDo(lone, team, date, begin, begin + less)) ?? length));
+                var begin = there.Exists(one => one.From == last - length) ? last - length : Sooner(last - length);
+                yield return (begin, Math.Min(last, Later(begin + (Shortest(last - begin, less => WouldDo(lone, team, date, begin, begin + less)) ?? length))));
             }
         }
     }
+
+    private static int Sooner(int minute) => minute - (minute % Step);
+
+    private static int Later(int minute) => Math.Min(HoursMinutes.Day, (minute + Step - 1) / Step * Step);
 
     private static int? Shortest(int longest, Func<int, bool> wouldDo)
     {

@@ -27,7 +27,7 @@ public enum MoveCause
     /// <summary>What is still to do is known better or worse than it was: its ranges became narrower or wider, its likely times left aside. It moves only a date with room for bad luck.</summary>
     Certainty,
 
-    /// <summary>Word, money or goods from others that came sooner or later than was likely, or are still awaited.</summary>
+    /// <summary>Word, money or goods from others: each that came, sooner or later than was expected, and then what is still awaited.</summary>
     Awaited,
 
     /// <summary>Work done, or found to be better done, otherwise than in the plan's order, and what the ends of sessions round up or down: the rest.</summary>
@@ -44,7 +44,11 @@ public enum MoveCause
 /// <param name="Cause">The cause.</param>
 /// <param name="Days">Dates of the calendar by which it moved the finish back; below zero when it brought it forward.</param>
 /// <param name="Work">Hands-on time behind it, more or less than promised; for sessions that went by, the planned work that is not done. Zero where it is not about hands-on time.</param>
-public readonly record struct FinishMove(MoveCause Cause, int Days, WorkTime Work);
+public readonly record struct FinishMove(MoveCause Cause, int Days, WorkTime Work)
+{
+    /// <summary>What came from others; null for any other cause, and for what is still awaited.</summary>
+    public ArrivedOtherwise? Arrived { get; init; }
+}
 
 /// <summary>How far a finish moved against what was promised, and why.</summary>
 /// <remarks>
@@ -56,7 +60,7 @@ public readonly record struct FinishMove(MoveCause Cause, int Days, WorkTime Wor
 /// <param name="Promised">The date then: that which four trials in five kept, or the planned one where there is none.</param>
 /// <param name="Now">The same date as things stand.</param>
 /// <param name="IsSafe">Whether both are the dates that four trials in five keep; false for the planned ones.</param>
-/// <param name="Moves">The causes in the order of <see cref="MoveCause"/>, those that moved no date and have not half a minute of work left out; their days add up.</param>
+/// <param name="Moves">The causes in the order of <see cref="MoveCause"/>, what came from others in the order in which it came, those that moved no date and have not half a minute of work left out; their days add up.</param>
 public sealed record MovedFinish(LocalDate Promised, LocalDate Now, bool IsSafe, IReadOnlyList<FinishMove> Moves)
 {
     /// <summary>Dates of the calendar by which the finish moved back; below zero when it moved forward.</summary>
@@ -80,8 +84,8 @@ public sealed record MovedFinish(LocalDate Promised, LocalDate Now, bool IsSafe,
         var promised = (isSafe ? promise.P80!.Value : promise.Planned).InZone(ahead.Zone).Date;
         var now = isSafe ? answer.Forecast.P80!.Value.Date : answer.Plan.Finish.Date;
         var plans = new PlansOtherwise(progress, then, ahead, isSafe);
-        var dates = plans.Dates(promised, now);
-        var moves = Enum.GetValues<MoveCause>().Select((cause, place) => new FinishMove(cause, Period.DaysBetween(dates[place], dates[place + 1]), plans.WorkOf(cause)));
+        var steps = plans.Steps(promised, now);
+        var moves = steps.Select((step, place) => new FinishMove(step.Cause, Period.DaysBetween(place == 0 ? promised : steps[place - 1].Date, step.Date), plans.WorkOf(step.Cause)) { Arrived = step.Arrived });
         return new(promised, now, isSafe, [.. moves.Where(move => move.Days != 0 || Math.Abs(move.Work.Minutes) >= 0.5)]);
     }
 }

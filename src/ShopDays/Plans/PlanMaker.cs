@@ -6,14 +6,15 @@ public static class PlanMaker
     /// <summary>Makes a plan. The same request gives the same answer.</summary>
     /// <exception cref="ArgumentException">The request contradicts itself: times for other tasks, no worker, no trial.</exception>
     public static PlanAnswer Plan(PlanRequest request) => FoundPlan.Of(request, out var inTheWay) is { } found
-        ? Planned(found)
-        : new PlanAnswer.CannotBePlanned([.. inTheWay.Select(reason => reason with { Order = request.Orders.FirstOrDefault(order => order.Graph.Tasks.Any(task => ReferenceEquals(task, reason.Task)))?.Name })]);
+        ? Planned(found, found.Forecasts)
+        : Against(request, inTheWay);
 
-    private static PlanAnswer.Planned Planned(FoundPlan found)
-    {
-        var forecasts = found.Forecasts;
-        return new(found.Plan, forecasts) { Spoiling = found.Spoiling(forecasts[0]) };
-    }
+    /// <summary>What stands against a plan, each with the order that it is about.</summary>
+    internal static PlanAnswer.CannotBePlanned Against(PlanRequest request, IReadOnlyList<Unplannable> inTheWay) => new([.. inTheWay.Select(reason => reason with { Order = request.Orders.FirstOrDefault(order => order.Graph.Tasks.Any(task => ReferenceEquals(task, reason.Task)))?.Name })]);
+
+    /// <summary>A plan that was found, as an answer.</summary>
+    internal static PlanAnswer.Planned Planned(FoundPlan found, IReadOnlyList<FinishForecast> forecasts) =>
+        new(found.Plan, forecasts) { Spoiling = found.Spoiling(forecasts[0]) };
 
     /// <summary>
     /// What stands against a plan and can be seen without looking for one: what the shop does not have, and what fits into

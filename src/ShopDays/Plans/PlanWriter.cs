@@ -24,7 +24,7 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             Sessions = sessions,
             Visits = HelperVisit.In(sessions, request.Calendars[0].Worker),
             HeavyInARow = WorkTime.FromMinutes(new UnbrokenHeavy(problem, Math.Max(1, (int)request.Limits.Bout.Minutes)).In(schedule)),
-            Waits = [.. Waits(schedule).OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())],
+            Waits = WaitsOf(schedule),
             Begin = hours.At(hours.Begin),
             Finish = hours.At(schedule.Finish),
             Finishes = [.. schedule.Finishes.ToArray().Select(hours.At)],
@@ -112,7 +112,9 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
         return problem.Tasks[piece.Task].NotBefore <= other.From;
     }
 
-    private IEnumerable<PlannedWait> Waits(Schedule schedule) => work.Each((order, place) => WaitsOf(order, place, schedule)).Concat(ForWarmth(schedule));
+    /// <summary>The waits, in order of their beginning.</summary>
+    public IReadOnlyList<PlannedWait> WaitsOf(Schedule schedule) =>
+        [.. work.Each((order, place) => WaitsOf(order, place, schedule)).Concat(ForWarmth(schedule)).OrderBy(wait => wait.Start.ToInstant()).ThenBy(wait => wait.End.ToInstant())];
 
     /// <summary>Work that could be done but for the cold waits for warmer nights.</summary>
     private IEnumerable<PlannedWait> ForWarmth(Schedule schedule)

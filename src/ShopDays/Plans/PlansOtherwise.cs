@@ -30,59 +30,81 @@ internal sealed class PlansOtherwise
     public WorkTime Behind { get; private set; }
 
     /// <summary>
-    /// The date of the finish as it was promised, then after each cause, in their order. A plan that cannot be made leaves
-    /// the date where it was, and its cause to the next.
+    /// The date of the finish after each cause, in their order. A plan that cannot be made leaves the date where it was, and
+    /// its cause to the next.
     /// </summary>
     /// <param name="promised">The date that was promised.</param>
     /// <param name="now">The same date as things stand.</param>
-    public IReadOnlyList<LocalDate> Dates(LocalDate promised, LocalDate now)
+    public IReadOnlyList<FinishStep> Steps(LocalDate promised, LocalDate now)
     {
-        var dates = new List<LocalDate> { promised };
+        var steps = new List<FinishStep>();
         var last = times.Promised;
         var plan = PlanOf(last);
         var chance = 0;
-        Add(DateOf(plan));
+        Add(MoveCause.FilesChanged, DateOf(plan));
         foreach (var cause in (MoveCause[])[MoveCause.TasksChanged, MoveCause.Took, MoveCause.ToCome])
         {
-            var before = last;
+            var (before, from) = (last, steps[^1].Date);
             last = times.With(cause, before);
             var other = before.SequenceEqual(last) ? plan : PlanOf(last);
-            Add(DateOf(other)?.PlusDays(-chance));
+            Add(cause, DateOf(other)?.PlusDays(-chance));
             plan = other ?? plan;
 
             // More work ends no sooner: what says so is the search, which came upon another order.
-            if (WorkOf(cause).Minutes * Period.DaysBetween(dates[^2], dates[^1]) < 0)
+            if (WorkOf(cause).Minutes * Period.DaysBetween(from, steps[^1].Date) < 0)
             {
-                chance += Period.DaysBetween(dates[^2], dates[^1]);
-                dates[^1] = dates[^2];
+                chance += Period.DaysBetween(from, steps[^1].Date);
+                steps[^1] = steps[^1] with { Date = from };
             }
         }
 
-        foreach (var known in (Known[])[Known.WhatIsDone, Known.AllAsNow])
+        foreach (var (cause, known) in ((MoveCause, Known)[])[(MoveCause.Luck, Known.WhatIsDone), (MoveCause.Certainty, Known.AllAsNow)])
         {
-            Add(isSafe ? plan?.SafeFinish(DrawsOf(last, known))?.Date.PlusDays(-chance) : null);
+            Add(cause, isSafe ? plan?.SafeFinish(DrawsOf(last, known))?.Date.PlusDays(-chance) : null);
         }
 
-        if (then.Left.Graph.Awaited.Count > 0 && PlanOf(last, cameAbout: true) is { } asItCame)
+        var came = new Dictionary<string, LocalDate>(StringComparer.Ordinal);
+        foreach (var (arrived, asPlanned) in ArrivedIn(plan))
         {
-            Add((isSafe ? asItCame.SafeFinish(DrawsOf(last, Known.AllAsNow)) : asItCame.Finish)?.Date.PlusDays(-chance));
-            plan = asItCame;
+            came[arrived.One.Name] = asPlanned;
+            var asItCame = PlanOf(last, came);
+            Add(MoveCause.Awaited, DateWhenAllIsKnown(asItCame), arrived);
+            plan = asItCame ?? plan;
         }
-        else
-        {
-            Add(null);
-        }
+
+        // What came on no known date, and held nothing up, is not awaited any more.
+        var others = (plan?.Waits ?? []).Where(wait => wait.Awaited is { } one && progress.Left.Came.Any(two => two.One.Name == one.One.Name)).ToList();
+        others.ForEach(wait => came.TryAdd(wait.Awaited!.One.Name, wait.End.Date));
+        var asKnownNow = then.Left.Graph.Awaited.Any(one => !came.ContainsKey(one.Name)) || others.Count > 0 ? PlanOf(last, came, isKnownNow: true) : null;
+        Add(MoveCause.Awaited, DateWhenAllIsKnown(asKnownNow));
+        plan = asKnownNow ?? plan;
 
         var underWay = ahead.Orders[0].UnderWay!;
-        var from = plan is null ? underWay.From : StandsAt(plan, last);
+        var at = plan is null ? underWay.From : StandsAt(plan, last);
         var onTime = plan is null ? underWay : WaitsOnTime(plan);
         var late = onTime == underWay ? now : DateOf(PlanOf(onTime));
-        Add(from == onTime.From || late is null ? late : DateOf(PlanOf(onTime with { From = from, HeavyToday = HeavyOn(plan!, from, 0), HeavyYesterday = HeavyOn(plan!, from, 1) })));
-        Add(late);
-        Add(now);
-        return dates;
+        Add(MoveCause.Order, at == onTime.From || late is null ? late : DateOf(PlanOf(onTime with { From = at, HeavyToday = HeavyOn(plan!, at, 0), HeavyYesterday = HeavyOn(plan!, at, 1) })));
+        Add(MoveCause.Sessions, late);
+        Add(MoveCause.LateWaits, now);
+        return steps;
 
-        void Add(LocalDate? date) => dates.Add(date ?? dates[^1]);
+        void Add(MoveCause cause, LocalDate? date, ArrivedOtherwise? arrived = null) => steps.Add(new(cause, date ?? (steps.Count == 0 ? promised : steps[^1].Date), arrived));
+
+        LocalDate? DateWhenAllIsKnown(FoundPlan? other) => (isSafe ? other?.SafeFinish(DrawsOf(last, Known.AllAsNow)) : other?.Finish)?.Date.PlusDays(-chance);
+    }
+
+    /// <summary>What of the awaited came on a known date, in that order, with the date on which it would have come had it been asked for as planned.</summary>
+    private IEnumerable<(ArrivedOtherwise Arrived, LocalDate AsPlanned)> ArrivedIn(FoundPlan? plan)
+    {
+        var expected = (plan?.Waits ?? []).Where(wait => wait.Awaited is not null).ToDictionary(wait => wait.Awaited!.One.Name, StringComparer.Ordinal);
+        return
+        [
+            .. from came in progress.Left.Came
+               where came.On is not null && expected.ContainsKey(came.One.Name)
+               orderby came.On!.Value, came.One.Name
+               let arrived = ArrivedOtherwise.Of(came, came.On!.Value, expected[came.One.Name])
+               select (arrived, came.On!.Value.PlusDays(-arrived.DaysAskedLate)),
+        ];
     }
 
     /// <summary>Hands-on time behind a cause.</summary>
@@ -92,19 +114,19 @@ internal sealed class PlansOtherwise
 
     private LocalDate? DateOf(FoundPlan? plan) => isSafe ? plan?.Forecasts[0].P80?.Date : plan?.Finish.Date;
 
-    /// <summary>A plan with some times, and with what is awaited from others as it was likely then, or as it came about.</summary>
-    private FoundPlan? PlanOf(IReadOnlyList<WorkTime> those, bool cameAbout = false)
+    /// <summary>A plan with some times, and with what is awaited from others as it was likely then, but for what came on these dates.</summary>
+    private FoundPlan? PlanOf(IReadOnlyList<WorkTime> those, Dictionary<string, LocalDate>? came = null, bool isKnownNow = false)
     {
         var graph = then.Left.Graph;
         var first = graph.Tasks.Count;
         List<int> more = [.. Enumerable.Range(first, those.Count - first).Where(place => those[place] > WorkTime.Zero)];
-        List<Awaited> awaited = [.. graph.Awaited.Select(one => cameAbout ? one : one with { Decision = one.Decision with { Arrived = null } })];
+        List<Awaited> awaited = [.. graph.Awaited.Select(one => came is not null && came.TryGetValue(one.Name, out var on) ? one with { Decision = one.Decision with { Arrived = on } } : one)];
         return PlanOf(ahead.Orders[0] with
         {
             Graph = new([.. graph.Tasks, .. more.Select((place, index) => times.TaskOf(place, first + index))], graph.Precedences, awaited, graph.ClosingWaits),
             Times = [.. those.Take(first), .. more.Select(place => those[place])],
             Draws = DrawsOf(those, Known.AsThen),
-            UnderWay = cameAbout ? then.Left.UnderWay with { Known = ahead.Orders[0].UnderWay!.Known } : then.Left.UnderWay,
+            UnderWay = isKnownNow ? then.Left.UnderWay with { Known = ahead.Orders[0].UnderWay!.Known } : then.Left.UnderWay,
         });
     }
 
@@ -120,7 +142,7 @@ internal sealed class PlansOtherwise
         return planned.Count == those.Count ? drawn : drawn.Only(planned);
     }
 
-    /// <summary>The moment of a plan at which as much is done in it as is done by now; now itself where the plan would have it so.</summary>
+    /// <summary>The moment of a plan at which what is done by now is done and more is begun; now itself where the plan would have it so. Time in which a plan waits for others went by for nothing.</summary>
     private Instant StandsAt(FoundPlan plan, IReadOnlyList<WorkTime> those)
     {
         var now = ahead.Orders[0].UnderWay!.From;
@@ -141,7 +163,7 @@ internal sealed class PlansOtherwise
             var minutes = work.HandsOn.Minutes / work.Task.Crew;
             if (done < minutes)
             {
-                return done <= 0 ? at : work.Start.ToInstant() + Duration.FromMinutes(done * work.Task.Crew);
+                return done <= 0 ? work.Start.ToInstant() : work.Start.ToInstant() + Duration.FromMinutes(done * work.Task.Crew);
             }
 
             (done, at) = (done - minutes, work.End.ToInstant());
@@ -195,3 +217,9 @@ internal sealed class PlansOtherwise
             .ToDictionary(group => group.Key, group => group.Aggregate(WorkTime.Zero, (sum, work) => sum + work.HandsOn), StringComparer.Ordinal);
     }
 }
+
+/// <summary>The date of a finish after one cause more.</summary>
+/// <param name="Cause">The cause.</param>
+/// <param name="Date">The date.</param>
+/// <param name="Arrived">What came from others, where it is that.</param>
+internal readonly record struct FinishStep(MoveCause Cause, LocalDate Date, ArrivedOtherwise? Arrived);

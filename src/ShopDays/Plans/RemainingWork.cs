@@ -32,6 +32,9 @@ public sealed record RemainingWork
     /// <summary>Tasks that are not done although work that comes after them is, or not begun although that is: skipped, or not written down.</summary>
     public required IReadOnlyList<PassedOver> PassedOver { get; init; }
 
+    /// <summary>What has come from others, in the order of the whole job.</summary>
+    public required IReadOnlyList<CameFromOthers> Came { get; init; }
+
     /// <summary>
     /// What is expected of each task that is left, by its id in the whole job: as likely more as less, in whole minutes. One
     /// that is not begun has the minutes that it has in the whole job; where one is begun and its log does not say how much
@@ -88,12 +91,13 @@ public sealed record RemainingWork
         List<TaskStanding> open = [.. standing.Tasks.Where(one => one.State != TaskState.Done)];
         var places = open.Index().ToDictionary(one => one.Item.Task.Id, one => one.Index);
         var waits = new EndedWork(whole, standing, calendars, from);
+        var awaited = new AwaitedLeft(whole, standing, places, waits, calendars[0].Place.Zone, from);
         return new()
         {
             Graph = new(
                 [.. open.Select((one, place) => TaskLeft.Of(one) with { Id = place, Appointed = one.State == TaskState.ToDo ? one.Task.Appointed : null })],
                 [.. Precedences(whole, places)],
-                new AwaitedLeft(whole, standing, places, waits, calendars[0].Place.Zone, from).Of(),
+                awaited.Of(),
                 [.. whole.ClosingWaits.Where(wait => places.ContainsKey(wait.After)).Select(wait => wait with { After = places[wait.After] })]),
             Whole = whole,
             Ids = [.. open.Select(one => one.Task.Id)],
@@ -108,6 +112,7 @@ public sealed record RemainingWork
                 HeavyYesterday = heavyYesterday ?? new Dictionary<string, WorkTime>(),
             },
             PassedOver = Logbook.PassedOver.In(whole, standing),
+            Came = awaited.Came(),
         };
     }
 

@@ -14,13 +14,41 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
     private readonly HeavyMeasure heavy = new(request, problem.HeavyPerDay);
 
     /// <summary>Tasks that do not fit by themselves; not those that are fixed for a time, which need a session just then.</summary>
-    public IReadOnlyList<Unplannable> OfSingleTasks() => [.. Enumerable.Range(0, problem.Tasks.Length).Where(task => problem.Tasks[task].StartBy == CompiledCalendar.Never).Select(OfTask).OfType<Unplannable>()];
+    public IReadOnlyList<Unplannable> OfSingleTasks()
+    {
+        var found = Enumerable.Range(0, problem.Tasks.Length)
+            .Where(task => problem.Tasks[task].StartBy == CompiledCalendar.Never)
+            .Select(task => (Number: task, Reason: OfTask(task, out var wanted)!, Wanted: wanted))
+            .Where(one => one.Reason is not null)
+            .ToList();
+
+        // The hours of the one that takes most are enough for others too, as a rule: these need none of their own.
+        var others = found.Index().Where(one => one.Item.Wanted is not null).OrderByDescending(one => one.Item.Wanted!.More).ToList();
+        while (others.Count > 1)
+        {
+            var wanted = others[0].Item.Wanted!;
+            var cured = wanted.In(request);
+            var stretches = new LongestStretches(ProblemCompiler.Compile(cured, OpenHours.FirstYear(cured)));
+            foreach (var (place, (number, reason, own)) in others.Skip(1).Where(one => InOneGo(problem.Tasks[one.Item.Number]) <= stretches.For(problem.Tasks[one.Item.Number])).ToList())
+            {
+                found[place] = (number, reason with { Cure = wanted.Words + reason.Cure[own!.Words.Length..] }, null);
+            }
+
+            others = [.. others.Skip(1).Where(one => found[one.Index].Wanted is not null)];
+        }
+
+        return [.. found.Select(one => one.Reason)];
+    }
 
     /// <summary>Tasks that belong in one session and do not fit into one together.</summary>
     public IReadOnlyList<Unplannable> OfTasksTogether() => [.. Enumerable.Range(0, problem.Blocks).Select(OfBlock).OfType<Unplannable>()];
 
-    private Unplannable? OfTask(int number)
+    /// <summary>What is wrong with a task.</summary>
+    /// <param name="number">The task.</param>
+    /// <param name="hoursAlone">The hours that would cure it, where hours alone would and no other way is as good; with them its cure begins.</param>
+    private Unplannable? OfTask(int number, out HoursWanted? hoursAlone)
     {
+        hoursAlone = null;
         var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
         var inOneGo = InOneGo(plan);
         var most = longest.For(plan);
@@ -29,7 +57,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
             return null;
         }
 
-        var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least" : $"it takes {Words(inOneGo)} in one go{Honing(task)}";
+        var takes = plan.IsSplittable ? $"it is worth beginning for {Words(inOneGo)} at least{Honing(task, plan)}" : $"it takes {Words(inOneGo)} in one go{Honing(task, plan)}";
         var split = CanBeBroken(task, plan, most);
         var light = plan with { IsHeavy = false };
         var room = longest.For(light);
@@ -45,6 +73,7 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
         var (capped, alsoRaised) = plan.IsHeavy && teams.Count > 0 ? heavy.For(inOneGo, teams) ?? ("", "") : ("", "");
         var too = capped.Length > 0 ? $"; besides, {capped}" : "";
         var and = alsoRaised.Length > 0 ? $", and {alsoRaised}" : "";
+        hoursAlone = and.Length == 0 && quieter is null ? wanted : null;
         string?[] ways = [wanted is null ? null : wanted.Words + and, quieter is var (less, _) && (wanted is null || and.Length == 0) ? less + and : null];
         var cure = (ways.OfType<string>().Any() ? string.Join(", or ", ways.OfType<string>()) : "no day is long enough for it") + split;
         return plan.IsNoisy && inOneGo <= longest.For(light with { IsNoisy = false })
@@ -54,7 +83,12 @@ internal sealed class SessionObstacles(PlanRequest request, OpenHours hours, Sch
             : new(UnplannableKind.NoSessionLongEnough, task, $"{takes}, and the longest session{(plan.Crew > 1 ? $" for {plan.Crew} people" : "")}{(plan.IsNoisy && problem.Workers.Any(worker => worker.Quiet.Any()) ? " outside quiet hours" : "")} has {Words(room)} of work{too}", cure);
     }
 
-    private static string Honing(ShopTask task) => task.Honed is { } honing ? $" ({Words((int)Math.Ceiling(honing.Time.Minutes))} of it to hone the {honing.Edge})" : "";
+    /// <summary>What of a task's time is for honing, in brackets; nothing where nothing is.</summary>
+    /// <param name="task">The task.</param>
+    /// <param name="plan">The same as it is planned: where it may be broken off, its honings may be in several pieces.</param>
+    public static string Honing(ShopTask task, CompiledTask plan) => task.Honed is { } honing
+        ? $" ({Words((int)Math.Ceiling(honing.Time.Minutes))} {(plan.IsSplittable ? "of the whole" : "of it")} to hone the {honing.Edge})"
+        : "";
 
     /// <summary>Tries the tasks of a block by themselves in an empty shop.</summary>
     private Unplannable? OfBlock(int block)

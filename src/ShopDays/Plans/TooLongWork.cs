@@ -47,6 +47,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
     {
         var (task, plan) = (work.Tasks[number].Task, problem.Tasks[number]);
         var takes = Words(SessionObstacles.InOneGo(plan));
+        var honing = SessionObstacles.Honing(task, plan);
         if (opening >= hours.Days * Day)
         {
             return new(
@@ -59,7 +60,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
         if (plan.IsHeavy && Start(plan with { IsHeavy = false }) is { } light && !LoneWork.CanBeDone(LoneFrom(light, isHeavy: true)))
         {
             var (allowed, raised) = new HeavyMeasure(request, problem.HeavyPerDay).For(SessionObstacles.InOneGo(plan), TeamsFrom(light))!.Value;
-            return new(UnplannableKind.TooHeavyForADay, task, $"what must come before it is done by {DateAt(light)}, and for those who are there from then on for the {takes} of it, {allowed}", raised);
+            return new(UnplannableKind.TooHeavyForADay, task, $"what must come before it is done by {DateAt(light)}, and for those who are there from then on for the {takes} of it{honing}, {allowed}", raised);
         }
 
         if (plan.Crew > 1 && Start(plan with { Crew = 1 }) is { } met)
@@ -67,7 +68,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             return new(
                 UnplannableKind.NotTogetherLongEnough,
                 task,
-                $"what must come before it is done by {DateAt(met)}, and from then on {plan.Crew} people are not there together for {takes} {Years}",
+                $"what must come before it is done by {DateAt(met)}, and from then on {plan.Crew} people are not there together for {takes}{honing} {Years}",
                 HoursFrom(met));
         }
 
@@ -76,7 +77,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             return new(
                 UnplannableKind.QuietHours,
                 task,
-                $"what must come before it is done by {DateAt(loud)}, and from then on no session has {takes} outside quiet hours {Years}",
+                $"what must come before it is done by {DateAt(loud)}, and from then on no session has {takes}{honing} outside quiet hours {Years}",
                 HoursFrom(loud) + (new ShorterQuiet(request, hours, problem).For(other => LoneWork.CanBeDone(Changed.Workers(LoneFrom(loud, plan.IsHeavy), other.Workers))) is var (less, _) ? $", or {less}" : ""));
         }
 
@@ -84,7 +85,7 @@ internal sealed class TooLongWork(PlanRequest request, OpenHours hours, Schedule
             ? new(
                 UnplannableKind.NoSessionLongEnough,
                 task,
-                $"what must come before it is done by {DateAt(broken)}, and from then on no session has {takes} of work {Years}",
+                $"what must come before it is done by {DateAt(broken)}, and from then on no session has {takes} of work{honing} {Years}",
                 HoursFrom(broken))
             : null;
 

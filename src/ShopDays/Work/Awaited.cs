@@ -18,6 +18,12 @@ public sealed record Awaited
     /// <summary>The places, in the graph's list, of what else must have come before it is asked for; none where the date is known.</summary>
     public IReadOnlyList<int> AfterOthers { get; init; } = [];
 
+    /// <summary>The ids of the tasks after which it is asked for as long as no date is known: <see cref="After"/> then, and kept when a date is.</summary>
+    public IReadOnlyList<int> AfterByOrder { get; init; } = [];
+
+    /// <summary>The same of the places of what else must have come before: <see cref="AfterOthers"/>, as long as no date is known.</summary>
+    public IReadOnlyList<int> AfterOthersByOrder { get; init; } = [];
+
     /// <summary>The ids of the tasks that it holds back.</summary>
     public required IReadOnlyList<int> Holds { get; init; }
 
@@ -35,6 +41,25 @@ public sealed record Awaited
 
     /// <summary>Why work waits for it: <c>waits for the client's word: client approves the drawing</c>.</summary>
     public string Reason => "waits for " + Decision.What;
+
+    /// <summary>The same as it was known on an earlier date: what came later had not come, and what was asked for later was still to be asked for after its work.</summary>
+    /// <param name="date">The date.</param>
+    public Awaited AsKnownOn(LocalDate date)
+    {
+        var isAskedLater = Decision.Asked > date && AfterByOrder.Count + AfterOthersByOrder.Count > 0;
+        if (Decision.IsDrying || !(isAskedLater || Decision.Arrived > date))
+        {
+            return this;
+        }
+
+        var asked = isAskedLater ? null : Decision.Asked;
+        return this with
+        {
+            Decision = Decision with { Asked = asked, Arrived = Decision.Arrived > date ? null : Decision.Arrived },
+            After = asked is null ? AfterByOrder : [],
+            AfterOthers = asked is null ? AfterOthersByOrder : [],
+        };
+    }
 
     /// <summary>When it is over if it takes so long. Whole days are days of the calendar, also over a change of clocks: people do not count hours.</summary>
     /// <param name="asked">When it was asked for.</param>

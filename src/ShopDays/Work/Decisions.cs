@@ -81,8 +81,9 @@ internal sealed class Decisions
         }
 
         var hasDate = decision.Asked is not null || decision.Arrived is not null;
-        string[] after = hasDate ? [] : [.. AfterOf(draft.Job, decision)];
+        string[] after = [.. AfterOf(draft.Job, decision)];
         int[] others = [.. after.Where(Has).Select(name => Place(byName[name]))];
+        int[] endings = [.. after.Where(name => !Has(name)).SelectMany(name => anchors.Endings(name)).Distinct()];
         int[] held = [.. Held(decision)];
         foreach (var earlier in hasDate ? [] : EarlierThan(decision))
         {
@@ -95,8 +96,10 @@ internal sealed class Decisions
         draft.Awaited.Add(new()
         {
             Decision = decision,
-            After = [.. after.Where(name => !Has(name)).SelectMany(name => anchors.Endings(name)).Distinct()],
-            AfterOthers = others,
+            After = hasDate ? [] : endings,
+            AfterOthers = hasDate ? [] : others,
+            AfterByOrder = endings,
+            AfterOthersByOrder = others,
             Holds = held,
         });
         return places[decision.Name] = draft.Awaited.Count - 1;

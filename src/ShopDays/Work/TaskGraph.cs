@@ -55,4 +55,8 @@ public sealed class TaskGraph
 
     /// <summary>Waits that end the job.</summary>
     public IReadOnlyList<ClosingWait> ClosingWaits { get; }
+
+    /// <summary>The same job with what was known on a date of what others owe.</summary>
+    /// <param name="date">The date.</param>
+    public TaskGraph AsKnownOn(NodaTime.LocalDate date) => new(Tasks, Precedences, [.. Awaited.Select(one => one.AsKnownOn(date))], ClosingWaits);
 }

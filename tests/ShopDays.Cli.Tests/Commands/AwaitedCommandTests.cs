@@ -81,6 +81,19 @@ public sealed class AwaitedCommandTests
     }
 
     [Fact]
+    public void What_moved_the_finish_names_a_word_that_came_late_and_by_how_much()
+    {
+        using var folder = Tray();
+        var typed = (string[])["--effort", "quick", "--schedules", "300"];
+        Assert.Equal(0, Typed.At(Start, ["plan", folder.File("jobs", "tray.yaml"), "--promise", .. typed]).ExitCode);
+        folder.WithJob("tray", ATrayShop.Job + Decisions.Replace("2027-03-01,", "2027-03-01, arrived: 2027-03-15,", StringComparison.Ordinal));
+        var now = Instant.FromUtc(2027, 3, 16, 7, 0);
+        Assert.Contains("the client's word: client agrees came 9 days later than expected", OnOneLine(Typed.At(now, ["progress", folder.File("jobs", "tray.yaml"), .. typed]).Out), StringComparison.Ordinal);
+        var causes = Typed.At(now, ["progress", folder.File("jobs", "tray.yaml"), "--json", .. typed]).ReadJson().Field("moved").List("causes");
+        Assert.Equal(9, Assert.Single(causes, cause => cause.Text("cause") == "awaited" && cause.Field("awaited").ValueKind == System.Text.Json.JsonValueKind.String).Number("daysLate"));
+    }
+
+    [Fact]
     public void A_word_that_is_late_before_the_job_begins_is_named_too()
     {
         using var folder = Tray(Decisions.Replace("asked: 2027-03-01", "asked: 2027-02-01", StringComparison.Ordinal));

@@ -50,7 +50,7 @@ internal sealed class AJob
 
     public AJob Awaiting(string name, WaitGuess wait, string[]? after = null, LocalDate? asked = null, LocalDate? arrived = null, params string[] holds)
     {
-        awaited.Add(new() { Decision = new() { Name = name, From = "client", Wait = wait, Asked = asked, Arrived = arrived, Before = holds }, After = [.. (after ?? []).Select(Id)], Holds = [.. holds.Select(Id)] });
+        awaited.Add(new() { Decision = new() { Name = name, From = "client", Wait = wait, Asked = asked, Arrived = arrived, Before = holds }, After = arrived is null && asked is null ? [.. (after ?? []).Select(Id)] : [], AfterByOrder = [.. (after ?? []).Select(Id)], Holds = [.. holds.Select(Id)] });
         return this;
     }
 

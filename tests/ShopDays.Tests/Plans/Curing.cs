@@ -59,9 +59,10 @@ internal static partial class Curing
         return done > 0 ? request : throw new InvalidOperationException($"there is nothing to do in: {cure}");
     }
 
-    /// <summary>Hours as said; one step less is a minute less at an end that is not there yet.</summary>
-    private static PlanRequest WithHours(PlanRequest request, Match said, int less)
+    /// <summary>Hours as said; one step less is five minutes less at an end that is not there yet.</summary>
+    private static PlanRequest WithHours(PlanRequest request, Match said, int steps)
     {
+        var less = 5 * steps;
         var (from, to) = (Minute(said.Groups["from"].Value), Minute(said.Groups["to"].Value));
         var who = said.Groups["all"] is { Success: true, Value: var all } ? all.Split([", and ", ", ", " and "], StringSplitOptions.None)
             : said.Groups["one"] is { Success: true, Value: var one } ? new[] { one }

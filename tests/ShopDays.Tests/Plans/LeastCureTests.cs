@@ -49,7 +49,7 @@ public sealed class LeastCureTests
             })
             .Task("plane", minutes, task => task with { IsSplittable = true });
         Job(240).Plan();
-        Is(Job(242), UnplannableKind.TooLong, "hours from 09:00 to 11:02 on 2027-03-06, 2 min more");
+        Is(Job(242), UnplannableKind.TooLong, "hours from 09:00 to 11:05 on 2027-03-06, 5 min more");
         Assert.Equal("another 'extra' date, with 16 h or more for the work", Assert.Single(Job(1200).Reasons()).Cure);
     }
 

@@ -232,7 +232,7 @@ public sealed class MovedFinishTests
         return job;
     }
 
-    private static Promise Promised(AJob job, IReadOnlyList<double[]>? trials = null)
+    internal static Promise Promised(AJob job, IReadOnlyList<double[]>? trials = null)
     {
         var request = job.Request(trials);
         return Promise.Of("chest", new ALog().Moment(1, 0), (PlanAnswer.Planned)PlanMaker.Plan(request), request.Orders[0].Graph, Model, request.Orders[0].Draws.OfAll());
@@ -244,7 +244,7 @@ public sealed class MovedFinishTests
     /// <param name="promise">What was promised; a plan of the job by its plain times unless given.</param>
     /// <param name="then">Drawn times of all tasks when it was promised; their plain times unless given.</param>
     /// <param name="drawn">Drawn times of all tasks as they are known now; their plain times, less what is spent, unless given.</param>
-    private static MovedFinish Moved(AJob job, ALog log, Instant now, Promise? promise = null, IReadOnlyList<double[]>? then = null, IReadOnlyList<double[]>? drawn = null)
+    internal static MovedFinish Moved(AJob job, ALog log, Instant now, Promise? promise = null, IReadOnlyList<double[]>? then = null, IReadOnlyList<double[]>? drawn = null)
     {
         var request = job.Request();
         var order = request.Orders[0];
@@ -258,7 +258,8 @@ public sealed class MovedFinishTests
         var progress = JobProgress.Of(promise ?? Promised(job), standing, left, Model, draws, new HashSet<string>());
         var ahead = request with { Orders = [order with { Graph = left.Graph, Times = middles, Draws = draws, UnderWay = left.UnderWay }] };
         var nothing = JobStanding.Of(order.Graph, []);
-        var whole = RemainingWork.Of(order.Graph, nothing, request.Calendars, order.Start, new ALog().Moment(1, 0));
-        return MovedFinish.Of(progress, new(order.Graph, nothing, whole, new(then ?? [[.. order.Times.Select(time => time.Minutes)]], 7)), ahead, (PlanAnswer.Planned)PlanMaker.Plan(ahead));
+        var graph = order.Graph.AsKnownOn(AJob.Monday);
+        var whole = RemainingWork.Of(graph, nothing, request.Calendars, order.Start, new ALog().Moment(1, 0));
+        return MovedFinish.Of(progress, new(graph, nothing, whole, new(then ?? [[.. order.Times.Select(time => time.Minutes)]], 7)), ahead, (PlanAnswer.Planned)PlanMaker.Plan(ahead));
     }
 }

@@ -1,6 +1,7 @@
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Plans;
+using ShopDays.Tests.Days;
 using ShopDays.Work;
 using Xunit;
 
@@ -14,6 +15,41 @@ public sealed class UnplannableTests
         var reason = Assert.Single(new AJob().Task("shoot a joint", 125, task => task with { Honed = new("plane irons", 2, 1, WorkTime.FromMinutes(24)) }).Reasons());
         Assert.Equal("it takes 2 h 05 min in one go (24 min of it to hone the plane irons), and the longest session has 2 h of work", reason.Limit);
     }
+
+    [Fact]
+    public void Of_what_may_be_broken_off_the_honing_in_the_whole_of_it_is_told()
+    {
+        var reason = Assert.Single(new AJob().Task("shoot a joint", 300, task => task with { IsSplittable = true, LeastUseful = WorkTime.FromMinutes(125), Honed = new("plane irons", 2, 1, WorkTime.FromMinutes(24)) }).Reasons());
+        Assert.Equal("it is worth beginning for 2 h 05 min at least (24 min of the whole to hone the plane irons), and the longest session has 2 h of work", reason.Limit);
+    }
+
+    [Fact]
+    public void The_honing_is_told_too_where_it_is_only_when_a_task_can_begin_that_it_is_too_long()
+    {
+        // Sessions of three hours on two Saturdays, and then none: the first task lasts until they are over.
+        var job = new AJob { Extra = Shops.Extra("2027-03-06", "09:00-12:00") }.Worker("09:00-10:00")
+            .Task("saw", 2400, task => task with { IsSplittable = true }).Task("shoot a joint", 90, task => task with { Honed = new("plane irons", 2, 1, WorkTime.FromMinutes(24)) }).Then("saw", "shoot a joint");
+        var reason = Assert.Single(job.Reasons());
+        Assert.Contains("no session has 1 h 30 min of work (24 min of it to hone the plane irons) within the five years", reason.Limit, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tasks_that_are_all_too_long_are_cured_by_the_hours_of_the_longest()
+    {
+        var job = new AJob().Task("glue the carcass", 125).Task("glue the top", 147).Task("glue the base", 130);
+        var reasons = job.Reasons();
+        Assert.Equal(["glue the carcass", "glue the top", "glue the base"], reasons.Select(reason => reason.Task!.Name));
+        Assert.All(reasons, reason => Assert.Equal("hours from 09:00 to 11:30 on Tuesdays, 30 min more", reason.Cure));
+        Assert.IsType<PlanAnswer.Planned>(PlanMaker.Plan(job.Request().Cured(reasons[0].Cure)));
+        Assert.IsType<PlanAnswer.CannotBePlanned>(PlanMaker.Plan(job.Request().Cured(reasons[0].Cure, less: 1)));
+    }
+
+    [Theory]
+    [InlineData(121, "11:05")]
+    [InlineData(127, "11:10")]
+    [InlineData(130, "11:10")]
+    public void Hours_are_said_to_the_next_five_minutes(double minutes, string until) =>
+        Assert.StartsWith($"hours from 09:00 to {until} on Mondays", Assert.Single(new AJob().Task("glue", minutes).Reasons()).Cure, StringComparison.Ordinal);
 
     [Fact]
     public void Hours_that_are_all_shorter_than_the_least_session_are_told_with_that_limit()

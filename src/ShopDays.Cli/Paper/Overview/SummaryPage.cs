@@ -165,7 +165,7 @@ internal static class SummaryPage
     private static string SmallPrint(PlanPaper plan)
     {
         var made = plan.Made.InZone(plan.Plan.Finish.Zone);
-        var unfinished = plan.Forecast.Unfinished == 0 ? "" : $" {CountWords.Of(plan.Forecast.Unfinished, "trial")} came to no end within the years looked at.";
+        var unfinished = plan.Forecast.Unfinished == 0 ? "" : $" In {CountWords.Number(plan.Forecast.Unfinished)} of them the job is still not done after five years; no plan looks further ahead.";
         var overruns = plan.Forecast.Overruns == 0 ? "" : $" In {ChanceWords.Of((double)plan.Forecast.Overruns / plan.Forecast.Trials)} of them some work ran over its session and went on in the next.";
         return $"Made {DateWords.Of(made.Date)}, {DateWords.At(made)}. Times from {CountWords.Of(plan.Estimate.Draws, "draw")}, seed {CountWords.Number(plan.Estimate.Seed)}; "
             + $"dates from {CountWords.Of(plan.Forecast.Trials, "trial")} of the whole plan, seed {CountWords.Number(plan.Forecast.Seed)}.{unfinished}{overruns} "

@@ -183,8 +183,8 @@ internal sealed class BoundWriter(PlanRequest request, OpenHours hours, WorkInHa
         var (from, by) = (hours.At(cause.From), hours.At(cause.To));
         var between = $"{Moment(from)} to {(from.Date == by.Date ? ClockOf(by) : Moment(by))}";
         return cause.IsBehind
-            ? $" ({needed} of it comes after the rest, and to finish sooner would have all there is from {between}, which is too late for what comes before)"
-            : $" ({needed} of it that comes before the rest takes all there is from {between} at the earliest)";
+            ? $" ({needed} of it comes after the rest; to finish sooner it would have to fill every hour from {between}, and what comes before it is not done by then)"
+            : $" ({needed} of it has to come before the rest, and even begun as early as can be it fills every hour from {between})";
     }
 
     /// <summary>The day, or on the day of another minute the time.</summary>

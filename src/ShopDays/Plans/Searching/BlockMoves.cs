@@ -9,6 +9,10 @@ namespace ShopDays.Plans.Searching;
 /// </summary>
 internal sealed class BlockMoves
 {
+    /// <summary>Moves between two orders that are remembered as equally good, and how many are.</summary>
+    private const int MovesApart = 100;
+    private const int MostAlike = 8;
+
     private readonly ScheduleProblem problem;
     private readonly ScheduleGenerator generator;
     private readonly Schedule trial;
@@ -17,6 +21,7 @@ internal sealed class BlockMoves
     private readonly int[] place;
     private readonly int settled;
     private readonly UnbrokenHeavy unbroken;
+    private readonly List<int[]> alike = [];
 
     /// <summary>A search.</summary>
     /// <param name="problem">The problem.</param>
@@ -41,6 +46,9 @@ internal sealed class BlockMoves
 
     /// <summary>Minutes of heavy work in a row beyond a bout, in the order that was found.</summary>
     public int HeavyInARow { get; private set; }
+
+    /// <summary>Orders that were come by on the way and are as good as the one that was found, itself not among them; a few at the most.</summary>
+    public IReadOnlyList<int[]> Alike => alike;
 
     /// <summary>How many schedules were made.</summary>
     public int Tried { get; private set; }
@@ -79,6 +87,15 @@ internal sealed class BlockMoves
             else
             {
                 Move(to, from);
+            }
+
+            if (isBetter)
+            {
+                alike.Clear();
+            }
+            else if (inVain % MovesApart == 0 && alike.Count < MostAlike)
+            {
+                alike.Add([.. order]);
             }
         }
 

@@ -109,6 +109,7 @@ internal sealed class FixedTimes
         var search = new ScheduleSearch(part, seed)
         {
             Known = [.. known.Select(order => order.Select(block => part.BlockOf(numbers.IndexOf(problem.Members(block)[0]))).ToArray())],
+            IsForTheFinishAlone = true,
             NoneBefore = Math.Min(CompiledCalendar.Never, plan.StartBy - 1L + plan.Minutes),
         };
         if (search.Find(Budget) is not { } found)

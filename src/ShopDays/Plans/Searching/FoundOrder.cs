@@ -41,8 +41,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
                 var search = new BlockMoves(problem, settled.BlocksIn(problem, 0), alone.BlocksIn(problem, settled.Problem.Tasks.Length), request.Seed, BoutOf(request));
                 if (search.Find(Part(request.Budget, 2)) is { } blocks)
                 {
-                    blocks = new RisingOrder(problem, KindsOf(request), BoutOf(request)).Of(blocks, settled.Problem.Blocks);
-                    return new(hours, problem, blocks, settled.Tried + alone.Tried + search.Tried);
+                    return new(hours, problem, Tidied(request, problem, blocks, settled.Problem.Blocks), settled.Tried + alone.Tried + search.Tried);
                 }
             }
 
@@ -79,7 +78,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
                 var left = Math.Max(1, budget - search.Tried);
                 var blocks = moves.Find(left, search.IsAtBound ? MovesInVain : int.MaxValue)!;
                 var tried = search.Tried + inTurn.Tried + moves.Tried + alone.Sum(one => one.Tried);
-                var first = new FoundOrder(hours, problem, new RisingOrder(problem, KindsOf(request), BoutOf(request)).Of(blocks), tried);
+                var first = new FoundOrder(hours, problem, Likeliest(request, hours, problem, [blocks, .. moves.Alike]), tried);
                 return alone.Count == 0 ? first : first.WithRoomForDates(request, inTurn.BlocksInEveryTurn());
             }
 
@@ -142,7 +141,7 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
         {
             var nearer = dates.WithRoom(Problem);
             var search = new ScheduleSearch(nearer, request.Seed) { Known = [from] };
-            Take(new RisingOrder(nearer, KindsOf(request), BoutOf(request)).Of(search.Find(Part(request.Budget, 2))!));
+            Take(Tidied(request, nearer, search.Find(Part(request.Budget, 2))!));
             tried += search.Tried;
         }
 
@@ -157,7 +156,38 @@ internal sealed record FoundOrder(OpenHours Hours, ScheduleProblem Problem, int[
         }
     }
 
-    private bool CanBeDone(int[] blocks) =>
+    /// <summary>
+    /// Of orders that are equally good if all goes as expected, tidied, the one that keeps dates in most of a few drawn courses,
+    /// the same for all; the first where there are no dates to keep, or no other keeps them better.
+    /// </summary>
+    private static int[] Likeliest(PlanRequest request, OpenHours hours, ScheduleProblem problem, IReadOnlyList<int[]> alike)
+    {
+        var first = Tidied(request, problem, alike[0]);
+        if (request.Orders.All(order => order.Due is null))
+        {
+            return first;
+        }
+
+        var drawn = new DrawnMinutes(request, hours);
+        var (best, kept) = (first, new KeptDates(request, drawn, problem, first, CoursesAtFirst));
+        var most = problem.Orders.Sum(order => order.DueBy < CompiledCalendar.Never ? (double)order.Weight : 0);
+        foreach (var other in alike.Skip(1).TakeWhile(_ => kept.Chances < most).Select(one => Tidied(request, problem, one)))
+        {
+            if (new KeptDates(request, drawn, problem, other, CoursesAtFirst) is var dates && dates.Chances > kept.Chances && dates.CompareTo(kept) <= 0)
+            {
+                (best, kept) = (other, dates);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>An order that is as good and easier to read: like work in the order of its numbers, and what others or glue wait for at the front of its session.</summary>
+    private static int[] Tidied(PlanRequest request, ScheduleProblem problem, int[] blocks, int settled = 0) =>
+        new WaitsFirst(problem, BoutOf(request)).Of(new RisingOrder(problem, KindsOf(request), BoutOf(request)).Of(blocks, settled), settled);
+
+    /// <summary>Whether an order of all blocks can be done within the hours.</summary>
+    public bool CanBeDone(int[] blocks) =>
         new ScheduleGenerator(Problem).Generate(blocks, Problem.Minutes.AsSpan(), new(Problem.Tasks.Length, Problem.Orders.Length));
 
     /// <summary>Each order's finish has a bound of its own, and so has the sum of them.</summary>

@@ -45,6 +45,7 @@ internal sealed class KeptDates : IComparable<KeptDates>
             Array.Sort(finishes[order]);
             var chance = (double)finishes[order].Count(finish => finish <= due) / trials;
             var asked = finishes[order][(int)Math.Ceiling(Asked * trials) - 1];
+            Chances += weight * chance;
             Missing += weight * Math.Max(0, Asked - chance);
             room[order] = asked >= CompiledCalendar.Never ? 0 : Math.Max(0, asked - plan.Finishes[order]);
         }
@@ -57,6 +58,9 @@ internal sealed class KeptDates : IComparable<KeptDates>
             }
         }
     }
+
+    /// <summary>The chances of the dates, each times its order's weight, all together.</summary>
+    public double Chances { get; }
 
     /// <summary>What the chances of the dates lack of what is asked for, each times the order's weight, all together; 0 when nothing.</summary>
     public double Missing { get; }

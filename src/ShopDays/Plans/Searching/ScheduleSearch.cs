@@ -52,8 +52,11 @@ internal sealed class ScheduleSearch
     /// <summary>Orders of blocks to begin with, beside those of the rules.</summary>
     public IReadOnlyList<int[]> Known { get; init; } = [];
 
-    /// <summary>A finish, of all orders together and each times its weight, that no schedule betters: the search stops there.</summary>
+    /// <summary>A finish, of all orders together and each times its weight, that no schedule betters: from there the search looks only for fewer days, calls and turns, and stops when breeding brings none.</summary>
     public long NoneBefore { get; init; }
+
+    /// <summary>Whether nothing but the finish is looked for, so that the search is over at <see cref="NoneBefore"/>.</summary>
+    public bool IsForTheFinishAlone { get; init; }
 
     /// <summary>Told of every better schedule.</summary>
     public Action<SearchPoint>? Progress { get; init; }
@@ -101,6 +104,11 @@ internal sealed class ScheduleSearch
             BreedOut(population, budget);
             population.TurnBest();
             Tell();
+            if (IsAtBound)
+            {
+                break;
+            }
+
             population = new(ways, (int)(population.Pairs * Growth), draws);
             for (var pair = 0; pair < population.Pairs && MayGoOn(budget); pair++)
             {
@@ -150,7 +158,7 @@ internal sealed class ScheduleSearch
     {
         foreach (var one in EveryOrder.Of(problem))
         {
-            if (IsAtBound || !GoesOn())
+            if (IsEnough || !GoesOn())
             {
                 return;
             }
@@ -175,7 +183,10 @@ internal sealed class ScheduleSearch
         }
     }
 
-    private bool MayGoOn(int budget) => Tried < budget && !IsAtBound && GoesOn();
+    private bool MayGoOn(int budget) => Tried < budget && !IsEnough && GoesOn();
+
+    /// <summary>Where nobody has hours there is nothing to better but the finish.</summary>
+    private bool IsEnough => IsAtBound && (IsForTheFinishAlone || problem.Workers.IsEmpty);
 
     private void Tell()
     {
