@@ -94,7 +94,7 @@ public sealed class HouseStyleTests
         }
     }
 
-    private static byte[] Paper(string which)
+    internal static byte[] Paper(string which)
     {
         if (which == "rates")
         {

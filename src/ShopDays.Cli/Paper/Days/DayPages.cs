@@ -42,7 +42,7 @@ internal static class DayPages
     {
         var style = TypeScale.Bench with { Size = way.Size };
         var aside = TypeScale.Body with { Size = way.Aside };
-        yield return new Drawing(26, (page, box) =>
+        yield return new Drawing(26, Meaning.Heading(1), (page, box) =>
         {
             var count = $"Shop day {CountWords.Number(day.Number)} of {CountWords.Number(days.Count)}{(plan.Rest is null ? "" : " to come")}";
             page.Text(DateWords.Long(day.Date), box.X, box.Y + 18, TypeScale.Title with { Size = 20 });
@@ -78,7 +78,7 @@ internal static class DayPages
 
     private static Together WhereStopped(int lines, TextStyle aside) => new(
         new Paragraph("Where I stopped, and what comes first next time", aside.In(Weight.SemiBold)) { After = 0 },
-        new Drawing(lines * 22, (page, box) =>
+        new Drawing(lines * 22, Meaning.None, (page, box) =>
         {
             for (var line = 1; line <= lines; line++)
             {

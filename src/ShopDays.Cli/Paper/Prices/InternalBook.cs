@@ -122,7 +122,7 @@ internal static class InternalBook
     private static Column[] Columns(string name, string working) =>
         [Column.Shared(name, 1.2), Column.Shared(working), Column.Fixed("Amount", AmountWidth, Align.Right)];
 
-    private static Drawing Figure(string title, string meaning, string figure, bool big) => new(70, (page, box) =>
+    private static Drawing Figure(string title, string meaning, string figure, bool big) => new(70, Meaning.Words, (page, box) =>
     {
         page.Line(box.X, box.Y + 3, box.Right, box.Y + 3, big ? new Pen(3) : Pen.Strong);
         page.Text(title, box.X, box.Y + 18, TypeScale.Label.Fitted(title, box.Width, 6));

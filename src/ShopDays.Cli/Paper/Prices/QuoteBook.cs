@@ -82,7 +82,7 @@ internal static class QuoteBook
         new Heading(title, TypeScale.Subheading) { Above = 4 },
         entries.Count == 0 ? new Paragraph("Nothing further.", body) : new Bullets([.. entries.Select(Wording.Capital)], body));
 
-    private static Drawing Signatures(ToldPrice told) => new(58, (page, box) =>
+    private static Drawing Signatures(ToldPrice told) => new(58, Meaning.Words, (page, box) =>
     {
         var width = (box.Width - 30) / 2;
         foreach (var (words, left) in (ReadOnlySpan<(string, double)>)[("Accepted, with date", box.X), (told.Read.Shop.Name, box.X + width + 30)])

@@ -39,8 +39,11 @@ internal sealed class RiskPicture(ToldPrice told, double width, double height)
             picture.Text(mark.Words, label.Left, top - 2, Small);
         }
 
-        return new(head + height + Foot, (page, box) => page.Draw(picture, new(box.X, box.Y)));
+        return new(head + height + Foot, Meaning.Picture(Description), (page, box) => page.Draw(picture, new(box.X, box.Y)));
     }
+
+    private string Description =>
+        $"A curve: the chance that an hour earns less than {MoneyWords.Of(told.Risk.Rate)} goes from {ChanceWords.Of(told.Risk.Curve(span.From, span.To, Steps)[0].Chance)} at a price of {MoneyWords.Of(span.From)} to {ChanceWords.Of(told.Risk.Curve(span.From, span.To, Steps)[^1].Chance)} at {MoneyWords.Of(span.To)}, both before tax. Marked on it: {string.Join("; ", told.Marks.OrderBy(mark => mark.Price.Amount).Select(mark => $"{mark.Mark}, {MoneyWords.Of(mark.Price)}"))}.";
 
     private double At(Money price) => span.To.Amount == span.From.Amount
         ? Left
