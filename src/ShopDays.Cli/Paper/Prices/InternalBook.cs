@@ -88,7 +88,7 @@ internal static class InternalBook
             yield return new Row(RowKind.Group, Wording.Capital(group.Key));
             foreach (var line in group)
             {
-                yield return Row.Of(Wording.Capital(PriceWords.NameOf(line)), told.Words.WorkingOf(line, told.Risk.Rate), MoneyWords.Of(line.Amount));
+                yield return Row.Of(Wording.Capital(PriceWords.NameOf(line)), Wording.Signed(told.Words.WorkingOf(line, told.Risk.Rate)), MoneyWords.Of(line.Amount));
             }
 
             if (group.Key == LastExpected(told))

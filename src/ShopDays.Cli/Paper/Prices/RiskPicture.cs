@@ -34,12 +34,19 @@ internal sealed class RiskPicture(ToldPrice told, double width, double height)
         DrawCurve(picture, head);
         foreach (var (mark, label) in marks.Zip(labels.Labels))
         {
-            var top = head - 4 - (LineOfMarks * label.Line);
-            picture.Line(mark.X, top, mark.X, head + height, mark.Pen);
-            picture.Text(mark.Words, label.Left, top - 2, Small);
+            picture.Line(mark.X, TopOf(label), mark.X, head + height, mark.Pen);
+        }
+
+        // Words that stand where another mark goes up are not struck through.
+        foreach (var (mark, label) in marks.Zip(labels.Labels))
+        {
+            picture.Rectangle(new Box(label.Left - 1, TopOf(label) - LineOfMarks + 1, Small.WidthOf(mark.Words) + 2, LineOfMarks - 1), null, Fill.Shade(1));
+            picture.Text(mark.Words, label.Left, TopOf(label) - 2, Small);
         }
 
         return new(head + height + Foot, Meaning.Picture(Description), (page, box) => page.Draw(picture, new(box.X, box.Y)));
+
+        double TopOf(MarkLabels.Label label) => head - 4 - (LineOfMarks * label.Line);
     }
 
     private string Description =>
