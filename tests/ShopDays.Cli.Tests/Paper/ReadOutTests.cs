@@ -18,7 +18,7 @@ namespace ShopDays.Cli.Tests.Paper;
 [Trait("Source", "ISO 32000-1:2008, 12.2 (title shown), 12.5.1 (order of tabs), 14.6 (marked content), 14.7 (structure), 14.8 (tagged PDF), 14.9.3 (alternate descriptions); read back by PdfPig and poppler")]
 public sealed class ReadOutTests
 {
-    public static TheoryData<string> Papers => ["plan", "materials", "orders", "rates", "sheet", "quote"];
+    public static TheoryData<string> Papers => ["plan", "materials", "orders", "rates", "compare", "sheet", "quote"];
 
     public static TheoryData<string> Shops => Sample.Shops;
 
