@@ -3,6 +3,7 @@ using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Files.Variants;
 using ShopDays.Cli.Json;
+using ShopDays.Cli.Paper.Comparisons;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 
@@ -15,6 +16,7 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
     private readonly Option<string[]> typed = new("--variant") { Description = "A variant, such as 'machine: {rip: band saw}'; may be given again.", HelpName = "KEYS" };
     private readonly Option<bool> suggest = new("--suggest") { Description = "Try single changes that the shop could make, and show those that save days or money." };
     private readonly Option<double> risk = RiskOption.Make();
+    private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the ways side by side, with what each changes and why, to this PDF file.");
 
     /// <inheritdoc/>
     public Command Describe()
@@ -24,7 +26,12 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
         command.Command.Add(typed);
         command.Command.Add(suggest);
         command.Command.Add(risk);
-        command.AnswerWith(Answer);
+        command.Command.Add(pdf);
+        command.AnswerWith(asked =>
+        {
+            WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(pdf));
+            return Answer(asked);
+        });
         return command.Command;
     }
 
@@ -49,7 +56,7 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
         var told = ToldOf(asked, asIs, others, chance);
         if (!asked.Parsed.GetValue(suggest))
         {
-            return Tell(asked, told);
+            return Tell(asked, told, told, null);
         }
 
         var suggestions = new Suggestions(asked.Workings, asIs, chance, clock.GetCurrentInstant());
@@ -58,7 +65,8 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
             PrintOrNot(asked, told);
         }
 
-        return Tell(asked, told with { Others = [.. asked.AsJson ? others : [], .. suggestions.Best()], Suggested = suggestions.Count });
+        var best = told with { Others = suggestions.Best(), Suggested = suggestions.Count };
+        return Tell(asked, best with { Others = [.. asked.AsJson ? others : [], .. best.Others] }, told, best);
     }
 
     private static Workings Otherwise(Workings workings, Variant variant, ShopAndJob read) =>
@@ -99,7 +107,7 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
         }
     }
 
-    private static int Tell(Question asked, ToldComparison told)
+    private int Tell(Question asked, ToldComparison told, ToldComparison wanted, ToldComparison? suggested)
     {
         if (asked.AsJson)
         {
@@ -107,7 +115,23 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
         }
 
         PrintOrNot(asked, told);
+        Save(asked, wanted, suggested);
         return told.AsIs.Outcome is null && told.Others.All(one => one.Outcome is null) ? ExitCode.No : ExitCode.Done;
+    }
+
+    private void Save(Question asked, ToldComparison wanted, ToldComparison? suggested)
+    {
+        if (asked.Parsed.GetValue(pdf) is not { } path)
+        {
+            return;
+        }
+
+        var now = clock.GetCurrentInstant();
+        WholeFile.Save(path, ComparisonBook.Set(wanted, suggested, now.InZone(wanted.Read.Shop.Place.Zone).Date, now));
+        if (!asked.AsJson)
+        {
+            asked.Screen.Out.WriteLine($"Written: {path}");
+        }
     }
 
     /// <summary>Says what is wrong with the variants, and with what the job or the shop would be by each; a mistake of several is said once.</summary>

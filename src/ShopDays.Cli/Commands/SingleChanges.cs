@@ -13,7 +13,7 @@ namespace ShopDays.Cli.Commands;
 
 /// <summary>
 /// The single changes that a shop could make to a job: machines that it can get at, a helper on a further day, an hour more
-/// on a day, hidden faces left rougher, a spare blank, boards bought planed. Each is written as the keys of a variant, and
+/// on a day, hidden faces left rougher, a spare blank, boards bought planed, another glue. Each is written as the keys of a variant, and
 /// read and worked out like one that a maker wrote.
 /// </summary>
 /// <param name="read">The shop and the job as it is.</param>
@@ -29,7 +29,7 @@ internal sealed class SingleChanges(ShopAndJob read, Outcome asIs, FaceSavings f
     private static readonly IsoDayOfWeek[] Days = [IsoDayOfWeek.Monday, IsoDayOfWeek.Tuesday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Friday, IsoDayOfWeek.Saturday, IsoDayOfWeek.Sunday];
 
     /// <summary>All of them.</summary>
-    public IReadOnlyList<SingleChange> All() => [.. Machines(), .. HelperDays(), .. LongerDays(), .. RougherFaces(), .. Spares(), .. PlanedBoards()];
+    public IReadOnlyList<SingleChange> All() => [.. Machines(), .. HelperDays(), .. LongerDays(), .. RougherFaces(), .. Spares(), .. PlanedBoards(), .. Glues()];
 
     private IEnumerable<SingleChange> Machines()
     {
@@ -93,6 +93,10 @@ internal sealed class SingleChanges(ShopAndJob read, Outcome asIs, FaceSavings f
         List<string> rough = [.. read.Stock.Where(board => board.Faces != BoardFaces.Planed).Select(board => board.Line ?? board.Name).Distinct()];
         return rough.Count == 0 ? [] : [new("boards bought planed, at the same price", $"stock: {{{string.Join(", ", rough.Select(name => $"{Quoted(name)}: {{faces: planed}}"))}}}")];
     }
+
+    private IEnumerable<SingleChange> Glues() => OtherGlues.Of(read).Select(one => new SingleChange(
+        $"{one.Other.Name} in place of {one.Own.Name}",
+        $"job: {{glue-ups: {{{string.Join(", ", one.GlueUps.Select(name => $"{Quoted(name)}: {{adhesive: {Quoted(one.Other.Name)}}}"))}}}}}"));
 
     private static string Key(IsoDayOfWeek day) => day.ToString().ToLowerInvariant();
 

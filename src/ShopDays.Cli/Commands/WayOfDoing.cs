@@ -16,7 +16,10 @@ internal static class WayOfDoing
     /// <param name="workings">Its layout, order of work, draws and plan.</param>
     /// <param name="risk">The risk at which its price is told.</param>
     /// <param name="isFirstLook">Whether the courses of the plan do for the price too.</param>
-    public static Tried Try(string name, Workings workings, double risk, bool isFirstLook = false) => workings switch
+    public static Tried Try(string name, Workings workings, double risk, bool isFirstLook = false) =>
+        Outcomes(name, workings, risk, isFirstLook) with { Glues = [.. workings.Read.Job.GlueUps.Select(one => one.Adhesive).Distinct(StringComparer.Ordinal)] };
+
+    private static Tried Outcomes(string name, Workings workings, double risk, bool isFirstLook) => workings switch
     {
         { Missing: { Count: > 0 } missing } => new(name, null, [.. UnplacedWords.Lines(missing, workings.Read.Located.Format)]),
         { Order: OrderOfWork.GoesRound round } => new(name, null, [$"the order of work goes round: {string.Join(", ", round.Names)}"]),

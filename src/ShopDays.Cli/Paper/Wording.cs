@@ -33,6 +33,10 @@ internal sealed record Wording(PlanPaper Plan)
     public static string Capital(string words) =>
         words.Length == 0 ? words : string.Concat(words[..1].ToUpperInvariant(), words.AsSpan(1));
 
+    /// <summary>Words with the signs that a terminal may lack: 2 × 3 m².</summary>
+    public static string Signed(string words) =>
+        words.Replace(" x ", " × ", StringComparison.Ordinal).Replace(" m2", " m²", StringComparison.Ordinal).Replace(" m3", " m³", StringComparison.Ordinal);
+
     /// <summary>A length as the shop writes it.</summary>
     public string Length(Length length) => Plan.Format.Write(length);
 

@@ -25,10 +25,12 @@ internal static class QuotedRows
         yield return ("to pay in all", "", quoted.Total);
     }
 
-    /// <summary>What the price leaves over the cost, and that margin and markup are two sides of it.</summary>
-    public static string MarginLeft(PriceBuildUp price) => price is { MarginLeft: { } margin, MarkupLeft: { } markup }
-        ? $"It leaves {MoneyWords.Of(price.Profit)} over the cost: a margin of {MoneyWords.Share(margin)} of the price, which is a markup of {MoneyWords.Share(markup)} on the cost."
-        : $"It leaves {MoneyWords.Of(price.Profit)} over the cost.";
+    /// <summary>What the price leaves over the cost, or lacks, and that margin and markup are two sides of it.</summary>
+    public static string MarginLeft(PriceBuildUp price) => price.Profit.Amount < 0
+        ? $"It is {MoneyWords.Of(price.Profit with { Amount = -price.Profit.Amount })} under the cost: there is no margin."
+        : price is { MarginLeft: { } margin, MarkupLeft: { } markup }
+            ? $"It leaves {MoneyWords.Of(price.Profit)} over the cost: a margin of {MoneyWords.Share(margin)} of the price, which is a markup of {MoneyWords.Share(markup)} on the cost."
+            : $"It leaves {MoneyWords.Of(price.Profit)} over the cost.";
 
     private static string Working(PriceBuildUp price) => (price.Terms.Markup, price.Terms.Margin.Share) switch
     {

@@ -35,6 +35,9 @@ internal sealed record ToldComparison
         .SelectMany(difference => difference.Hours)
         .Any(one => one.Methods.Count > 0 && one.OtherMethods.Except(one.Methods).Any(method => method != "hand"));
 
+    /// <summary>Whether another way takes another glue than the job as it is.</summary>
+    public bool BringsGlue => Others.SelectMany(other => other.Glues).Except(AsIs.Glues, StringComparer.Ordinal).Any();
+
     /// <summary>What another way changes; null where one of the two cannot be done.</summary>
     public Difference? Of(Tried other) => AsIs.Outcome is { } one && other.Outcome is { } two ? Difference.Between(one, two) : null;
 }

@@ -10,4 +10,7 @@ internal sealed record Tried(string Name, Outcome? Outcome, IReadOnlyList<string
 {
     /// <summary>The change as it may be typed or written into a file of variants; null where it comes from there.</summary>
     public string? Text { get; init; }
+
+    /// <summary>The glues that hold it.</summary>
+    public IReadOnlyList<string> Glues { get; init; } = [];
 }

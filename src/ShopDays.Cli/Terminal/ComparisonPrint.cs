@@ -12,7 +12,7 @@ internal static class ComparisonPrint
     /// <summary>Prints them.</summary>
     public static void Print(Screen screen, ToldComparison told)
     {
-        screen.Out.WriteLine($"{told.Read.Job.Name}: {(told.Suggested is null ? "done otherwise" : "single changes that would save days or money")}");
+        screen.Out.WriteLine($"{told.Read.Job.Name}: {ComparisonWords.Title(told)}");
         screen.Out.WriteLine();
         if (told.Others.Count > 0)
         {
@@ -20,12 +20,12 @@ internal static class ComparisonPrint
             PrintWords(screen, told);
         }
 
-        if (told.AsIs.Outcome is null)
+        if (ComparisonWords.AsItIs(told) is { } cannot)
         {
-            screen.Wrapped($"The job as it is cannot be planned: {string.Join("; ", told.AsIs.Against)}");
+            screen.Wrapped(cannot);
         }
 
-        foreach (var note in Notes(told))
+        foreach (var note in ComparisonWords.Notes(told))
         {
             screen.Wrapped(note);
         }
@@ -52,44 +52,13 @@ internal static class ComparisonPrint
         foreach (var (index, other) in told.Others.Index())
         {
             screen.Hanging(Number(index).PadRight(3), other.Name);
-            if (other.Outcome is null)
+            foreach (var (lead, words) in ComparisonWords.Of(told, other))
             {
-                screen.Hanging("   ", $"Cannot be done: {string.Join("; ", other.Against)}");
-            }
-            else if (told.Of(other) is { } difference)
-            {
-                screen.Hanging("   ", $"Changes: {DifferenceWords.Changes(difference, told.Risk)}.");
-                screen.Hanging("   ", $"Because: {DifferenceWords.Causes(difference, told.AsIs.Outcome!, other.Outcome)}.");
-            }
-
-            if (other.Text is { } text)
-            {
-                screen.Hanging("   ", $"As a variant: {text}");
+                screen.Hanging("   ", lead + words);
             }
         }
 
         screen.Out.WriteLine();
-    }
-
-    private static IEnumerable<string> Notes(ToldComparison told)
-    {
-        if (told.Suggested is { } tried)
-        {
-            yield return tried == 0
-                ? "There was no single change to try: the shop file names no machines, no helper to call in, and no hours to lengthen."
-                : $"{CountWords.Of(tried, "single change")} tried; those that save neither a day of the promise nor money are not shown.";
-        }
-
-        yield return "All ways are reckoned in the same drawn courses of the work, so that what differs is not luck, and each has a plan of its own.";
-        if (told.BringsMachines)
-        {
-            yield return "A machine brings dangers of its own: its cautions stand on the plan of a job that is done by it, and whoever is new to it learns it from somebody who knows it.";
-        }
-
-        if (told.IsBegun)
-        {
-            yield return "Work of this job is logged; the whole job is compared, as if nothing were done.";
-        }
     }
 
     private static string Number(int index) => (index + 1).ToString(CultureInfo.InvariantCulture);

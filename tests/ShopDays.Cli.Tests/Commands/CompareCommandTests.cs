@@ -121,6 +121,63 @@ public sealed class CompareCommandTests
         Assert.True(JsonElement.DeepEquals(suggested[0].Field("outcome"), again.Field("outcome")));
     }
 
+    [Fact]
+    public void Another_glue_is_suggested_where_the_shops_nights_are_too_cold_for_the_jobs_own()
+    {
+        using var folder = Glued("PVA, yellow (aliphatic)", "nights: {temperature: 7 C, months: {may: 13 C, june: 14 C, july: 15 C, august: 15 C, september: 13 C}}\n");
+        var path = folder.File("jobs", "tray.yaml");
+        var ran = Typed.Run("compare", path, "--suggest", "--schedules", "30");
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Error));
+        Assert.Contains("casein in place of PVA, yellow (aliphatic)", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("As a variant: job: {glue-ups: {frame: {adhesive: casein}}}", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("Another glue may bear less water", ran.Out, StringComparison.Ordinal);
+
+        var suggested = Typed.Run("compare", path, "--suggest", "--json", "--schedules", "30").ReadJson().List("variants").Single(one => one.Text("variant").StartsWith("casein", StringComparison.Ordinal));
+        Assert.True(suggested.Field("difference").Number("daysAtP80") < 0);
+    }
+
+    [Theory]
+    [InlineData("PVA, slow-set")]
+    [InlineData("casein")]
+    public void No_other_glue_is_suggested_where_none_saves_anything(string glue)
+    {
+        using var folder = Glued(glue);
+        Assert.DoesNotContain("in place of", Typed.Run("compare", folder.File("jobs", "tray.yaml"), "--suggest", "--schedules", "30").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Its_sheet_has_the_figures_the_changes_and_the_suggestions_of_the_terminal()
+    {
+        using var folder = Priced("machines: [band saw]\n");
+        var pdf = folder.File("compared.pdf");
+        var ran = Typed.Run("compare", folder.File("jobs", "tray.yaml"), "--schedules", "30", "--variant", "{variant: Tuesday evenings too, sessions: {tuesday: [\"18:00-20:30\"]}}", "--variant", "parts: {side: {count: 9}}", "--suggest", "--pdf", pdf);
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Error));
+        Assert.EndsWith($"Written: {pdf}\n", ran.Out, StringComparison.Ordinal);
+
+        using var paper = UglyToad.PdfPig.PdfDocument.Open(File.ReadAllBytes(pdf));
+        var pages = paper.GetPages().Select(page => ReadPaper.Squeezed(page.Text)).ToList();
+        Assert.Equal(2, pages.Count);
+        var terminal = ReadPaper.Squeezed(ran.Out);
+        Assert.All((string[])["1.Tuesdayeveningstoo", "Changes:promise", "Because:", "Cannotbedone:"], words => Assert.Contains(words, pages[0], StringComparison.Ordinal));
+        Assert.All((string[])["Traywhatwouldsave", "Asavariant:machine:{rip:bandsaw}", "singlechangestried"], words => Assert.Contains(words, pages[1].Replace("Tray:", "Tray", StringComparison.Ordinal), StringComparison.Ordinal));
+
+        // What one way changes and why is told in the same words in both places.
+        var changes = ran.Out[ran.Out.IndexOf("Changes: ", StringComparison.Ordinal)..];
+        Assert.Contains(ReadPaper.Squeezed(changes[..changes.IndexOf("Because: ", StringComparison.Ordinal)]), pages[0], StringComparison.Ordinal);
+        Assert.Contains("Tuesdayeveningstoo", terminal, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sheet_that_has_no_folder_is_told_before_the_work()
+    {
+        using var folder = Priced();
+        var ran = Typed.Run("compare", folder.File("jobs", "tray.yaml"), "--variant", "costs: 10", "--pdf", folder.File("nowhere", "compared.pdf"));
+        Assert.NotEqual(0, ran.ExitCode);
+        Assert.Contains("has no folder to be written to", ran.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    private static FreshFolder Glued(string glue, string more = "") => new FreshFolder().WithShop(ATrayShop.Shop + more).WithJob("tray", ATrayShop.Job[..ATrayShop.Job.IndexOf("finish:", StringComparison.Ordinal)].Replace("PVA, slow-set", glue, StringComparison.Ordinal));
+
     private static FreshFolder Priced(string more = "") => new FreshFolder().WithShop(ATrayShop.Shop + Money + more).WithJob("tray", ATrayShop.Job);
 
     private static JsonElement Compare(params string[] variants)

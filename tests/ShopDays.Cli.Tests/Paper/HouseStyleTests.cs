@@ -22,7 +22,7 @@ public sealed class HouseStyleTests
 {
     private static readonly Instant Now = Instant.FromUtc(2027, 3, 1, 9, 0);
 
-    public static TheoryData<string> All => ["plan", "materials", "orders", "rates"];
+    public static TheoryData<string> All => ["plan", "materials", "orders", "rates", "compare"];
 
     [Theory]
     [MemberData(nameof(All))]
@@ -94,7 +94,7 @@ public sealed class HouseStyleTests
         }
     }
 
-    private static byte[] Paper(string which)
+    internal static byte[] Paper(string which)
     {
         if (which == "rates")
         {
@@ -105,7 +105,8 @@ public sealed class HouseStyleTests
         using var folder = new FreshFolder().WithATray();
         var pdf = folder.File("paper.pdf");
         string[] about = which == "orders" ? ["--shop", folder.Path] : [folder.File("jobs", "tray.yaml")];
-        Assert.Equal(0, Typed.At(Now, [which, .. about, "--effort", "quick", "--pdf", pdf]).ExitCode);
+        string[] more = which == "compare" ? ["--variant", "sessions: {tuesday: [\"18:00-20:30\"]}", "--suggest", "--schedules", "20"] : [];
+        Assert.Equal(0, Typed.At(Now, [which, .. about, "--effort", "quick", .. more, "--pdf", pdf]).ExitCode);
         return File.ReadAllBytes(pdf);
     }
 }

@@ -45,6 +45,11 @@ public sealed class LineBreaksTests
     [Theory]
     [InlineData("side table (80 %)", "(80\u00a0%)")]
     [InlineData("as likely as not 45 min", "45\u00a0min")]
+    [InlineData("alone it takes 1 h 15 min", "1\u00a0h\u00a015\u00a0min")]
+    [InlineData("waits for 1 d 12 h", "1\u00a0d\u00a012\u00a0h")]
+    [InlineData("mortise: leg, for stretcher (1 of 4)", "(1\u00a0of\u00a04)")]
+    [InlineData("tenon: end stretcher (3-4 of 8)", "(3-4\u00a0of\u00a08)")]
+    [InlineData("rough slabs, 3050 × 410 × 75 mm", "3050\u00a0×\u00a0410\u00a0×\u00a075\u00a0mm")]
     public void A_figure_and_its_unit_stay_on_one_line(string text, string held)
     {
         for (var width = TypeScale.Body.WidthOf(held) + 0.1; width < 300; width += 5)

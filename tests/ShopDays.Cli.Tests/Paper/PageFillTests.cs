@@ -40,6 +40,14 @@ public sealed class PageFillTests
         Assert.Single(sections, "Cautions");
     }
 
+    [Theory]
+    [MemberData(nameof(Sample.Shops), MemberType = typeof(Sample))]
+    public async Task No_caution_is_said_by_common_practice(string shop)
+    {
+        using var document = PdfDocument.Open(await Sample.Of(shop).Pdf());
+        Assert.DoesNotContain("Said by common practice", string.Concat(document.GetPages().Select(page => page.Text)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Nine_rows_of_work_stand_on_one_side_with_their_waits_and_cautions()
     {

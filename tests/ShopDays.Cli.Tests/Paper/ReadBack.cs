@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Cli.Paper.Setting;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Tokens;
 
 namespace ShopDays.Cli.Tests.Paper;
 
@@ -38,6 +39,19 @@ internal static class ReadBack
     {
         using var document = PdfDocument.Open(file);
         return [.. document.GetPages().Select(page => page.GetWords().Select(word => word.Text).ToArray())];
+    }
+
+    /// <summary>All objects of a kind.</summary>
+    public static IReadOnlyList<DictionaryToken> Dictionaries(byte[] file, string type)
+    {
+        using var document = PdfDocument.Open(file);
+        return
+        [
+            .. document.Structure.CrossReferenceTable.ObjectOffsets.Keys
+                .Select(one => document.Structure.GetObject(one).Data)
+                .OfType<DictionaryToken>()
+                .Where(one => one.Data.TryGetValue("Type", out var kind) && kind is NameToken name && name.Data == type),
+        ];
     }
 
     public static Letter[] Letters(byte[] file)

@@ -65,7 +65,7 @@ public sealed class SheetTests
         for (double above = 550; above < 660; above += 5)
         {
             var words = ReadBack.Words(ReadBack.Flowed(
-                new Drawing(above, (_, _) => { }),
+                new Drawing(above, Meaning.None, (_, _) => { }),
                 new Heading("Overview", TypeScale.Heading),
                 Rows(3)));
 
@@ -111,7 +111,7 @@ public sealed class SheetTests
         for (double above = 400; above < 660; above += 20)
         {
             var words = ReadBack.Words(ReadBack.Flowed(
-                new Drawing(above, (_, _) => { }),
+                new Drawing(above, Meaning.None, (_, _) => { }),
                 new Together(new Paragraph("first", TypeScale.Body), new Gap(90), new NoteBox("Wait", ["last"], TypeScale.Body))));
 
             Assert.Contains("last", Assert.Single(words, page => page.Contains("first")));

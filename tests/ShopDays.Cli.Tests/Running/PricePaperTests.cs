@@ -63,6 +63,25 @@ public sealed partial class PricePaperTests
         Assert.All(expected, one => Assert.Contains(ReadPaper.Squeezed(one), text, StringComparison.Ordinal));
     }
 
+    // A client signs what stands above the line, not a page that says nothing else.
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task The_quote_of_a_sample_stands_on_one_side_of_a_sheet(string shop)
+    {
+        using var quote = PdfDocument.Open((await Sample.Of(shop).Price()).Quote);
+        Assert.Equal(1, quote.NumberOfPages);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task Volumes_are_written_with_the_sign_for_cubic_on_paper(string shop)
+    {
+        using var sheet = PdfDocument.Open((await Sample.Of(shop).Price()).Internal);
+        var words = string.Concat(sheet.GetPages().Select(page => page.Text));
+        Assert.DoesNotMatch(@"[0-9] m3\b", words);
+        Assert.Matches("m³|board feet", words);
+    }
+
     [Theory]
     [MemberData(nameof(Shops))]
     public async Task Nothing_internal_is_on_the_quote(string shop)
@@ -97,7 +116,7 @@ public sealed partial class PricePaperTests
         var price = ran.ReadJson();
         var text = ReadPaper.Squeezed(WordsOf(sheet));
         Assert.All(price.List("lines"), line => Assert.Contains(
-            ReadPaper.Squeezed(line.Text("working") + Written(line.Amount("amount"))), text, StringComparison.Ordinal));
+            ReadPaper.Squeezed(line.Text("working").Replace(" m3", " m³", StringComparison.Ordinal) + Written(line.Amount("amount"))), text, StringComparison.Ordinal));
         var risk = price.Field("risk");
         decimal[] figures = [price.Amount("cost"), price.Amount("costWithContingency"), price.Amount("reckoned"), price.Field("quoted").Amount("total"), price.Amount("profit"), risk.Amount("leastPrice"), risk.Amount("perHourAtP50"), risk.Amount("perHourAtP90"), .. price.Field("rate").List("inAYear").Select(line => line.Amount("amount"))];
         Assert.All(figures, amount => Assert.Contains(Written(amount), text, StringComparison.Ordinal));

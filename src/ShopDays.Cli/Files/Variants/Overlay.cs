@@ -5,8 +5,9 @@ namespace ShopDays.Cli.Files.Variants;
 
 /// <summary>
 /// Lays keys over the keys of a file: sections key by key, lines of a list by their names where keys stand over a list, and
-/// anything else in place of what is there. A key with nothing behind it takes the key, or the line, away. What comes out is
-/// read like any file, and each piece still knows the file that it is from.
+/// anything else in place of what is there. A key with nothing behind it takes the key, or the line, away, and what a meter
+/// said takes the place of what it said before, in whichever way either is written. What comes out is read like any file,
+/// and each piece still knows the file that it is from.
 /// </summary>
 internal static class Overlay
 {
@@ -30,6 +31,12 @@ internal static class Overlay
         ["hardware"] = "hardware",
         ["outside"] = "work",
         ["workers"] = "name",
+    };
+
+    /// <summary>Keys of a section that say one thing in two ways: those of the one take those of the other away.</summary>
+    private static readonly Dictionary<string, (string[] One, string[] Other)> SaidInTwoWays = new(StringComparer.Ordinal)
+    {
+        ["drying"] = (["moisture", "read"], ["readings"]),
     };
 
     /// <summary>Lays keys over a file.</summary>
@@ -117,10 +124,25 @@ internal static class Overlay
 
     private static YamlNode Laid(YamlNode under, YamlNode over, YamlText key, Findings findings) => (under, over) switch
     {
-        (YamlMap section, YamlMap keys) => Merged(section, keys, findings),
+        (YamlMap section, YamlMap keys) => Merged(WithoutTheOtherWay(section, keys, key.Value), keys, findings),
         (YamlList list, YamlMap lines) => ByName(list, lines, key, findings),
         _ => over,
     };
+
+    private static YamlMap WithoutTheOtherWay(YamlMap under, YamlMap over, string section)
+    {
+        if (!SaidInTwoWays.TryGetValue(section, out var ways))
+        {
+            return under;
+        }
+
+        string[] gone = [.. Says(ways.One) ? ways.Other : [], .. Says(ways.Other) ? ways.One : []];
+        return new(under.Place, [.. under.Entries.Where(entry => !gone.Contains(entry.Key.Value) || Names(entry.Key.Value))]);
+
+        bool Names(string key) => over.Entries.Any(entry => entry.Key.Value == key);
+
+        bool Says(string[] keys) => over.Entries.Any(entry => keys.Contains(entry.Key.Value) && entry.Value is not YamlText { IsLeftOut: true });
+    }
 
     private static YamlList ByName(YamlList under, YamlMap over, YamlText key, Findings findings)
     {

@@ -42,7 +42,7 @@ internal static class BoardPages
             {
                 var picture = new BoardPicture(layout, plan.Format, plan.Job.Allowances.Kerf, room.Width, tallest);
                 yield return new Heading(wording.Board(layout.Board) + (layout.IsBestFaceUp ? ", best face up" : ""), TypeScale.Subheading) { BookmarkLevel = 1 };
-                yield return new Drawing(picture.Height, (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y)));
+                yield return new Drawing(picture.Height, Meaning.Picture(picture.Description), (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y)));
                 if (picture.Key.Count > 0)
                 {
                     yield return new Paragraph(KeyOf(picture, wording), TypeScale.Small);

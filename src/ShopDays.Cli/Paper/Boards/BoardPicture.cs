@@ -52,6 +52,22 @@ internal sealed class BoardPicture
     /// <summary>The letters that stand for names too long for their pieces, in their order.</summary>
     public IReadOnlyList<(Blank Blank, string Letter)> Key => key;
 
+    /// <summary>What it shows, for who cannot see it; the cuts themselves stand in the table below it.</summary>
+    public string Description
+    {
+        get
+        {
+            List<string> said = [$"Board {layout.Board.Name} to scale, along from the reference end and across from the reference edge."];
+            said.AddRange(layout.Blanks.Select(placed => $"{placed.Blank.Label}, {Size(placed)}, at {At(placed.Region)}."));
+            said.AddRange(layout.Offcuts.Where(offcut => offcut.IsUseful).Select(offcut => $"An offcut to keep, {Sides(offcut.Region)}, at {At(offcut.Region)}."));
+            said.AddRange(layout.Board.Flaws.Select(flaw => Region.Of(flaw).Common(Region.Whole(layout.Board))).Select(flaw => $"A flaw, left out, {Sides(flaw)}, at {At(flaw)}."));
+            said.Add("The rest is lost.");
+            return string.Join(' ', said);
+
+            string At(Region region) => $"{format.Write(region.X)} along and {format.Write(region.Y)} across";
+        }
+    }
+
     /// <summary>Where the board lies when the picture stands in the upper left corner.</summary>
     internal BoardFrame Frame { get; }
 

@@ -14,8 +14,8 @@ internal static class Swatch
     /// <summary>Knots, shakes and the like.</summary>
     public static Fill Flawed { get; } = Fill.Hatched(Hatch.Crossed, 2.5);
 
-    /// <summary>The line that says what each means.</summary>
-    public static Drawing Legend { get; } = new(16, (page, box) =>
+    /// <summary>The line that says what each means, which is of no use without the pictures.</summary>
+    public static Drawing Legend { get; } = new(16, Meaning.None, (page, box) =>
     {
         var x = box.X;
         List<(Fill, string)> meanings =

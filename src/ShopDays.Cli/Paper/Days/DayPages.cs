@@ -34,7 +34,7 @@ internal static class DayPages
     /// <param name="day">The day.</param>
     /// <param name="room">The space between the margins of a page.</param>
     public static IReadOnlyList<Block> Of(PlanPaper plan, IReadOnlyList<PaperDay> days, PaperDay day, Room room) =>
-        Densities.First(Ways, way => [.. At(plan, days, day, way, room)], room)
+        Densities.First(Ways.SelectMany(way => (Way[])[way, way with { IsInShort = true }]), way => [.. At(plan, days, day, way, room)], room)
             // More than one side of a sheet holds even so: then the letters may as well be larger again.
             ?? [.. At(plan, days, day, Ways[1], room)];
 
@@ -42,7 +42,7 @@ internal static class DayPages
     {
         var style = TypeScale.Bench with { Size = way.Size };
         var aside = TypeScale.Body with { Size = way.Aside };
-        yield return new Drawing(26, (page, box) =>
+        yield return new Drawing(26, Meaning.Heading(1), (page, box) =>
         {
             var count = $"Shop day {CountWords.Number(day.Number)} of {CountWords.Number(days.Count)}{(plan.Rest is null ? "" : " to come")}";
             page.Text(DateWords.Long(day.Date), box.X, box.Y + 18, TypeScale.Title with { Size = 20 });
@@ -53,7 +53,7 @@ internal static class DayPages
             yield return new NoteBox($"{StoppedWords.Lead}, {StoppedWords.About(stopped, plan.Marks)}", [LogPhrases.Plain(stopped.Text)], style) { Padding = 2.5 };
         }
 
-        if (DayWaits.Of(plan, day, aside, room.Width) is { } waits)
+        if (DayWaits.Of(plan, day, aside, way.IsInShort ? room.Width : null) is { } waits)
         {
             yield return waits;
         }
@@ -78,7 +78,7 @@ internal static class DayPages
 
     private static Together WhereStopped(int lines, TextStyle aside) => new(
         new Paragraph("Where I stopped, and what comes first next time", aside.In(Weight.SemiBold)) { After = 0 },
-        new Drawing(lines * 22, (page, box) =>
+        new Drawing(lines * 22, Meaning.None, (page, box) =>
         {
             for (var line = 1; line <= lines; line++)
             {
@@ -114,6 +114,9 @@ internal static class DayPages
     // Sizes of the rows and of what stands about them, the white above and below each row, in points, and the lines for notes.
     private readonly record struct Way(double Size, double Aside, double Padding, int Lines)
     {
+        /// <summary>Whether each wait has one line, and the rest of it stands on the list of waits.</summary>
+        public bool IsInShort { get; init; }
+
         /// <summary>Whether columns are named once, and what comes next has one line.</summary>
         public bool IsClose { get; init; }
     }

@@ -14,8 +14,8 @@ internal static class DayWaits
     /// <param name="plan">The plan.</param>
     /// <param name="day">The day.</param>
     /// <param name="style">How it is set.</param>
-    /// <param name="width">The width of the page between its margins: what one line does not hold of a reason stands on the list of waits.</param>
-    public static NoteBox? Of(PlanPaper plan, PaperDay day, TextStyle style, double width)
+    /// <param name="width">The width of the page between its margins where each line is cut to it: what it does not hold of a reason stands on the list of waits. Null where lines may be broken.</param>
+    public static NoteBox? Of(PlanPaper plan, PaperDay day, TextStyle style, double? width)
     {
         var previous = plan.Plan.Sessions.Where(one => one.Work.Count > 0 && one.Session.Date < day.Date).Select(one => one.Session.Date).DefaultIfEmpty(day.Date.PlusDays(-1)).Max();
         // What ended on a day between two shop days is news on the second.
@@ -28,7 +28,7 @@ internal static class DayWaits
         ];
         return lines.Length == 0 ? null : new NoteBox("", lines, style) { Padding = 1.5 };
 
-        string Fitted(string line) => style.Shortened(line, width - 20);
+        string Fitted(string line) => width is { } most ? style.Shortened(line, most - 20) : line;
     }
 
     // Those for one reason share a line, the boards that rest after sawing, say.

@@ -11,7 +11,7 @@ internal static class SessionTable
 {
     private const double Expected = 7.6;
 
-    // Room for a mark of three letters, set smaller than the row; the few longer ones take a second line.
+    // Room for a mark of three letters, set smaller than the row; the few longer ones are set smaller still.
     private const double MarkLetters = 2.25;
 
     // Times of day and expected times need more room in larger letters; what a pencil writes does not.
@@ -67,13 +67,13 @@ internal static class SessionTable
 
     private static Row RowOf(PlanPaper plan, PlannedWork work, TextStyle style)
     {
-        var range = plan.TaskTimes[work.Task.Id];
+        var (range, mark) = (plan.TaskTimes[work.Task.Id], plan.Marks.Of(work.Task.Name));
         // Read at arm's length too, but after the name of the work.
         var remark = (style with { Size = Math.Max(8.5, style.Size - 2) }).In(0.15);
         var share = WorkWords.ShareOf(work, range);
         return Row.Of(
             new TickCell(),
-            new TextCell(plan.Marks.Of(work.Task.Name)) { Style = remark },
+            new TextCell(mark) { Style = remark.Fitted(mark, MarkLetters * style.Size, 6) },
             new TextCell(DateWords.ClockAt(work.Start)) { Note = ClockChange.IsSecondPass(work.Start) ? "second time" : null, NoteStyle = remark },
             new TextCell(work.Task.Name) { Note = WorkWords.NoteOf(work, range.P50), NoteStyle = remark, NoteRunsOn = true },
             ExpectationOf(work.HandsOn, range, share, style, remark),

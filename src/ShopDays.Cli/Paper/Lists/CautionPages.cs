@@ -7,7 +7,7 @@ namespace ShopDays.Cli.Paper.Lists;
 internal static class CautionPages
 {
     // How the data says that no body stands behind a caution: nothing that a reader of the page could look up.
-    private const string NoBody = "common practice, no source";
+    private const string NoBody = "common practice";
 
     private static readonly double[] Sizes = [10.5, 9.5, 8.5];
 
@@ -40,7 +40,7 @@ internal static class CautionPages
     private static IEnumerable<string> Lines(Caution caution)
     {
         yield return caution.Text;
-        if (caution.SaidBy != NoBody)
+        if (!caution.SaidBy.StartsWith(NoBody, StringComparison.Ordinal))
         {
             yield return $"Said by {caution.SaidBy}.";
         }

@@ -19,7 +19,7 @@ internal static class CutListPages
         Column.Fixed("Count", 32, Align.Right),
         Column.Shared("Finished", 1.5),
         Column.Shared("Timber", 0.9),
-        Column.Shared("Blanks: label, length × width, board", 2.1),
+        Column.Shared("Blanks: label, length × width, board", 2.4),
         Column.Fixed("Weight each", 44, Align.Right),
         Column.Fixed("Sawn", 56),
         Column.Fixed("Planed", 56),

@@ -8,14 +8,18 @@ namespace ShopDays.Cli.Paper.Lists;
 /// <summary>Every task once, in the order of the plan, with what must come before it and why.</summary>
 internal static class OrderPages
 {
+    private const double MarkWidth = 22;
+
     private static readonly Column[] Columns =
     [
         Column.Fixed("", 16, Align.Right),
-        Column.Fixed("Mark", 22),
+        Column.Fixed("Mark", MarkWidth),
         Column.Shared("Task", 1),
-        Column.Fixed("Begins", 74),
+        Column.Fixed("Begins", 78),
         Column.Shared("Comes after", 2.3),
     ];
+
+    private static readonly TextStyle Style = TypeScale.Body with { Size = 8 };
 
     /// <summary>The blocks.</summary>
     public static IEnumerable<Block> Of(PlanPaper plan)
@@ -28,11 +32,18 @@ internal static class OrderPages
             Columns,
             [.. ordered.Select((task, order) => Row.Of(
                 CountWords.Number(order + 1),
-                plan.Marks.Of(task.Name),
+                MarkOf(plan, task),
                 task.Name,
                 begins.TryGetValue(task.Id, out var at) ? DateWords.When(at) : "",
                 Reasons(plan.Graph, task, before[task.Id])))],
-            TypeScale.Body with { Size = 8 }) { Distance = 5, Padding = 1.1 };
+            Style) { Distance = 5, Padding = 1.1 };
+    }
+
+    // The few marks of four letters are set smaller, not broken.
+    private static TextCell MarkOf(PlanPaper plan, ShopTask task)
+    {
+        var mark = plan.Marks.Of(task.Name);
+        return new(mark) { Style = Style.Fitted(mark, MarkWidth, 6) };
     }
 
     private static string Reasons(TaskGraph graph, ShopTask task, IEnumerable<Precedence> precedences) => string.Join('\n', precedences

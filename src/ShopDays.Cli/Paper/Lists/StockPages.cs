@@ -14,12 +14,12 @@ internal static class StockPages
     private static readonly Column[] Columns =
     [
         Column.Fixed("", 11),
-        Column.Fixed("Board", 44),
-        Column.Shared("Timber", 1.1),
-        Column.Shared("Size", 1.5),
-        Column.Shared("Weight", 1.2),
-        Column.Fixed("Price", 62, Align.Right),
-        Column.Shared("Offcuts to keep", 1.4),
+        Column.Fixed("Board", 36),
+        Column.Shared("Timber", 1.15),
+        Column.Fixed("Size", 108),
+        Column.Shared("Weight", 1.1),
+        Column.Fixed("Price", 60, Align.Right),
+        Column.Fixed("Offcuts to keep", 84),
     ];
 
     /// <summary>The blocks.</summary>

@@ -11,9 +11,9 @@ internal static class WaitPages
     private static readonly Column[] Columns =
     [
         Column.Fixed("", 18, Align.Right),
-        Column.Fixed("From", 78),
-        Column.Fixed("Until", 78),
-        Column.Fixed("How long", 44),
+        Column.Fixed("From", 83),
+        Column.Fixed("Until", 83),
+        Column.Fixed("How long", 68),
         Column.Shared("Why", 1.9),
         Column.Shared("After"),
     ];

@@ -29,7 +29,7 @@ internal static class CalendarPages
         foreach (var page in dates.Chunk(share))
         {
             var picture = new CalendarPicture(plan, page, row);
-            yield return new Drawing(picture.Height, picture.Draw);
+            yield return new Drawing(picture.Height, Meaning.Picture(picture.Description), picture.Draw);
         }
 
         yield return new Paragraph("Grey dates are closed. Numbers on the waits are those of the list of waits.", TypeScale.Small);

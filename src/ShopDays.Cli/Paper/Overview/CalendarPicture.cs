@@ -32,6 +32,21 @@ internal sealed class CalendarPicture
     /// <summary>Its height in all, in points.</summary>
     public double Height => Head + (dates.Count * row) + 2;
 
+    /// <summary>What it shows, for who cannot see it; day sheets and the list of waits say all of it in words.</summary>
+    public string Description
+    {
+        get
+        {
+            LocalDate[] worked = [.. plan.Plan.Sessions.Where(session => session.Work.Count > 0).Select(session => session.Session.Date).Where(dates.Contains).Distinct().Order()];
+            LocalDate[] closed = [.. dates.Where(plan.Shop.Closed.Contains)];
+            var waits = plan.Plan.Waits.Count(wait => wait.Start.Date <= dates[^1] && wait.End.Date >= dates[0]);
+            return $"The dates from {DateWords.Long(dates[0])} to {DateWords.Long(dates[^1])}, one below the other. "
+                + (worked.Length == 0 ? "No work on any of them." : $"Work on {CountWords.Of(worked.Length, "date")}: {string.Join(", ", worked.Select(DateWords.Short))}.")
+                + (closed.Length == 0 ? "" : $" Closed: {string.Join(", ", closed.Select(DateWords.Short))}.")
+                + (waits == 0 ? "" : $" {CountWords.Of(waits, "wait")} beside them, told in the list of waits.");
+        }
+    }
+
     /// <summary>Draws it from the upper left corner of a place.</summary>
     public void Draw(Surface page, Box place)
     {

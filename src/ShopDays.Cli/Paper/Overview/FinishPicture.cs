@@ -58,7 +58,18 @@ internal sealed class FinishPicture
     public static Drawing Of(PlanPaper plan, double tallest, double width)
     {
         var picture = new FinishPicture(plan, width);
-        return new(Head + tallest + Tick + (LineHeight * picture.labels.Lines) + (White), (page, box) => picture.Draw(page, box, tallest));
+        return new(Head + tallest + Tick + (LineHeight * picture.labels.Lines) + White, Meaning.Picture(picture.Description), (page, box) => picture.Draw(page, box, tallest));
+    }
+
+    private string Description
+    {
+        get
+        {
+            var most = counts.Index().MaxBy(bar => bar.Item);
+            var (from, until) = (first.PlusDays(most.Index * step), first.PlusDays((most.Index * step) + step - 1));
+            return $"Bars: on which dates the {CountWords.Of(plan.Forecast.Trials, "trial")} of the plan were finished, from {DateWords.Long(first)} on. Most, {CountWords.Number(most.Item)}, on {DateWords.Long(from)}{(step == 1 ? "" : $" or in the days to {DateWords.Long(until)}")}. "
+                + $"Marked: {string.Join("; ", marks.Select(mark => mark.Words))}.";
+        }
     }
 
     private void Draw(Surface page, Box box, double tallest)

@@ -36,11 +36,11 @@ internal static class StagePattern
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
-    /// <summary>The line that says what each filling means.</summary>
+    /// <summary>The line that says what each filling means, which is of no use without the pictures.</summary>
     public static Drawing Legend(IEnumerable<Stage> stages)
     {
         Stage[] shown = [.. stages.Distinct().Order()];
-        return new(16, (page, box) =>
+        return new(16, Meaning.None, (page, box) =>
         {
             var x = box.X;
             var style = TypeScale.Small with { Size = 8 };

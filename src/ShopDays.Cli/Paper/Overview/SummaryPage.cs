@@ -134,7 +134,7 @@ internal static class SummaryPage
         }
     }
 
-    private static Drawing Date(string title, string meaning, ZonedDateTime? date, bool big) => new(78, (page, box) =>
+    private static Drawing Date(string title, string meaning, ZonedDateTime? date, bool big) => new(78, Meaning.Words, (page, box) =>
     {
         page.Line(box.X, box.Y + 3, box.Right, box.Y + 3, big ? new Pen(3) : Pen.Strong);
         page.Text(title, box.X, box.Y + 18, TypeScale.Label.Fitted(title, box.Width, 6));

@@ -88,7 +88,7 @@ internal static class InternalBook
             yield return new Row(RowKind.Group, Wording.Capital(group.Key));
             foreach (var line in group)
             {
-                yield return Row.Of(Wording.Capital(PriceWords.NameOf(line)), told.Words.WorkingOf(line, told.Risk.Rate), MoneyWords.Of(line.Amount));
+                yield return Row.Of(Wording.Capital(PriceWords.NameOf(line)), Wording.Signed(told.Words.WorkingOf(line, told.Risk.Rate)), MoneyWords.Of(line.Amount));
             }
 
             if (group.Key == LastExpected(told))
@@ -122,7 +122,7 @@ internal static class InternalBook
     private static Column[] Columns(string name, string working) =>
         [Column.Shared(name, 1.2), Column.Shared(working), Column.Fixed("Amount", AmountWidth, Align.Right)];
 
-    private static Drawing Figure(string title, string meaning, string figure, bool big) => new(70, (page, box) =>
+    private static Drawing Figure(string title, string meaning, string figure, bool big) => new(70, Meaning.Words, (page, box) =>
     {
         page.Line(box.X, box.Y + 3, box.Right, box.Y + 3, big ? new Pen(3) : Pen.Strong);
         page.Text(title, box.X, box.Y + 18, TypeScale.Label.Fitted(title, box.Width, 6));

@@ -11,7 +11,7 @@ internal static class QuoteBook
     private const double AmountWidth = 96;
 
     // The roomiest first: a quote takes the first that lets it stand on one page.
-    private static readonly double[] Sizes = [10.5, 10, 9.5, 9];
+    private static readonly Way[] Ways = [new(10.5), new(10), new(9.5), new(9.5) { IsClose = true }, new(9) { IsClose = true }, new(8.5) { IsClose = true }];
 
     /// <summary>Sets it. The same values give the same bytes.</summary>
     /// <param name="told">The price.</param>
@@ -22,7 +22,7 @@ internal static class QuoteBook
         var shop = told.Read.Shop;
         using var book = new Book(new Imprint($"Quote: {told.Job.Name}", $"Quote, {shop.Name}", "en", made));
         var sheet = new Sheet(book, shop.Paper, Margins.Usual, new(shop.Name, $"Quote: {told.Job.Name}", $"{DateWords.Long(told.Today)}; valid until {DateWords.Long(told.ValidUntil)}"));
-        var blocks = Densities.First(Sizes, size => [.. Blocks(told, TypeScale.Body with { Size = size })], new(sheet.Area.Width, sheet.Area.Height)) ?? [.. Blocks(told, TypeScale.Body)];
+        var blocks = Densities.First(Ways, way => [.. Blocks(told, way)], new(sheet.Area.Width, sheet.Area.Height)) ?? [.. Blocks(told, Ways[0])];
         sheet.Add(blocks);
         sheet.Finish();
         return book.ToBytes();
@@ -35,9 +35,9 @@ internal static class QuoteBook
         return [told.Read.Shop.Name, told.Job.Name, wanted.Client ?? "", wanted.Description ?? "", .. wanted.Hardware.Select(item => item.Name), .. wanted.Included, .. wanted.NotIncluded, .. told.Money.SmallPrint];
     }
 
-    private static IEnumerable<Block> Blocks(ToldPrice told, TextStyle body)
+    private static IEnumerable<Block> Blocks(ToldPrice told, Way way)
     {
-        var wanted = told.Job.Commission;
+        var (wanted, body) = (told.Job.Commission, TypeScale.Body with { Size = way.Size });
         yield return new Heading(told.Job.Name, TypeScale.Title) { BookmarkLevel = 0, Above = 0 };
         yield return new Paragraph($"Quote from {told.Read.Shop.Name}{(wanted.Client is { } client ? $" for {client}" : "")}", body.In(Weight.SemiBold));
         yield return new Paragraph($"{DateWords.Long(told.Today)}, valid until {DateWords.Long(told.ValidUntil)}", body) { After = 0.9 * body.Size };
@@ -46,22 +46,22 @@ internal static class QuoteBook
             yield return new Paragraph(description, body);
         }
 
-        yield return new Table([Column.Fixed("", 70), Column.Shared("")], [.. QuoteWords.Facts(told).Select(fact => Row.Of(new TextCell(fact.Name) { Style = body.In(Weight.SemiBold) }, fact.Words))], body) { After = 4 };
+        yield return new Table([Column.Fixed("", 70), Column.Shared("")], [.. QuoteWords.Facts(told).Select(fact => Row.Of(new TextCell(fact.Name) { Style = body.In(Weight.SemiBold) }, fact.Words))], body) { After = 4, Padding = way.Padding };
         if (wanted.Included.Count + wanted.NotIncluded.Count > 0)
         {
-            yield return new SideBySide(22, Listed("Included", wanted.Included, body), Listed("Not included", wanted.NotIncluded, body));
+            yield return new SideBySide(22, Listed("Included", wanted.Included, way.Heading, body), Listed("Not included", wanted.NotIncluded, way.Heading, body));
         }
 
-        yield return new Together(new Heading("Dates", TypeScale.Subheading) { BookmarkLevel = 1, Above = 6 }, new Bullets(QuoteWords.Dates(told), body));
-        yield return new Together(new Heading("Price", TypeScale.Subheading) { BookmarkLevel = 1, Above = 6 }, PriceTable(told, body));
-        yield return new Together(new Heading("Payments", TypeScale.Subheading) { BookmarkLevel = 1, Above = 2 }, PaymentTable.Of(told, body));
-        yield return new Heading("Terms", TypeScale.Subheading) { BookmarkLevel = 1, Above = 2 };
+        yield return new Together(new Heading("Dates", way.Heading) { BookmarkLevel = 1, Above = 6 }, new Bullets(QuoteWords.Dates(told), body));
+        yield return new Together(new Heading("Price", way.Heading) { BookmarkLevel = 1, Above = 6 }, PriceTable(told, body) with { Padding = way.Padding, After = way.After });
+        yield return new Together(new Heading("Payments", way.Heading) { BookmarkLevel = 1, Above = 2 }, PaymentTable.Of(told, body) with { Padding = way.Padding, After = way.After });
+        yield return new Heading("Terms", way.Heading) { BookmarkLevel = 1, Above = 2 };
         foreach (var paragraph in (string[])[QuoteWords.Changes, .. told.Money.SmallPrint])
         {
             yield return new Paragraph(paragraph, body);
         }
 
-        yield return Signatures(told);
+        yield return Signatures(told, way.IsClose ? 44 : 58);
     }
 
     private static Table PriceTable(ToldPrice told, TextStyle body)
@@ -78,17 +78,34 @@ internal static class QuoteBook
         return new([Column.Shared(""), Column.Fixed(quoted.Total.Currency.Code, AmountWidth, Align.Right)], rows, body);
     }
 
-    private static Together Listed(string title, IReadOnlyList<string> entries, TextStyle body) => new(
-        new Heading(title, TypeScale.Subheading) { Above = 4 },
+    private static Together Listed(string title, IReadOnlyList<string> entries, TextStyle heading, TextStyle body) => new(
+        new Heading(title, heading) { Above = 4 },
         entries.Count == 0 ? new Paragraph("Nothing further.", body) : new Bullets([.. entries.Select(Wording.Capital)], body));
 
-    private static Drawing Signatures(ToldPrice told) => new(58, (page, box) =>
+    private static Drawing Signatures(ToldPrice told, double height) => new(height, Meaning.Words, (page, box) =>
     {
         var width = (box.Width - 30) / 2;
         foreach (var (words, left) in (ReadOnlySpan<(string, double)>)[("Accepted, with date", box.X), (told.Read.Shop.Name, box.X + width + 30)])
         {
-            page.Line(left, box.Y + 40, left + width, box.Y + 40, Pen.Fine);
-            page.Text(words, left, box.Y + 52, TypeScale.Small.Fitted(words, width, 6));
+            page.Line(left, box.Bottom - 18, left + width, box.Bottom - 18, Pen.Fine);
+            page.Text(words, left, box.Bottom - 6, TypeScale.Small.Fitted(words, width, 6));
         }
     });
+
+    /// <summary>How closely the quote is set.</summary>
+    /// <param name="Size">Of its text.</param>
+    private readonly record struct Way(double Size)
+    {
+        /// <summary>Whether the rows of its tables, and what stands behind them, keep little white.</summary>
+        public bool IsClose { get; init; }
+
+        /// <summary>How what names its parts is set.</summary>
+        public TextStyle Heading => IsClose ? TypeScale.Subheading with { Size = Size + 1.5 } : TypeScale.Subheading;
+
+        /// <summary>White above and below the text of a row, in points.</summary>
+        public double Padding => (IsClose ? 0.14 : 0.28) * Size;
+
+        /// <summary>Distance below a table, in points.</summary>
+        public double After => (IsClose ? 0.5 : 1) * Size;
+    }
 }

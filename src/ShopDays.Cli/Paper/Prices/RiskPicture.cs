@@ -34,13 +34,23 @@ internal sealed class RiskPicture(ToldPrice told, double width, double height)
         DrawCurve(picture, head);
         foreach (var (mark, label) in marks.Zip(labels.Labels))
         {
-            var top = head - 4 - (LineOfMarks * label.Line);
-            picture.Line(mark.X, top, mark.X, head + height, mark.Pen);
-            picture.Text(mark.Words, label.Left, top - 2, Small);
+            picture.Line(mark.X, TopOf(label), mark.X, head + height, mark.Pen);
         }
 
-        return new(head + height + Foot, (page, box) => page.Draw(picture, new(box.X, box.Y)));
+        // Words that stand where another mark goes up are not struck through.
+        foreach (var (mark, label) in marks.Zip(labels.Labels))
+        {
+            picture.Rectangle(new Box(label.Left - 1, TopOf(label) - LineOfMarks + 1, Small.WidthOf(mark.Words) + 2, LineOfMarks - 1), null, Fill.Shade(1));
+            picture.Text(mark.Words, label.Left, TopOf(label) - 2, Small);
+        }
+
+        return new(head + height + Foot, Meaning.Picture(Description), (page, box) => page.Draw(picture, new(box.X, box.Y)));
+
+        double TopOf(MarkLabels.Label label) => head - 4 - (LineOfMarks * label.Line);
     }
+
+    private string Description =>
+        $"A curve: the chance that an hour earns less than {MoneyWords.Of(told.Risk.Rate)} goes from {ChanceWords.Of(told.Risk.Curve(span.From, span.To, Steps)[0].Chance)} at a price of {MoneyWords.Of(span.From)} to {ChanceWords.Of(told.Risk.Curve(span.From, span.To, Steps)[^1].Chance)} at {MoneyWords.Of(span.To)}, both before tax. Marked on it: {string.Join("; ", told.Marks.OrderBy(mark => mark.Price.Amount).Select(mark => $"{mark.Mark}, {MoneyWords.Of(mark.Price)}"))}.";
 
     private double At(Money price) => span.To.Amount == span.From.Amount
         ? Left

@@ -97,7 +97,7 @@ internal static class RatesBook
         yield return new Heading(EstimatePicture.Title, TypeScale.Heading) { BookmarkLevel = 0, Above = 0 };
         yield return new Paragraph("Each mark is a timed task, beside what all the other times made one expect of it. Where its bar crosses the broken line it lies inside its 80 % range: four in five should.", TypeScale.Body);
         yield return new Gap(8);
-        yield return new Drawing(picture.Height, (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y)));
+        yield return new Drawing(picture.Height, Meaning.Picture(picture.Description), (page, box) => page.Draw(picture.Drawn(), new(box.X, box.Y)));
     }
 
     private static IEnumerable<Block> Narrowing(ToldRates told, IReadOnlyList<RateCourse> courses, Box area)
@@ -108,8 +108,9 @@ internal static class RatesBook
         var width = (area.Width - Between) / 2;
         foreach (var row in courses.Chunk(2))
         {
-            Picture[] pictures = [.. row.Select(course => new NarrowingPicture(told, course, width, TallestPanel).Drawn())];
-            yield return new Drawing(TallestPanel, (page, box) =>
+            NarrowingPicture[] panels = [.. row.Select(course => new NarrowingPicture(told, course, width, TallestPanel))];
+            Picture[] pictures = [.. panels.Select(panel => panel.Drawn())];
+            yield return new Drawing(TallestPanel, Meaning.Picture(string.Join(' ', panels.Select(panel => panel.Description))), (page, box) =>
             {
                 for (var at = 0; at < pictures.Length; at++)
                 {

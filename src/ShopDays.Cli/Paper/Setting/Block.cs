@@ -24,6 +24,13 @@ internal sealed record Piece(double Height, Action<Surface, Box> Draw)
     /// <summary>Where it hangs in the list of bookmarks, with its words.</summary>
     public (string Title, int Level)? Bookmark { get; init; }
 
+    /// <summary>The same, read out as a part of the file.</summary>
+    public Piece As(Tagged part)
+    {
+        var draw = Draw;
+        return this with { Draw = (page, box) => page.As(part, () => draw(page, box)) };
+    }
+
     /// <summary>Distance.</summary>
     public static Piece Space(double height, bool keep = false) =>
         new(height, (_, _) => { }) { Blank = true, KeepWithNext = keep };
@@ -62,13 +69,15 @@ public sealed record Rule(Pen Pen) : Block
 
 /// <summary>A drawing as wide as the text, never broken.</summary>
 /// <param name="Height">In points; cut down to the height of a page.</param>
+/// <param name="Meaning">What it is to who has it read out.</param>
 /// <param name="Draw">Draws it in the place it was given.</param>
-public sealed record Drawing(double Height, Action<Surface, Box> Draw) : Block
+public sealed record Drawing(double Height, Meaning Meaning, Action<Surface, Box> Draw) : Block
 {
     /// <summary>Where it hangs in the list of bookmarks, with its words.</summary>
     internal (string Title, int Level)? Bookmark { get; init; }
 
-    internal override IReadOnlyList<Piece> Pieces(Room room) => [new(Math.Min(Height, room.Height), Draw) { Bookmark = Bookmark }];
+    internal override IReadOnlyList<Piece> Pieces(Room room) =>
+        [new(Math.Min(Height, room.Height), (page, box) => Meaning.Draw(page, box, () => Draw(page, box))) { Bookmark = Bookmark }];
 }
 
 /// <summary>Blocks that stay on one page, if one page can hold them.</summary>

@@ -20,6 +20,7 @@ public sealed class Book : IDisposable
     private readonly PdfDocument document = new();
     private readonly Dictionary<(Weight, double), XFont> fonts = [];
     private readonly List<Surface> pages = [];
+    private readonly Structure structure = new();
     private readonly List<PdfOutlineCollection> outlines;
 
     /// <summary>Begins a file without pages.</summary>
@@ -46,7 +47,7 @@ public sealed class Book : IDisposable
         var page = document.AddPage();
         page.Width = XUnit.FromPoint(paper.Width);
         page.Height = XUnit.FromPoint(paper.Height);
-        var surface = new Surface(page, FontOf);
+        var surface = new Surface(page, FontOf, structure);
         pages.Add(surface);
         return surface;
     }
@@ -82,9 +83,10 @@ public sealed class Book : IDisposable
             page.Close();
         }
 
+        structure.WriteTo(document);
         using var written = new MemoryStream();
         document.Save(written, closeStream: false);
-        return Marks.Settle(StreamEnds.Complete(written.ToArray()));
+        return PackedObjects.Pack(Marks.Settle(StreamEnds.Complete(written.ToArray())));
     }
 
     /// <inheritdoc/>

@@ -5,8 +5,8 @@ namespace ShopDays.Cli.Paper.Setting;
 
 /// <summary>
 /// Breaks text into lines: each takes as many words as fit. Spaces that do not break (U+00A0) hold their
-/// words together, and so do the spaces within a measure such as 9 1/4 in and within the numbers of cuts such as
-/// cuts 4, 6. What is wider than a whole line is broken
+/// words together, and so do the spaces within a measure such as 9 1/4 in, 1 h 15 min or 20 × 9 in, within a count such as
+/// (1 of 4), and within the numbers of cuts such as cuts 4, 6. What is wider than a whole line is broken
 /// there after all, and at last between characters, so that nothing is lost.
 /// </summary>
 public static partial class LineBreaks
@@ -54,8 +54,22 @@ public static partial class LineBreaks
         lines.Add(string.Join(' ', line));
     }
 
-    // After a figure: a common fraction, or a unit. After the word cut or cuts: one number after the other.
-    [GeneratedRegex(@"(?<=[0-9¼½¾]) (?=[0-9]+/[0-9]|(?:in|ft|mm|cm|m|ft2|m2|bf|lb|kg|min|h|d|°C|°F|%)(?![\p{L}\p{N}]))|(?<=\bcuts?(?: [0-9]+(?:[-–][0-9]+)?,)*) (?=[0-9])")]
+    // After a figure: a common fraction, or a unit.
+    private const string OfAFigure = @"(?<=[0-9¼½¾]) (?=[0-9]+/[0-9]|(?:in|ft|mm|cm|m|ft2|m2|bf|lb|kg|min|h|d|°C|°F|%)(?![\p{L}\p{N}]))";
+
+    // Hours before minutes, days before hours.
+    private const string OfATime = @"(?<=[0-9] h) (?=[0-9]{1,2}(?: min)?\b)|(?<=[0-9] d) (?=[0-9]+ h\b)";
+
+    // About the sign between two sides.
+    private const string OfSides = @"(?<=[0-9a-z""]) (?=× [0-9])|(?<=[0-9a-z""] ×) (?=[0-9])";
+
+    // In brackets, which of how many.
+    private const string OfACount = @"(?<=\([0-9]+(?:[-–][0-9]+)?) (?=of [0-9]+\))|(?<=\([0-9]+(?:[-–][0-9]+)? of) (?=[0-9]+\))";
+
+    // After the word cut or cuts: one number after the other.
+    private const string OfCuts = @"(?<=\bcuts?(?: [0-9]+(?:[-–][0-9]+)?,)*) (?=[0-9])";
+
+    [GeneratedRegex($"{OfAFigure}|{OfATime}|{OfSides}|{OfACount}|{OfCuts}")]
     private static partial Regex WithinMeasureOrCuts();
 
     private static IEnumerable<string> Parts(string word, TextStyle style, double width)

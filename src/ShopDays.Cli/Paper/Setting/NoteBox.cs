@@ -20,16 +20,17 @@ public sealed record NoteBox(string Title, IReadOnlyList<string> Paragraphs, Tex
         var sign = Caution ? 1.5 * Style.Size : 0;
         var left = (Caution ? 5 : 2) + 9 + (Caution ? sign + 8 : 0);
         var width = room.Width - left - Padding;
+        var note = new Tagged(Tag.Division);
         List<Piece> inside = [Piece.Space(Padding)];
         if (Title.Length > 0)
         {
-            inside.AddRange(Paragraph.Lines(Title, Style.In(Weight.SemiBold), Align.Left, width));
+            inside.AddRange(Read(Title, Style.In(Weight.SemiBold)));
         }
 
         foreach (var paragraph in Paragraphs)
         {
             inside.Add(Piece.Space(inside.Count > 1 ? 0.25 * Style.Size : 0));
-            inside.AddRange(Paragraph.Lines(paragraph, Style, Align.Left, width));
+            inside.AddRange(Read(paragraph, Style));
         }
 
         inside.Add(Piece.Space(Padding));
@@ -41,13 +42,20 @@ public sealed record NoteBox(string Title, IReadOnlyList<string> Paragraphs, Tex
                 DrawBar(page, box);
                 if (Caution && order == 1)
                 {
-                    Signs.Caution(page, new Box(box.X + 14, box.Y + ((Style.LineHeight - sign) / 2) + 1, sign, sign * 0.9));
+                    var place = new Box(box.X + 14, box.Y + ((Style.LineHeight - sign) / 2) + 1, sign, sign * 0.9);
+                    page.As(new(Tag.Figure, note) { Alternative = "Caution", Place = place }, () => Signs.Caution(page, place));
                 }
 
                 piece.Draw(page, box with { X = box.X + left, Width = width });
             },
         });
         return [.. Kept(strips), Piece.Space(0.7 * Style.Size)];
+
+        IEnumerable<Piece> Read(string text, TextStyle style)
+        {
+            var paragraph = new Tagged(Tag.Paragraph, note);
+            return Paragraph.Lines(text, style, Align.Left, width).Select(line => line.As(paragraph));
+        }
     }
 
     private void DrawBar(Surface page, Box box) => page.Rectangle(

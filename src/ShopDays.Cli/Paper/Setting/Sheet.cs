@@ -125,7 +125,8 @@ public sealed class Sheet
 
         if (fresh && piece.Head is { } head)
         {
-            Draw(head);
+            // It was read out where the table begins.
+            Draw(head with { Draw = (page, box) => page.Unread(() => head.Draw(page, box)) });
         }
 
         Draw(piece);

@@ -6,7 +6,7 @@ namespace ShopDays.Cli.Paper.Setting;
 
 /// <summary>
 /// One page to draw on. Every length is in points (1/72 in), measured from the page's left and upper edges.
-/// Later strokes cover earlier ones.
+/// Later strokes cover earlier ones. What is drawn as no part of the file is for the eye alone: nobody reads it out.
 /// </summary>
 public sealed class Surface
 {
@@ -16,12 +16,14 @@ public sealed class Surface
 
     private readonly XGraphics graphics;
     private readonly Func<TextStyle, XFont> fontOf;
+    private readonly StrokeMarks marks;
 
-    internal Surface(PdfPage page, Func<TextStyle, XFont> fontOf)
+    internal Surface(PdfPage page, Func<TextStyle, XFont> fontOf, Structure structure)
     {
         Page = page;
         graphics = XGraphics.FromPdfPage(page);
         this.fontOf = fontOf;
+        marks = new(graphics, structure);
     }
 
     /// <summary>The whole page, margins and all.</summary>
@@ -41,24 +43,35 @@ public sealed class Surface
             Align.Right => x - style.WidthOf(plain),
             _ => throw new ArgumentOutOfRangeException(nameof(align), align, null),
         };
-        graphics.DrawString(plain, fontOf(style), BrushOf(style.Grey), left, baseline);
+        marks.BeforeWords();
+
+        // What is read out one behind the other would run together without it; it shows nowhere.
+        graphics.DrawString(marks.IsRead ? plain + " " : plain, fontOf(style), BrushOf(style.Grey), left, baseline);
         FrameSubstitutes(text, left, baseline, style);
     }
 
     /// <summary>Sets a text turned around its place, anticlockwise; 90 reads upwards.</summary>
-    public void TurnedText(string text, Spot at, double degrees, TextStyle style, Align align = Align.Left) =>
+    public void TurnedText(string text, Spot at, double degrees, TextStyle style, Align align = Align.Left)
+    {
+        marks.BeforeWords();
         Set(() =>
         {
             graphics.RotateAtTransform(-degrees, new XPoint(at.X, at.Y));
             Text(text, at.X, at.Y, style, align);
         });
+    }
 
     /// <summary>Draws a straight line.</summary>
-    public void Line(double x1, double y1, double x2, double y2, Pen pen) => graphics.DrawLine(StrokeOf(pen), x1, y1, x2, y2);
+    public void Line(double x1, double y1, double x2, double y2, Pen pen)
+    {
+        marks.BeforeStrokes();
+        graphics.DrawLine(StrokeOf(pen), x1, y1, x2, y2);
+    }
 
     /// <summary>Draws a rectangle: its filling, then its outline, of which either may be missing.</summary>
     public void Rectangle(Box box, Pen? outline = null, Fill fill = default)
     {
+        marks.BeforeStrokes();
         if (fill.Grey is { } grey)
         {
             graphics.DrawRectangle(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
@@ -79,6 +92,7 @@ public sealed class Surface
     public void Polygon(IReadOnlyList<Spot> corners, Pen? outline = null, Fill fill = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(corners.Count, 3);
+        marks.BeforeStrokes();
         XPoint[] points = [.. corners.Select(corner => new XPoint(corner.X, corner.Y))];
         if (fill.Grey is { } grey)
         {
@@ -105,6 +119,7 @@ public sealed class Surface
     /// <summary>Draws the round that fills a square: its filling, which is an even grey, then its outline.</summary>
     public void Disc(Box box, Pen? outline = null, Fill fill = default)
     {
+        marks.BeforeStrokes();
         if (fill.Grey is { } grey)
         {
             graphics.DrawEllipse(BrushOf(grey), box.X, box.Y, box.Width, box.Height);
@@ -117,22 +132,29 @@ public sealed class Surface
     }
 
     /// <summary>Draws a picture, its upper left corner at a place.</summary>
-    public void Draw(Picture picture, Spot at) => Set(() =>
+    public void Draw(Picture picture, Spot at)
     {
-        graphics.TranslateTransform(at.X, at.Y);
-        foreach (var one in picture.Drawn)
+        marks.BeforeStrokes();
+        Set(() =>
         {
-            Draw(one);
-        }
-    });
+            graphics.TranslateTransform(at.X, at.Y);
+            foreach (var one in picture.Drawn)
+            {
+                Draw(one);
+            }
+        });
+    }
 
     /// <summary>Draws something of which only what lies inside a rectangle is seen.</summary>
-    public void Clip(Box box, Action draw) =>
+    public void Clip(Box box, Action draw)
+    {
+        marks.BeforeStrokes();
         Set(() =>
         {
             graphics.IntersectClip(new XRect(box.X, box.Y, box.Width, box.Height));
             draw();
         });
+    }
 
     private void Draw(Drawn drawn)
     {
@@ -161,7 +183,21 @@ public sealed class Surface
         }
     }
 
-    internal void Close() => graphics.Dispose();
+    /// <summary>Draws a part of the file, as which its words are read out; of a figure all its strokes belong to it.</summary>
+    internal void As(Tagged part, Action draw) => marks.As(part, draw);
+
+    /// <summary>Draws what is not read out, whatever it is.</summary>
+    internal void Unread(Action draw) => marks.Unread(draw);
+
+    /// <summary>Puts a part into the file even if nothing of it is drawn, an empty field say.</summary>
+    internal void Place(Tagged part) => marks.Place(part);
+
+    internal void Close()
+    {
+        marks.End();
+        graphics.Dispose();
+        StrokeMarks.Settle(Page);
+    }
 
     private void Lines(Box area, Fill fill)
     {

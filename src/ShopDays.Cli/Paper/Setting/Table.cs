@@ -1,4 +1,3 @@
-
 namespace ShopDays.Cli.Paper.Setting;
 
 /// <summary>What a row of a table is for.</summary>
@@ -44,14 +43,15 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
     internal override IReadOnlyList<Piece> Pieces(Room room)
     {
         var places = Column.Places(Columns, room.Width, Distance);
-        var head = Head(places);
+        var table = new Tagged(Tag.Table);
+        var head = Head(places, table);
         List<Piece> pieces = head is null ? [] : [head];
         var tallest = room.Height - (head?.Height ?? 0);
         for (var order = 0; order < Rows.Count; order++)
         {
             // The last row does not stand alone on a page where it has company.
             var isKept = Rows[order].Kind == RowKind.Group || order == Rows.Count - 2 || (order + 1 < Rows.Count && Rows[order + 1].Kind == RowKind.Total);
-            pieces.AddRange(Parts(Rows[order], places, room.Width, tallest).Select(part =>
+            pieces.AddRange(Parts(Rows[order], places, room.Width, tallest, RowTags(Rows[order], table, head is not null, Columns.Count)).Select(part =>
                 part with { Head = head, KeepWithNext = isKept }));
         }
 
@@ -59,7 +59,20 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
         return pieces;
     }
 
-    private Piece? Head(IReadOnlyList<(double Left, double Width)> places)
+    // Where no column has a name, the first words of a row name what stands behind them.
+    private static Tagged[] RowTags(Row row, Tagged table, bool named, int columns)
+    {
+        var whole = new Tagged(Tag.Row, table);
+        if (row.Kind == RowKind.Group)
+        {
+            return [new(Tag.RowHead, whole) { Columns = columns }];
+        }
+
+        var name = named ? -1 : row.Cells.TakeWhile(cell => cell is not TextCell { Text.Length: > 0 }).Count();
+        return [.. row.Cells.Select((_, order) => new Tagged(order == name ? Tag.RowHead : Tag.Field, whole))];
+    }
+
+    private Piece? Head(IReadOnlyList<(double Left, double Width)> places, Tagged table)
     {
         if (Columns.All(column => column.Head.Length == 0))
         {
@@ -70,20 +83,22 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
             .Select((column, order) => Paragraph.Lines(column.Head, TypeScale.Label, column.Align, places[order].Width))
             .ToArray();
         var text = fields.Max(lines => lines.Sum(line => line.Height));
+        var row = new Tagged(Tag.Row, table);
+        Tagged[] names = [.. Columns.Select(column => new Tagged(column.Head.Length > 0 ? Tag.ColumnHead : Tag.Field, row))];
         return new Piece(text + 5, (page, box) =>
         {
             for (var order = 0; order < fields.Length; order++)
             {
                 // The names stand on the rule, however many lines each needs.
                 var top = box.Y + text - fields[order].Sum(line => line.Height);
-                Stack(page, fields[order], box with { X = box.X + places[order].Left, Y = top, Width = places[order].Width });
+                Stack(page, names[order], fields[order], box with { X = box.X + places[order].Left, Y = top, Width = places[order].Width });
             }
 
             page.Line(box.X, box.Bottom - 1, box.Right, box.Bottom - 1, new Pen(1));
         }) { KeepWithNext = true };
     }
 
-    private IEnumerable<Piece> Parts(Row row, IReadOnlyList<(double Left, double Width)> places, double width, double tallest)
+    private IEnumerable<Piece> Parts(Row row, IReadOnlyList<(double Left, double Width)> places, double width, double tallest, Tagged[] tags)
     {
         var wide = row.Kind == RowKind.Group;
         if (row.Cells.Count != (wide ? 1 : Columns.Count))
@@ -115,7 +130,7 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
 
                 for (var order = 0; order < fields.Length; order++)
                 {
-                    Stack(page, taken[order], fields[order] with { X = box.X + fields[order].X, Y = box.Y + Padding });
+                    Stack(page, tags[order], taken[order], fields[order] with { X = box.X + fields[order].X, Y = box.Y + Padding });
                 }
 
                 if (last && !wide)
@@ -139,12 +154,13 @@ public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Row
         return taken;
     }
 
-    private static void Stack(Surface page, IReadOnlyList<Piece> strips, Box place)
+    private static void Stack(Surface page, Tagged field, IReadOnlyList<Piece> strips, Box place)
     {
+        page.Place(field);
         var top = place.Y;
         foreach (var strip in strips)
         {
-            strip.Draw(page, place with { Y = top, Height = strip.Height });
+            page.As(field, () => strip.Draw(page, place with { Y = top, Height = strip.Height }));
             top += strip.Height;
         }
     }

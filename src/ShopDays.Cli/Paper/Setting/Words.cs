@@ -13,8 +13,9 @@ public sealed record Heading(string Text, TextStyle Style) : Block
 
     internal override IReadOnlyList<Piece> Pieces(Room room)
     {
+        var heading = new Tagged(Tag.Heading) { Rank = Rank };
         List<Piece> pieces = [Piece.Space(Above, keep: true)];
-        pieces.AddRange(Paragraph.Lines(Text, Style, Align.Left, room.Width).Select(line => line with { KeepWithNext = true }));
+        pieces.AddRange(Paragraph.Lines(Text, Style, Align.Left, room.Width).Select(line => line.As(heading) with { KeepWithNext = true }));
         pieces.Add(Piece.Space(Style.Size * 0.3, keep: true));
         if (BookmarkLevel is { } level)
         {
@@ -23,6 +24,8 @@ public sealed record Heading(string Text, TextStyle Style) : Block
 
         return pieces;
     }
+
+    private int Rank => Style.Size >= TypeScale.Title.Size ? 0 : Style.Size >= TypeScale.Heading.Size ? 1 : 2;
 }
 
 /// <summary>A paragraph, broken into lines; neither its first line nor its last stands alone on a page.</summary>
@@ -37,10 +40,11 @@ public sealed record Paragraph(string Text, TextStyle Style, Align Align = Align
     internal override IReadOnlyList<Piece> Pieces(Room room)
     {
         var lines = Lines(Text, Style, Align, room.Width);
+        var paragraph = new Tagged(Tag.Paragraph);
         return
         [
             .. lines.Select((line, order) =>
-                line with { KeepWithNext = order < lines.Count - 1 && (order == 0 || order == lines.Count - 2) }),
+                line.As(paragraph) with { KeepWithNext = order < lines.Count - 1 && (order == 0 || order == lines.Count - 2) }),
             Piece.Space(After),
         ];
     }
@@ -80,11 +84,16 @@ public enum ListSign
 /// <param name="Sign">What stands before each.</param>
 public sealed record Bullets(IReadOnlyList<string> Entries, TextStyle Style, ListSign Sign = ListSign.Dot) : Block
 {
-    internal override IReadOnlyList<Piece> Pieces(Room room) =>
-        [.. Entries.SelectMany((entry, order) => Entry(entry, order + 1, room.Width)), Piece.Space(0.3 * Style.Size)];
-
-    private IEnumerable<Piece> Entry(string entry, int number, double width)
+    internal override IReadOnlyList<Piece> Pieces(Room room)
     {
+        var list = new Tagged(Tag.List);
+        return [.. Entries.SelectMany((entry, order) => Entry(list, entry, order + 1, room.Width)), Piece.Space(0.3 * Style.Size)];
+    }
+
+    private IEnumerable<Piece> Entry(Tagged list, string entry, int number, double width)
+    {
+        var whole = new Tagged(Tag.Entry, list);
+        var (sign, words) = (new Tagged(Tag.EntrySign, whole), new Tagged(Tag.EntryWords, whole));
         var indent = Style.Size * (Sign == ListSign.Dot ? 1.1 : 1.8);
         var lines = Paragraph.Lines(entry, Style, Align.Left, width - indent);
         for (var order = 0; order < lines.Count; order++)
@@ -98,10 +107,10 @@ public sealed record Bullets(IReadOnlyList<string> Entries, TextStyle Style, Lis
                 {
                     if (first)
                     {
-                        DrawSign(page, box, number);
+                        page.As(sign, () => DrawSign(page, box, number));
                     }
 
-                    line.Draw(page, box with { X = box.X + indent, Width = box.Width - indent });
+                    page.As(words, () => line.Draw(page, box with { X = box.X + indent, Width = box.Width - indent }));
                 },
             };
         }

@@ -44,7 +44,7 @@ internal static class YardBook
         else
         {
             yield return ToBuy(told, style);
-            yield return new Paragraph(Signed(told.OfTimber), TypeScale.Small);
+            yield return new Paragraph(Wording.Signed(told.OfTimber), TypeScale.Small);
         }
 
         if (list.NotToBeBought.Count > 0)
@@ -98,9 +98,9 @@ internal static class YardBook
             .. told.List.ToBuy.Select(one => Row.Of(
                 new TickCell(),
                 new TextCell(told.Timber(one.Species, one.Thickness)) { Style = style.In(Weight.SemiBold), Note = $"for {CountWords.Names([.. one.Parts.Select(part => part.Name)], 4)}" },
-                Signed(told.Volume(one.Net)),
-                Signed(told.WithWaste(one)),
-                Signed(string.Join('\n', told.Boards(one))),
+                Wording.Signed(told.Volume(one.Net)),
+                Wording.Signed(told.WithWaste(one)),
+                Wording.Signed(string.Join('\n', told.Boards(one))),
                 told.Clear(one),
                 new PencilCell(),
                 new PencilCell())),
@@ -114,7 +114,7 @@ internal static class YardBook
 
     private static IEnumerable<Row> RowsOf(ToldMaterials told, TimberOnHand one)
     {
-        yield return new Row(RowKind.Group, new TextCell(Signed($"{told.Timber(one.Species, one.Thickness)}: {told.Found(one)}")));
+        yield return new Row(RowKind.Group, new TextCell(Wording.Signed($"{told.Timber(one.Species, one.Thickness)}: {told.Found(one)}")));
         foreach (var board in one.Boards)
         {
             yield return Row.Of(new TickCell(), board.Board.Name, Wording.Sides(told.Format, board.Board.Length, board.Board.Width, board.Board.Thickness), Parts(board), new PencilCell());
@@ -123,16 +123,13 @@ internal static class YardBook
 
     private static Table Spread(ToldMaterials told, IReadOnlyList<SpreadWanted> all, TextStyle style) => new(
         [Column.Fixed("", 13), Column.Shared("What", 1.4), Column.Shared("How much", 1.2), Column.Shared("For", 1.4), Column.Fixed("Price", 52), Column.Fixed("Got", 60)],
-        [.. all.Select(one => Row.Of(new TickCell(), new TextCell(one.Name) { Style = style.In(Weight.SemiBold) }, told.Quantity(one), Signed(told.Surface(one)), new PencilCell(), new PencilCell()))],
+        [.. all.Select(one => Row.Of(new TickCell(), new TextCell(one.Name) { Style = style.In(Weight.SemiBold) }, told.Quantity(one), Wording.Signed(told.Surface(one)), new PencilCell(), new PencilCell()))],
         style);
 
     private static Table Fittings(IReadOnlyList<BoughtItem> all, TextStyle style) => new(
         [Column.Fixed("", 13), Column.Shared("What", 2.6), Column.Shared("How many", 1), Column.Shared("Reckoned at, each", 1.2), Column.Fixed("Price", 52), Column.Fixed("Got", 60)],
         [.. all.Select(one => Row.Of(new TickCell(), new TextCell(one.Name) { Style = style.In(Weight.SemiBold) }, CountWords.Number(one.Count), one.Each.ToString(), new PencilCell(), new PencilCell()))],
         style);
-
-    // Paper has the signs that a terminal may lack.
-    private static string Signed(string words) => words.Replace(" x ", " × ", StringComparison.Ordinal).Replace(" m2", " m²", StringComparison.Ordinal).Replace(" m3", " m³", StringComparison.Ordinal);
 
     private static string Parts(BoardLayout board) => CountWords.Names([.. board.Blanks.Select(blank => blank.Blank.Part.Name).Distinct(StringComparer.Ordinal)], 6);
 }
