@@ -11,7 +11,13 @@ internal sealed partial class Visitor : IDisposable
     private readonly HttpClient client;
 
     /// <summary>Comes to a bench.</summary>
-    public Visitor(OpenBench bench) => client = new(handler, disposeHandler: false) { BaseAddress = new(bench.Address) };
+    public Visitor(OpenBench bench)
+        : this(new Uri(bench.Address))
+    {
+    }
+
+    /// <summary>Comes to an address.</summary>
+    public Visitor(Uri address) => client = new(handler, disposeHandler: false) { BaseAddress = address };
 
     private static CancellationToken Given => TestContext.Current.CancellationToken;
 

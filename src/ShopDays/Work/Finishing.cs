@@ -172,7 +172,7 @@ internal static class Finishing
         foreach (var other in others)
         {
             var dryFits = draft.Tasks.Where(task => GlueUps.IsDryFitOf(task, other)).Select(task => task.Id).ToList();
-            draft.Before(dryFits.Count > 0 ? dryFits : draft.LastOf(other), smoothing, $"no smoothed face waits for weeks: {other} gets its coat together with it, and is jointed and tried dry first");
+            draft.Before(dryFits.Count > 0 ? dryFits : draft.LastOf(other), smoothing, $"{other} gets its coat with it, and no smoothed face waits for weeks");
         }
     }
 

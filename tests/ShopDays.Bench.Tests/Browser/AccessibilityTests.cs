@@ -8,7 +8,7 @@ namespace ShopDays.Bench.Tests.Browser;
 [Trait("Source", "WCAG 2.2, level AA, by the axe accessibility engine 4.x")]
 public sealed class AccessibilityTests(Chromium chromium) : IClassFixture<Chromium>
 {
-    public static TheoryData<bool, ColorScheme> Looks => new() { { true, ColorScheme.Light }, { true, ColorScheme.Dark }, { false, ColorScheme.Light }, { false, ColorScheme.Dark } };
+    public static TheoryData<bool, ColorScheme> Looks => new() { { true, ColorScheme.Light }, { false, ColorScheme.Dark } };
 
     [Theory]
     [MemberData(nameof(Looks))]

@@ -22,8 +22,9 @@ public sealed class ExecutableTests
         ["Json"] = ["Files", "Phrases"],
         ["Calendars"] = ["Files", "Phrases"],
         ["Sheets"] = ["Files", "Phrases"],
-        ["Bench"] = ["Files", "Phrases", "Paper", "Terminal", "Store", "Commands"],
-        ["Bench.Pages"] = ["Phrases", "Store"],
+        ["Bench"] = ["Files", "Phrases", "Paper", "Terminal", "Store", "Commands", "Bench.Pages", "Bench.Look"],
+        ["Bench.Pages"] = ["Phrases", "Store", "Bench.Look"],
+        ["Bench.Look"] = [],
         ["Commands"] = ["Files", "Phrases", "Paper", "Terminal", "Json", "Calendars", "Sheets", "Store"],
     };
 

@@ -13,8 +13,8 @@ internal static class WaitPages
         Column.Fixed("", 18, Align.Right),
         Column.Fixed("From", 83),
         Column.Fixed("Until", 83),
-        Column.Fixed("How long", 68),
-        Column.Shared("Why", 1.9),
+        Column.Fixed("How long", 50),
+        Column.Shared("Why", 1.7),
         Column.Shared("After"),
     ];
 
