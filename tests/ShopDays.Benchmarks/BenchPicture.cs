@@ -16,6 +16,8 @@ internal static class BenchPicture
 {
     private static readonly Instant Morning = Instant.FromUtc(2027, 4, 17, 12, 32);
 
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(1);
+
     public static async Task<int> Take(string file)
     {
         var folder = Directory.CreateTempSubdirectory("shopdays-picture-");
@@ -27,8 +29,15 @@ internal static class BenchPicture
             Work(shop);
             await using var app = BenchServer.Build(shop, new(0, IsOpen: false), new Still(Morning), LogLevel.Error);
             await app.StartAsync();
-            using var shot = Process.Start(new ProcessStartInfo("chromium", ["--headless", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--force-device-scale-factor=2", "--window-size=390,1180", "--virtual-time-budget=2000", $"--screenshot={Path.GetFullPath(file)}", app.Urls.Single() + "/"]) { RedirectStandardError = true })!;
-            await shot.StandardError.ReadToEndAsync();
+            using var shot = Process.Start(new ProcessStartInfo("chromium", ["--headless", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--force-device-scale-factor=2", "--window-size=390,1180", $"--screenshot={Path.GetFullPath(file)}", app.Urls.Single() + "/"]) { RedirectStandardError = true })!;
+            var said = shot.StandardError.ReadToEndAsync();
+            if (await Task.WhenAny(said, Task.Delay(Longest)) != said)
+            {
+                shot.Kill(entireProcessTree: true);
+                Console.Error.WriteLine("no picture was taken within a minute");
+                return 1;
+            }
+
             await shot.WaitForExitAsync();
             return shot.ExitCode;
         }
