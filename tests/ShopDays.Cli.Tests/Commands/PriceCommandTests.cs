@@ -61,6 +61,18 @@ public sealed class PriceCommandTests
     }
 
     [Fact]
+    public void A_date_that_is_likely_promised_and_kept_with_bad_luck_is_said_once()
+    {
+        using var folder = Priced().WithShop((ATrayShop.Shop + Money).Replace("  thursday: [\"09:00-12:30\"]\n", "", StringComparison.Ordinal));
+        var ran = Typed.At(Instant.FromUtc(2027, 2, 20, 9, 0), "price", folder.File("jobs", "tray.yaml"), "--schedules", "30", "--quote", folder.File("quote.pdf"));
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Error));
+        var words = Quote(folder);
+        Assert.Contains(ReadPaper.Squeezed("Promised for Thursday 1 April 2027: four times in five such a piece is ready by its promised date."), words, StringComparison.Ordinal);
+        Assert.Contains(ReadPaper.Squeezed("nine times in ten it is ready by that day too"), words, StringComparison.Ordinal);
+        Assert.DoesNotContain(ReadPaper.Squeezed("As likely as not"), words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Work_that_is_begun_keeps_the_dates_of_its_plan()
     {
         using var tray = new ATrayUnderWay();
