@@ -15,7 +15,7 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
     private readonly Option<string?> file = new("--variants") { Description = "The file of variants; the one beside the job unless given.", HelpName = "FILE" };
     private readonly Option<string[]> typed = new("--variant") { Description = "A variant, such as 'machine: {rip: band saw}'; may be given again.", HelpName = "KEYS" };
     private readonly Option<bool> suggest = new("--suggest") { Description = "Try single changes that the shop could make, and show those that save days or money." };
-    private readonly Option<double> risk = RiskOption.Make();
+    private readonly Option<double?> risk = RiskOption.Make();
     private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the ways side by side, with what each changes and why, to this PDF file.");
 
     /// <inheritdoc/>
@@ -50,7 +50,7 @@ internal sealed class CompareCommand(Screen screen, IClock clock) : IShopCommand
             return SayNoVariants(asked);
         }
 
-        var chance = asked.Parsed.GetValue(risk);
+        var chance = RiskOption.Of(asked.Parsed, risk);
         var asIs = WayOfDoing.Try("as it is", asked.Workings, chance);
         List<Tried> others = [.. readings.Select(one => WayOfDoing.Try(one.Variant.Name, Otherwise(asked.Workings, one.Variant, one.Reading.Read!), chance))];
         var told = ToldOf(asked, asIs, others, chance);

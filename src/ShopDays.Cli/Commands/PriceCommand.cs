@@ -6,6 +6,7 @@ using ShopDays.Cli.Paper;
 using ShopDays.Cli.Paper.Prices;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
+using ShopDays.Plans;
 using ShopDays.Prices;
 using ShopDays.Work;
 
@@ -14,7 +15,7 @@ namespace ShopDays.Cli.Commands;
 /// <summary><c>shopdays price</c>: what a job costs, what to ask for it, and what that may come to; the quote for the client.</summary>
 internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
 {
-    private readonly Option<double> risk = RiskOption.Make();
+    private readonly Option<double?> risk = RiskOption.Make();
     private readonly Option<string?> pdf = WrittenTo.AFile("--pdf", "Write the internal sheet, with all of the build-up and the risk, to this PDF file.");
     private readonly Option<string?> quote = WrittenTo.AFile("--quote", "Write the quote for the client to this PDF file.");
 
@@ -25,6 +26,13 @@ internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
         command.Command.Add(risk);
         command.Command.Add(pdf);
         command.Command.Add(quote);
+        command.Command.Validators.Add(typed =>
+        {
+            if (typed.GetValue(pdf) is { Length: > 0 } sheet && typed.GetValue(quote) is { Length: > 0 } sent && Path.GetFullPath(sheet) == Path.GetFullPath(sent))
+            {
+                typed.AddError("'--pdf' and '--quote' name the same file; expected two, as the internal sheet is not for the client");
+            }
+        });
         command.AnswerWith(asked =>
         {
             WrittenTo.SeeThatItHasAPlace(asked.Parsed.GetValue(pdf));
@@ -70,6 +78,9 @@ internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
     {
         var workings = asked.Workings;
         var read = workings.Read;
+        var now = clock.GetCurrentInstant();
+        var today = now.InZone(read.Shop.Place.Zone).Date;
+        var (plan, begins) = PlanOf(workings, made, now, today);
         var handsOn = workings.DrawsOf(made.Graph).OfAll();
         var timber = TimberBill.Of(workings.Layout, money.Terms.SpareBoards);
         var price = workings.PriceOf(made.Graph, money.Terms, timber);
@@ -81,14 +92,19 @@ internal sealed class PriceCommand(Screen screen, IClock clock) : IShopCommand
             Timber = timber,
             Price = price,
             Risk = PriceRisk.Of(workings.RiskDrawsOf(made.Graph), money.Terms.Rate.PerHour, price.Outlay),
-            ChosenRisk = asked.Parsed.GetValue(risk),
+            ChosenRisk = RiskOption.Of(asked.Parsed, risk),
             HandsOn = handsOn,
-            Plan = workings.PlanOf(made.Graph),
+            Plan = plan,
+            Begins = begins,
             Behind = workings.Rates.Behind,
-            Today = clock.GetCurrentInstant().InZone(read.Shop.Place.Zone).Date,
+            Today = today,
             Seed = workings.Seed,
         };
     }
+
+    /// <summary>A client is not told of dates that are over: where nothing is done yet, the work begins today at the earliest.</summary>
+    private static (PlanAnswer Plan, LocalDate Begins) PlanOf(Workings workings, OrderOfWork.Made made, Instant now, LocalDate today) =>
+        WorkToPlan.RestOf(workings, made, now) is { Standing.IsBegun: false } rest ? (rest.Ahead, today) : (workings.PlanOf(made.Graph), workings.Read.Job.Start);
 
     private static void Save(string? path, Func<byte[]> bytes, List<string> written)
     {

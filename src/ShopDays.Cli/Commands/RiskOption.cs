@@ -10,9 +10,12 @@ internal static class RiskOption
     private const double Usual = 0.1;
 
     /// <summary>The option.</summary>
-    public static Option<double> Make() => new("--risk") { Description = "The chance of earning less than the shop's rate that you would take; 10% unless given.", DefaultValueFactory = _ => Usual, CustomParser = RiskOf, HelpName = "PERCENT" };
+    public static Option<double?> Make() => new("--risk") { Description = "The chance of earning less than the shop's rate that you would take; 10% unless given.", CustomParser = RiskOf, HelpName = "PERCENT" };
 
-    private static double RiskOf(ArgumentResult typed)
+    /// <summary>What was typed, 0 or more and less than 1, or what is usual.</summary>
+    public static double Of(ParseResult parsed, Option<double?> risk) => parsed.GetValue(risk) ?? Usual;
+
+    private static double? RiskOf(ArgumentResult typed)
     {
         var text = typed.Tokens[0].Value;
         var read = PercentText.Read(text);

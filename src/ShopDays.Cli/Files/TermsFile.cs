@@ -1,9 +1,10 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace ShopDays.Cli.Files;
 
-/// <summary>Reads the terms that stand under a quote: a text of the maker's own in the shop's folder, its paragraphs parted by empty lines.</summary>
-internal static class TermsFile
+/// <summary>Reads the terms that stand under a quote: a text of the maker's own in the shop's folder, its paragraphs parted by empty lines, the lines of a list each by itself.</summary>
+internal static partial class TermsFile
 {
     private const int LargestBytes = 50_000;
 
@@ -64,10 +65,28 @@ internal static class TermsFile
 
     private static bool IsBelow(string path, string folder) => path.StartsWith(folder.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
-    private static string[] Paragraphs(string text) =>
-    [
-        .. text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split("\n\n")
-            .Select(paragraph => string.Join(' ', paragraph.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)))
-            .Where(paragraph => paragraph.Length > 0),
-    ];
+    /// <summary>Lines that follow one another are one paragraph, but for those of a list: each of these stands by itself.</summary>
+    private static List<string> Paragraphs(string text)
+    {
+        List<string> paragraphs = [];
+        var isOpen = false;
+        foreach (var line in text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n', StringSplitOptions.TrimEntries))
+        {
+            if (isOpen && line.Length > 0 && !EntryOfAList().IsMatch(line))
+            {
+                paragraphs[^1] += " " + line;
+            }
+            else if (line.Length > 0)
+            {
+                paragraphs.Add(line);
+            }
+
+            isOpen = line.Length > 0;
+        }
+
+        return paragraphs;
+    }
+
+    [GeneratedRegex(@"^([-*•–]|\(?[0-9]{1,3}[.)]|\(?[a-z]\))\s")]
+    private static partial Regex EntryOfAList();
 }

@@ -103,7 +103,7 @@ internal static class Values
         return Field<double>.Wrong(node.Place);
     }
 
-    /// <summary>One of a few words.</summary>
+    /// <summary>One of a few words, in small letters or in large ones: paper is a4 or A4.</summary>
     /// <param name="noun">What they are, with its article: <c>a daylight limit</c>.</param>
     /// <param name="choices">The words, which are also the list in the message, with what they mean.</param>
     public static ValueReader<T> Choice<T>(string noun, params (string Word, T Value)[] choices) => (node, reading) =>
@@ -115,7 +115,7 @@ internal static class Values
             return Field<T>.Wrong(node.Place);
         }
 
-        var at = Array.FindIndex(words, word => string.Equals(word, text.Value, StringComparison.Ordinal));
+        var at = Array.FindIndex(words, word => string.Equals(word, text.Value, StringComparison.OrdinalIgnoreCase));
         if (at >= 0)
         {
             return Field<T>.Read(node.Place, choices[at].Value);

@@ -38,6 +38,7 @@ internal static class DifferenceWords
             said.Add(string.Join(", ", ((string?[])["timber", Counted(difference.Boards, "", "board", "fewer", "more"), Priced(difference.Timber, "price")]).OfType<string>()));
         }
 
+        said.AddRange(CausesOfMoney(asIs, other));
         if (difference.Waits != Duration.Zero)
         {
             var hours = (int)Math.Round(Math.Abs(difference.Waits.TotalHours), MidpointRounding.AwayFromZero);
@@ -46,6 +47,25 @@ internal static class DifferenceWords
 
         said.Add(BoundOf(asIs, other));
         return string.Join("; ", said);
+    }
+
+    /// <summary>What of the money is neither hours nor timber.</summary>
+    private static IEnumerable<string> CausesOfMoney(Outcome asIs, Outcome other)
+    {
+        if (asIs.Money is not { Price: { Terms.Rate.PerHour: var before } priced } || other.Money is not { Price: { Terms.Rate.PerHour: var now } otherwise })
+        {
+            yield break;
+        }
+
+        if (now != before)
+        {
+            yield return $"an hour has to earn {MoneyWords.Of(now)} and not {MoneyWords.Of(before)}";
+        }
+
+        if (Priced(otherwise.BoughtBesideTimber - priced.BoughtBesideTimber, "what is bought and paid for beside the timber") is { } bought)
+        {
+            yield return bought;
+        }
     }
 
     private static string BoundOf(Outcome asIs, Outcome other)

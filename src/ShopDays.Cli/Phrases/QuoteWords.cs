@@ -46,9 +46,9 @@ internal static class QuoteWords
 
         return
         [
-            $"Work begins on {DateWords.Long(told.Job.Start)}, once the order is confirmed and the first payment has come.",
-            $"Promised for {DateWords.Long(promised.Date)}: four times in five such a piece is ready by its promised date. As likely as not it is ready by {DateWords.Month(likely.Date)}.",
-            .. (string[])(forecast.P90 is { } late ? [$"Should things go badly, you hear of it at once; nine times in ten it is ready by {DateWords.Long(late.Date)}."] : []),
+            $"Work begins on {DateWords.Long(told.Begins)}, once the order is confirmed and the first payment has come.",
+            $"Promised for {DateWords.Long(promised.Date)}: four times in five such a piece is ready by its promised date.{(likely.Date == promised.Date ? "" : $" As likely as not it is ready by {DateWords.Month(likely.Date)}.")}",
+            .. (string[])(forecast.P90 is { } late ? [$"Should things go badly, you hear of it at once; nine times in ten it is ready by {(late.Date == promised.Date ? "that day too" : DateWords.Long(late.Date))}."] : []),
             .. (string[])(told.Job.Due is { } due ? [Asked(due, forecast)] : []),
             .. (string[])(Awaited(told.Job) is { Length: > 0 } others ? [$"These dates count on what others owe coming in good time: {others}."] : []),
         ];

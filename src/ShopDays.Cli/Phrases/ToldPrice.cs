@@ -39,6 +39,9 @@ internal sealed record ToldPrice
     /// <summary>The plan, or what stands against it.</summary>
     public required PlanAnswer Plan { get; init; }
 
+    /// <summary>The day on which its work begins: the job's start, or the day of the quote where that is past and nothing is done.</summary>
+    public required LocalDate Begins { get; init; }
+
     /// <summary>What the times come from.</summary>
     public required TimesBehind Behind { get; init; }
 
@@ -75,7 +78,7 @@ internal sealed record ToldPrice
     {
         get
         {
-            var dates = Plan is PlanAnswer.Planned planned ? new PaymentDates(planned, Job.Start) : null;
+            var dates = Plan is PlanAnswer.Planned planned ? new PaymentDates(planned, Begins) : null;
             return [.. Price.Quoted.Payments.Select(payment => (payment, dates?.Of(payment.Stage.On)))];
         }
     }
@@ -135,7 +138,7 @@ internal sealed record ToldPrice
 
         if (Job.Start < Today)
         {
-            yield return $"The start, {DateWords.Of(Job.Start)}, is past: the dates are those of the plan as it was then.";
+            yield return $"The start, {DateWords.Of(Job.Start)}, is past: the dates are those of {(Begins < Today ? "the plan as it was then" : "a plan from today")}.";
         }
     }
 }

@@ -33,6 +33,9 @@ public sealed record PriceBuildUp
     /// <summary>The money that goes out whatever the hours: timber, spare boards among it, hardware, consumables, others' work, travel.</summary>
     public Money Outlay => Sum(Lines.Where(line => !line.IsTime));
 
+    /// <summary>What of it is neither timber nor a share of the price: fittings, others' work, travel, consumables by the job.</summary>
+    public Money BoughtBesideTimber => Sum(Lines.Where(line => line is CostLine.Hardware or CostLine.Outside or CostLine.Travel or CostLine.Consumables { OfPrice: null }));
+
     /// <summary>What the price as quoted leaves over the cost with contingency; below zero where it does not cover it.</summary>
     public Money Profit => Quoted.BeforeTax - CostWithContingency;
 

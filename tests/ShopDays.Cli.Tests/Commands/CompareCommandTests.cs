@@ -44,6 +44,17 @@ public sealed class CompareCommandTests
         Assert.Equal(0, difference.Number("shopDays"));
     }
 
+    [Theory]
+    [InlineData("{variant: a better wage, shop: {money: {rate: 52.50 per hour}}}", "an hour has to earn 52.50 and not ")]
+    [InlineData("{variant: a hired saw, costs: 65.40}", "what is bought and paid for beside the timber 65.40 higher")]
+    public void Money_that_is_neither_hours_nor_timber_is_named_as_the_cause(string variant, string cause)
+    {
+        using var folder = Priced();
+        var ran = Typed.Run("compare", folder.File("jobs", "tray.yaml"), "--schedules", "30", "--variant", variant);
+        Assert.Equal((0, ""), (ran.ExitCode, ran.Error));
+        Assert.Contains(cause, ran.Out.Replace("\n   ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Fewer_parts_take_fewer_hours()
     {

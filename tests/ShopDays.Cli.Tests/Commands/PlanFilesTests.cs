@@ -35,7 +35,7 @@ public sealed class PlanFilesTests
         Assert.Equal(["parts", "work", "plan", "price"], book.Sheets);
         var rows = book.Rows("price").Select(row => (Group: (string)row["group"]!, Line: (string)row["line"]!, Amount: (decimal)(double)row["amount, GBP"]!)).ToList();
         Assert.Equal(rows.Single(row => row.Line == "cost with what may go wrong").Amount, rows.Where(row => row.Group is not ("in all" or "asked for")).Sum(row => row.Amount));
-        var total = Typed.At(Now, "price", folder.File("jobs", "tray.yaml"), "--effort", "quick", "--json").ReadJson().Field("quoted").Text("total");
+        var total = Typed.At(Now, "price", folder.File("jobs", "tray.yaml"), "--effort", "quick", "--json").ReadJson().Text("total");
         Assert.Equal(total, rows.Single(row => row.Line == "to pay in all").Amount.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture));
     }
 

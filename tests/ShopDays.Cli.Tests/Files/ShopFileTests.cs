@@ -65,6 +65,12 @@ public sealed class ShopFileTests
         Assert.Equal(new ShopDays.Parts.Allowances().Width, shop.Allowances.Width);
     }
 
+    [Theory]
+    [InlineData("A4", "a4")]
+    [InlineData("Letter", "letter")]
+    public void The_paper_may_be_written_with_a_large_letter(string written, string read) =>
+        Assert.Equal(read, Read(WithEveryKey.Replace("paper: letter", $"paper: {written}", StringComparison.Ordinal)).Paper.Name);
+
     [Fact]
     public void How_long_new_timber_takes_is_a_range_or_its_likely_length_alone_and_may_be_left_out()
     {

@@ -17,13 +17,28 @@ public sealed class PriceAnswerTests
     public async Task Lines_and_payments_add_up_to_the_last_coin(string shop)
     {
         var price = await Price(shop);
-        var (lines, quoted) = (price.List("lines"), price.Field("quoted"));
-        Assert.Equal(price.Amount("costWithContingency"), lines.Sum(line => line.Amount("amount")));
-        Assert.Equal(price.Amount("cost"), lines.Where(line => !line.YesOrNo("isContingency")).Sum(line => line.Amount("amount")));
-        Assert.Equal(quoted.Amount("total"), price.List("payments").Sum(payment => payment.Amount("toPay")));
-        Assert.Equal(quoted.Amount("tax"), price.List("payments").Sum(payment => payment.Amount("tax")));
-        Assert.Equal(quoted.Amount("total"), quoted.Amount("beforeTax") + quoted.Amount("tax"));
-        Assert.Equal(price.Amount("profit"), quoted.Amount("beforeTax") - price.Amount("costWithContingency"));
+        var lines = price.List("lines");
+        Assert.Equal(price.Amount("cost"), lines.Sum(line => line.Amount("amount")));
+        Assert.Equal(price.Amount("expectedCost"), lines.Where(line => !line.YesOrNo("isContingency")).Sum(line => line.Amount("amount")));
+        Assert.Equal(price.Amount("total"), price.List("stages").Sum(payment => payment.Amount("amount")));
+        Assert.Equal(price.Amount("tax"), price.List("stages").Sum(payment => payment.Amount("tax")));
+        Assert.Equal(price.Amount("total"), price.Amount("price") + price.Amount("tax"));
+        Assert.Equal(price.Amount("profit"), price.Amount("price") - price.Amount("cost"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shops))]
+    public async Task Another_program_finds_the_price_under_the_names_of_the_contract(string shop)
+    {
+        var price = await Price(shop);
+        Assert.All(price.List("lines"), line => Assert.NotEqual("", line.Text("line")));
+        Assert.Equal(price.Amount("cost"), price.List("lines").Sum(line => line.Amount("amount")));
+        Assert.Equal(price.Amount("total"), price.Amount("price") + price.Amount("tax"));
+        Assert.Equal(price.Amount("total"), price.List("stages").Sum(stage => stage.Amount("amount")));
+        Assert.Equal(("on order", "on delivery"), (price.List("stages")[0].Text("name"), price.List("stages")[^1].Text("name")));
+        Assert.All(price.List("stages"), stage => Assert.Equal(10, stage.Text("date").Length));
+        Assert.All(price.List("risk"), point => Assert.InRange(point.Number("chanceOfLoss"), 0, 1));
+        Assert.True(price.Number("hours") > 0);
     }
 
     [Theory]
@@ -34,6 +49,7 @@ public sealed class PriceAnswerTests
         var hands = (await Sample.Of(shop).Run("estimate --json")).ReadJson().Field("handsOnMinutes");
         var labour = lines.Where(line => line.Text("kind") == "labour").Sum(line => line.Number("minutes"));
         Assert.Equal(hands.Number("p50"), labour, 0.5);
+        Assert.Equal(labour / 60, (await Price(shop)).Number("hours"), 0.0001);
         Assert.Equal(hands.Number("p80"), labour + lines.Where(line => line.Text("kind") == "contingencyHours").Sum(line => line.Number("minutes")), 0.5);
         var cost = (await Sample.Of(shop).Run("layout --json")).ReadJson().Field("cost");
         Assert.Equal(cost.Amount("timber"), lines.Where(line => line.Text("kind") is "timberUsed" or "timberLost").Sum(line => line.Amount("amount")));
@@ -43,11 +59,14 @@ public sealed class PriceAnswerTests
     [MemberData(nameof(Shops))]
     public async Task The_chance_falls_along_the_curve_and_is_the_chosen_one_at_the_least_price(string shop)
     {
-        var risk = (await Price(shop)).Field("risk");
-        var curve = risk.List("curve").Select(point => point.Number("chance")).ToList();
+        var price = await Price(shop);
+        var curve = price.List("risk").Select(point => point.Number("chanceOfLoss")).ToList();
         Assert.Equal(curve.OrderDescending(), curve);
         Assert.True(curve[0] > 0.9 && curve[^1] < 0.01);
-        Assert.Equal(0.1, risk.Number("chosen"));
+        Assert.Equal(0.1, price.Field("earning").Number("chosen"));
+        var prices = price.List("risk").Select(point => point.Amount("price")).ToList();
+        Assert.Equal(prices.Order(), prices);
+        Assert.InRange(price.Field("earning").Amount("leastPrice"), prices[0], prices[^1]);
     }
 
     [Fact]
@@ -63,12 +82,12 @@ public sealed class PriceAnswerTests
     public async Task A_given_price_with_a_lower_chance_is_the_least_price_of_that_chance()
     {
         using var folder = new FreshFolder().WithShop(ATrayShop.Shop + Money).WithJob("tray", ATrayShop.Job);
-        var least = (await Priced(folder, "--risk", "5%")).Field("risk").Amount("leastPrice");
-        Assert.True(least > (await Priced(folder, "--risk", "20%")).Field("risk").Amount("leastPrice"));
+        var least = (await Priced(folder, "--risk", "5%")).Field("earning").Amount("leastPrice");
+        Assert.True(least > (await Priced(folder, "--risk", "20%")).Field("earning").Amount("leastPrice"));
         var given = await Priced(folder.WithJob("tray", $"{ATrayShop.Job}price: {least.ToString(CultureInfo.InvariantCulture)}\n"));
         Assert.Equal(least, given.Field("quoted").Amount("price"));
         Assert.True(given.YesOrNo("isGiven"));
-        Assert.InRange(given.Field("risk").Number("chanceBelowRate"), 0.0499, 0.05);
+        Assert.InRange(given.Field("earning").Number("chanceBelowRate"), 0.0499, 0.05);
     }
 
     [Fact]
@@ -78,7 +97,7 @@ public sealed class PriceAnswerTests
         var plan = (await Ran.In(folder.Path, "plan", "tray", "--json")).ReadJson();
         var work = plan.List("sessions").SelectMany(session => session.List("tasks"));
         var dryFit = work.First(one => one.Text("task").StartsWith("dry fit", StringComparison.Ordinal)).Time("start").Date;
-        var dates = (await Priced(folder)).List("payments").Select(payment => payment.Text("date"));
+        var dates = (await Priced(folder)).List("stages").Select(payment => payment.Text("date"));
         Assert.Equal(["2027-03-01", dryFit.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture), plan.Field("finish").Time("p80").Date.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)], dates);
     }
 
@@ -88,9 +107,9 @@ public sealed class PriceAnswerTests
         using var folder = new FreshFolder().WithShop(ATrayShop.Shop + Money).WithJob("tray", ATrayShop.Job);
         var margin = await Priced(folder);
         var markup = await Priced(folder.WithShop(ATrayShop.Shop + Money.Replace("margin", "markup", StringComparison.Ordinal)));
-        Assert.Equal(margin.Amount("costWithContingency"), markup.Amount("costWithContingency"));
-        Assert.Equal(Math.Round(margin.Amount("costWithContingency") / 0.8m, 2, MidpointRounding.AwayFromZero), margin.Amount("reckoned"));
-        Assert.Equal(Math.Round(markup.Amount("costWithContingency") * 1.2m, 2, MidpointRounding.AwayFromZero), markup.Amount("reckoned"));
+        Assert.Equal(margin.Amount("cost"), markup.Amount("cost"));
+        Assert.Equal(Math.Round(margin.Amount("cost") / 0.8m, 2, MidpointRounding.AwayFromZero), margin.Amount("reckoned"));
+        Assert.Equal(Math.Round(markup.Amount("cost") * 1.2m, 2, MidpointRounding.AwayFromZero), markup.Amount("reckoned"));
     }
 
     [Fact]

@@ -57,8 +57,8 @@ public sealed partial class PricePaperTests
             "A change is agreed in writing",
             "Accepted, with date",
             Long(quoted.Text("validUntil")),
-            Written(quoted.Amount("total")),
-            .. price.List("payments").SelectMany(payment => (string[])[Short(payment.Text("date")), Written(payment.Amount("toPay"))]),
+            Written(price.Amount("total")),
+            .. price.List("stages").SelectMany(payment => (string[])[Short(payment.Text("date")), Written(payment.Amount("amount"))]),
         ];
         Assert.All(expected, one => Assert.Contains(ReadPaper.Squeezed(one), text, StringComparison.Ordinal));
     }
@@ -90,17 +90,17 @@ public sealed partial class PricePaperTests
         Assert.DoesNotMatch(Internal(), words);
 
         var quoted = price.Field("quoted");
-        var open = price.List("payments").Select(payment => payment.Amount("toPay"))
-            .Concat(price.List("payments").Select(payment => payment.Amount("tax")))
+        var open = price.List("stages").Select(payment => payment.Amount("amount"))
+            .Concat(price.List("stages").Select(payment => payment.Amount("tax")))
             .Concat(quoted.List("lines").SelectMany(line => (decimal[])[line.Amount("amount"), line.Amount("tax")]))
-            .Concat([quoted.Amount("total"), quoted.Amount("price"), quoted.Amount("tax")]).ToHashSet();
-        var risk = price.Field("risk");
+            .Concat([price.Amount("total"), quoted.Amount("price"), price.Amount("tax")]).ToHashSet();
+        var earning = price.Field("earning");
         decimal[] hidden =
         [
             .. price.List("lines").Select(line => line.Amount("amount")),
             .. price.Field("rate").List("inAYear").Select(line => line.Amount("amount")),
-            price.Amount("cost"), price.Amount("contingency"), price.Amount("costWithContingency"), price.Amount("outlay"), price.Amount("reckoned"), price.Amount("profit"),
-            price.Field("rate").Amount("perHour"), risk.Amount("perHourAtP50"), risk.Amount("perHourAtP90"), risk.Amount("leastPrice"),
+            price.Amount("expectedCost"), price.Amount("contingency"), price.Amount("cost"), price.Amount("outlay"), price.Amount("reckoned"), price.Amount("profit"),
+            price.Field("rate").Amount("perHour"), earning.Amount("perHourAtP50"), earning.Amount("perHourAtP90"), earning.Amount("leastPrice"),
         ];
         var figures = Figures().Matches(words).Select(match => match.Value).ToHashSet(StringComparer.Ordinal);
         Assert.NotEmpty(figures);
@@ -117,8 +117,8 @@ public sealed partial class PricePaperTests
         var text = ReadPaper.Squeezed(WordsOf(sheet));
         Assert.All(price.List("lines"), line => Assert.Contains(
             ReadPaper.Squeezed(line.Text("working").Replace(" m3", " m³", StringComparison.Ordinal) + Written(line.Amount("amount"))), text, StringComparison.Ordinal));
-        var risk = price.Field("risk");
-        decimal[] figures = [price.Amount("cost"), price.Amount("costWithContingency"), price.Amount("reckoned"), price.Field("quoted").Amount("total"), price.Amount("profit"), risk.Amount("leastPrice"), risk.Amount("perHourAtP50"), risk.Amount("perHourAtP90"), .. price.Field("rate").List("inAYear").Select(line => line.Amount("amount"))];
+        var earning = price.Field("earning");
+        decimal[] figures = [price.Amount("expectedCost"), price.Amount("cost"), price.Amount("reckoned"), price.Amount("total"), price.Amount("profit"), earning.Amount("leastPrice"), earning.Amount("perHourAtP50"), earning.Amount("perHourAtP90"), .. price.Field("rate").List("inAYear").Select(line => line.Amount("amount"))];
         Assert.All(figures, amount => Assert.Contains(Written(amount), text, StringComparison.Ordinal));
     }
 

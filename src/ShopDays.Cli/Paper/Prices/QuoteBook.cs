@@ -67,7 +67,7 @@ internal static class QuoteBook
     private static Table PriceTable(ToldPrice told, TextStyle body)
     {
         var quoted = told.Price.Quoted;
-        var rows = quoted.Lines.Select(line => Row.Of(line.For == QuotedFor.Delivery ? "Delivery and placing" : told.Job.Name, MoneyWords.Of(line.Amount))).ToList();
+        var rows = quoted.Lines.Select(line => Row.Of((line.For == QuotedFor.Delivery ? "Delivery and placing" : told.Job.Name) + TaxInIt(quoted, line), MoneyWords.Of(line.Amount))).ToList();
         if (quoted.Tax.Amount > 0 && !quoted.TaxIsIncluded)
         {
             rows.AddRange(quoted.Lines.Where(line => line.Tax.Amount > 0).Select(line =>
@@ -77,6 +77,11 @@ internal static class QuoteBook
         rows.Add(new Row(RowKind.Total, quoted is { TaxIsIncluded: true, Tax.Amount: > 0 } ? $"To pay, {MoneyWords.Of(quoted.Tax)} of it tax" : "To pay", MoneyWords.Of(quoted.Total)));
         return new([Column.Shared(""), Column.Fixed(quoted.Total.Currency.Code, AmountWidth, Align.Right)], rows, body);
     }
+
+    /// <summary>Where prices are quoted with their tax and the lines are taxed differently, each says at which rate.</summary>
+    private static string TaxInIt(Quoted quoted, QuotedLine line) => quoted is { TaxIsIncluded: true, Lines.Count: > 1 }
+        ? $", {(line.TaxRate.Value > 0 ? $"{MoneyWords.Share(line.TaxRate)} tax in it" : "no tax in it")}"
+        : "";
 
     private static Together Listed(string title, IReadOnlyList<string> entries, TextStyle heading, TextStyle body) => new(
         new Heading(title, heading) { Above = 4 },
