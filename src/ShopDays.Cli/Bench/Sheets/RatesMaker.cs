@@ -13,6 +13,7 @@ namespace ShopDays.Cli.Bench.Sheets;
 internal static class RatesMaker
 {
     private const int MostAsked = 12;
+    private const int MostDrawn = 300;
 
     /// <summary>The sheet.</summary>
     /// <param name="shop">The shop, worked out.</param>
@@ -34,7 +35,7 @@ internal static class RatesMaker
                     }),
                 ]),
             told.Rates.Count == 0 ? "" : ToldRates.SmallPrint,
-            told.Card is null ? null : new MarkupString(Encoding.UTF8.GetString(RateDrawings.Expected(told))),
+            told.Card is null ? null : new MarkupString(Encoding.UTF8.GetString(RateDrawings.Expected(told, MostDrawn))),
             [.. told.Odd.Take(MostAsked).Select(one => new Link(FormattableString.Invariant($"/log/{one.Judged.Work.Entries[0].Number}"), $"{char.ToUpperInvariant(one.Told[0])}{one.Told[1..]}."))],
             told.NotLearnedFrom);
     }

@@ -16,7 +16,7 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
     /// <summary>How long the page after a change waits for what follows from it.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
 
-    private (ShopAtHand? Of, RatesSheet Sheet) rates = (null, null!);
+    private readonly RatesKept rates = new();
 
     /// <summary>Maps them.</summary>
     public static void Map(WebApplication app)
@@ -55,18 +55,7 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
 
     private RazorComponentResult<WaitsPage> Waits(ShopAtHand shop, PageHead head) => new(new { Head = head, Waits = new WaitsMaker(shop, clock.GetCurrentInstant()).Sheet() });
 
-    private RazorComponentResult<RatesPage> Rates(ShopAtHand shop, PageHead head)
-    {
-        // Judging all times takes longer than anything else on a page: it is done once for what was worked out.
-        var known = rates;
-        if (known.Of != shop)
-        {
-            known = (shop, RatesMaker.Sheet(shop));
-            rates = known;
-        }
-
-        return new(new { Head = head, Rates = known.Sheet });
-    }
+    private RazorComponentResult<RatesPage> Rates(ShopAtHand shop, PageHead head) => new(new { Head = head, Rates = rates.Of(shop) });
 
     private LogMaker MakerOf(ShopAtHand shop) => new(shop, folder, clock.GetCurrentInstant());
 

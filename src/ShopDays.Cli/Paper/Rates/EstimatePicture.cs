@@ -31,9 +31,10 @@ internal sealed class EstimatePicture
     /// <summary>Prepares the picture.</summary>
     /// <param name="model">The model, with at least one time in its log.</param>
     /// <param name="width">How wide it is, in points.</param>
-    public EstimatePicture(RateModel model, double width)
+    /// <param name="newest">How many of its times are drawn, the newest; all unless said.</param>
+    public EstimatePicture(RateModel model, double width, int newest = int.MaxValue)
     {
-        times = [.. model.Log.Select(judged =>
+        times = [.. model.Log.TakeLast(newest).Select(judged =>
         {
             var expected = model.ExpectedOf(judged);
             return (judged.Work.Took.Minutes, expected.At(0.1).Minutes, expected.Median.Minutes, expected.At(0.9).Minutes,

@@ -27,10 +27,12 @@ internal static class RateDrawings
     ];
 
     /// <summary>Expected against taken; something must have been timed.</summary>
-    public static byte[] Expected(ToldRates told)
+    /// <param name="told">The rates.</param>
+    /// <param name="newest">How many of the times are drawn, the newest; all unless said.</param>
+    public static byte[] Expected(ToldRates told, int newest = int.MaxValue)
     {
-        var picture = new EstimatePicture(told.Model, Width - (2 * Margin));
-        var (heading, head) = BoardDrawings.Lines([$"{EstimatePicture.Title}: {told.Shop.Name}"], Heading, Width - (2 * Margin));
+        var picture = new EstimatePicture(told.Model, Width - (2 * Margin), newest);
+        var (heading, head) = BoardDrawings.Lines([$"{EstimatePicture.Title}{(told.Model.Log.Count > newest ? FormattableString.Invariant($", the newest {newest}") : "")}: {told.Shop.Name}"], Heading, Width - (2 * Margin));
         return SvgText.Of(
             "expected-and-taken",
             $"{EstimatePicture.Title}: {told.Shop.Name}",
