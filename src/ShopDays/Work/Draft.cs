@@ -60,6 +60,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Setups = method.IsSetUpOnce ? 1 : sketch.Each,
             Run = sketch.Run,
             Batch = sketch.Batch,
+            MorePassesFollow = sketch.MorePassesFollow,
             Covariates = sketch.Covariates,
             Factor = sketch.Factor,
             Besides = sketch.Besides,
