@@ -31,7 +31,7 @@ internal sealed class LayoutCommand(Screen screen, IClock clock) : IShopCommand
             var folder = asked.Parsed.GetValue(svg);
             if (asked.Parsed.GetValue(sawn) is { Length: > 0 } names)
             {
-                return new SawnRecording(asked, screen).Record(names, folder is null ? null : then => Save(folder, then));
+                return new SawnRecording(asked, screen, clock.GetCurrentInstant()).Record(names, folder is null ? null : then => Save(folder, then));
             }
 
             var workings = asked.Workings;

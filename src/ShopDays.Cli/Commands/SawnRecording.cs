@@ -1,15 +1,20 @@
 using System.Text;
+using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Files.Sawn;
 using ShopDays.Cli.Json;
 using ShopDays.Cli.Terminal;
 using ShopDays.Layouts;
 using ShopDays.Measures;
+using ShopDays.Work;
 
 namespace ShopDays.Cli.Commands;
 
-/// <summary>Records boards of a layout as sawn, in the file beside the job's.</summary>
-internal sealed class SawnRecording(Question asked, Screen screen)
+/// <summary>Records boards of a layout as sawn, in the file beside the job's, each with the date of its sawing.</summary>
+/// <param name="asked">What is asked.</param>
+/// <param name="screen">Where complaints are printed.</param>
+/// <param name="at">The moment.</param>
+internal sealed class SawnRecording(Question asked, Screen screen, Instant at)
 {
     private readonly ShopAndJob read = asked.Workings.Read;
     private readonly Layout layout = asked.Workings.Layout;
@@ -43,7 +48,7 @@ internal sealed class SawnRecording(Question asked, Screen screen)
         {
             var known = read.Job.Boards.Concat(sawn.Select(board => board.Board)).Select(board => board.Name);
             var rests = sawn.SelectMany(board => board.Offcuts).Select(offcut => offcut.Name).OfType<string>();
-            now[index] = now[index].AsSawn(SawnStock.NextRest(now[index].Board.Origin, known.Concat(rests)));
+            now[index] = now[index].AsSawn(SawnStock.NextRest(now[index].Board.Origin, known.Concat(rests)), SawnOn(now[index].Board.Name));
             sawn.Add(now[index]);
         }
 
@@ -61,6 +66,13 @@ internal sealed class SawnRecording(Question asked, Screen screen)
 
         return ExitCode.Done;
     }
+
+    /// <summary>When a board was sawn: on the date of its last cut in the log, and where no cut of it is logged, today.</summary>
+    private LocalDate SawnOn(string board) => asked.Workings.Rates.EntriesOf(read)
+        .Where(entry => SawingOut.IsCutOf(entry.Task, board))
+        .Select(entry => entry.On.Date)
+        .DefaultIfEmpty(at.InZone(read.Shop.Place.Zone).Date)
+        .Max();
 
     private string? Complaint(string name)
     {

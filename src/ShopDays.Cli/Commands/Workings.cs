@@ -4,6 +4,7 @@ using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Terminal;
 using ShopDays.Days;
 using ShopDays.Layouts;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 using ShopDays.Parts;
 using ShopDays.Plans;
@@ -176,6 +177,13 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     /// <param name="known">The moment up to which it is known what has come from others; null for a plan as it was at the start.</param>
     public PlanAnswer PlanOf(TaskGraph graph, Instant? known = null) => Planned(RequestOf(graph, graph, DrawsOf(graph), WholeMinutes.Of(graph, Rates.Model), null, known));
 
+    /// <summary>Rests of the whole job's boards that are sawn already and that run on into it.</summary>
+    private IReadOnlyList<RunningWait> RestingIn(TaskGraph graph, Instant? known)
+    {
+        var start = Read.Shop.Place.Zone.AtStartOfDay(Read.Job.Start).ToInstant();
+        return RestAfterSawing.Running(graph, JobStanding.Of(graph, Rates.EntriesOf(Read)), Calendars, start, known is { } moment ? Instant.Max(moment, start) : start);
+    }
+
     /// <summary>What is left of the job, to be planned.</summary>
     public PlanRequest RequestOf(TaskGraph whole, RemainingWork left, TimeDraws drawn) => RequestOf(whole, left.Graph, drawn, left.PlannedTimes(Rates.Model, drawn), left.UnderWay);
 
@@ -200,6 +208,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
                 Start = Read.Job.Start,
                 Due = Read.Job.Due,
                 UnderWay = underWay,
+                Resting = underWay is null ? RestingIn(graph, known) : [],
                 Known = known,
             },
         ],

@@ -77,9 +77,10 @@ internal sealed record ShopAndJob
     {
         var shop = ShopFile.Read(folder.Read(ShopFolder.ShopFileName), operations, findings, variant?.Shop);
         var source = folder.Read(jobPath);
-        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits, now is { } moment && shop.Shop is { } there ? moment.InZone(there.Place.Zone).Date : null), findings, variant?.Job);
+        LocalDate? today = now is { } moment && shop.Shop is { } there ? moment.InZone(there.Place.Zone).Date : null;
+        var located = JobFile.Read(source, shop, new(BuiltIn.Species, operations, BuiltIn.Waits, today), findings, variant?.Job);
         var sawnPath = Sawn.SawnFile.PathFor(jobPath);
-        var sawn = located is not null && File.Exists(sawnPath) ? Sawn.SawnFile.Read(folder.Read(sawnPath), located, findings) : [];
+        var sawn = located is not null && File.Exists(sawnPath) ? Sawn.SawnFile.Read(folder.Read(sawnPath), located, findings, today) : [];
         return findings.AreNone
             ? new(
                 new ShopAndJob

@@ -101,7 +101,7 @@ internal static class OrdersJson
         Waits = plan.Waits.Select(wait => new
         {
             wait.Order,
-            After = wait.After?.Name,
+            After = wait.AfterWhat,
             Start = JsonAnswer.Time(wait.Start),
             End = JsonAnswer.Time(wait.End),
             wait.Reason,

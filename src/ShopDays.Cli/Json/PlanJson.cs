@@ -42,7 +42,7 @@ internal static class PlanJson
         Sessions = answer.Plan.Sessions.Select(session => SessionOf(session, told.Marks)),
         Waits = answer.Plan.Waits.Select(wait => new
         {
-            After = wait.After?.Name,
+            After = wait.AfterWhat,
             Start = JsonAnswer.Time(wait.Start),
             End = JsonAnswer.Time(wait.End),
             wait.Reason,

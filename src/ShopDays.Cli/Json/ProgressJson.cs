@@ -49,7 +49,7 @@ internal static class ProgressJson
         Strays = told.Progress.Standing.Strays.Select(stray => new { stray.Task, Minutes = JsonAnswer.Minutes(stray.Spent) }),
         Waits = told.Progress.Left.UnderWay.Waits.Select(wait => new
         {
-            After = wait.After.Name,
+            After = wait.AfterWhat,
             Start = JsonAnswer.Time(wait.Start.InZone(told.Zone)),
             End = JsonAnswer.Time(wait.Until.InZone(told.Zone)),
             wait.Reason,

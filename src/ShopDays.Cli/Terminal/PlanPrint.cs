@@ -207,7 +207,7 @@ internal static class PlanPrint
         screen.Out.WriteLine("Waits");
         foreach (var wait in plan.Waits)
         {
-            screen.Hanging("  ", $"{DateWords.Of(wait.Start)} to {DateWords.Of(wait.End)}{(wait.After is null ? "" : ", after " + wait.After.Name)}: {AwaitedWords.Reason(wait)}");
+            screen.Hanging("  ", $"{DateWords.Of(wait.Start)} to {DateWords.Of(wait.End)}{(wait.AfterWhat is { } after ? ", after " + after : "")}: {AwaitedWords.Reason(wait)}");
         }
     }
 

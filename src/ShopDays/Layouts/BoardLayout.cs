@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Measures;
 using ShopDays.Parts;
 
@@ -27,11 +28,16 @@ public sealed record BoardLayout
     /// <summary>Whether it is sawn already: its blanks are there, it has no cuts, and it is no longer stock.</summary>
     public bool IsSawn { get; init; }
 
+    /// <summary>The date on which the last of its cuts was made; null where it is not sawn, or nobody wrote that down.</summary>
+    public LocalDate? SawnOn { get; init; }
+
     /// <summary>The same board when its cuts are made: its useful offcuts have names, the others are gone.</summary>
     /// <param name="firstRest">The number of its first offcut, from 1, among all that came of the same board of the stock.</param>
-    public BoardLayout AsSawn(int firstRest) => this with
+    /// <param name="on">When they were made; null where that is not known.</param>
+    public BoardLayout AsSawn(int firstRest, LocalDate? on = null) => this with
     {
         IsSawn = true,
+        SawnOn = on,
         Cuts = [],
         Offcuts = [.. Offcuts.Where(offcut => offcut.IsUseful).Select((offcut, index) =>
             offcut with { Name = FormattableString.Invariant($"{Board.Origin} rest {firstRest + index}") })],

@@ -71,7 +71,7 @@ internal sealed class EndedWork(TaskGraph whole, JobStanding standing, IReadOnly
     }
 
     /// <summary>Of a date without a moment, the end of its last session; without any session, the end of the date. Never later than now.</summary>
-    private static Instant EndOf(WorkedOn on, IReadOnlyList<WorkingCalendar> calendars, Instant from)
+    public static Instant EndOf(WorkedOn on, IReadOnlyList<WorkingCalendar> calendars, Instant from)
     {
         if (on.Ended is { } known)
         {

@@ -29,6 +29,9 @@ public sealed record OrderInHand
     /// <summary>How the shop stands when the rest of a job is planned in the middle of it; null for a whole job, from its start on.</summary>
     public UnderWay? UnderWay { get; init; }
 
+    /// <summary>Rests of boards that are sawn before the whole job is planned, as far as they are not over when it begins; the rest of a job has its own in <see cref="UnderWay"/>.</summary>
+    public IReadOnlyList<RunningWait> Resting { get; init; } = [];
+
     /// <summary>The moment up to which it is known what has come from others, where the whole job is planned; null where the plan looks at its start.</summary>
     public Instant? Known { get; init; }
 
@@ -46,6 +49,9 @@ public sealed record OrderInHand
 
     /// <summary>The moment up to which it is known what has come from others; null where nothing is known of that.</summary>
     internal Instant? KnownUntil => Known ?? UnderWay?.Known ?? UnderWay?.From;
+
+    /// <summary>Waits that go on by themselves when it is planned.</summary>
+    internal IReadOnlyList<RunningWait> Running => UnderWay?.Waits ?? Resting;
 
     /// <exception cref="ArgumentException">Something is missing or of the wrong number.</exception>
     internal void Check(int trials)

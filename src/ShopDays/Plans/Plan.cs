@@ -98,6 +98,12 @@ public sealed record PlannedWork
 /// <param name="Reason">Why.</param>
 public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime Start, ZonedDateTime End, string Reason)
 {
+    /// <summary>The board that is recorded as sawn and with whose sawing it began; null for all other waits.</summary>
+    public string? Sawn { get; init; }
+
+    /// <summary>What it begins with, in words: a task's name, or the sawing of a board. Null where it begins with neither.</summary>
+    public string? AfterWhat => After?.Name ?? (Sawn is { } board ? SawingOf(board) : null);
+
     /// <summary>What is awaited from others; null for a wait of the work's own.</summary>
     public AwaitedInPlan? Awaited { get; init; }
 
@@ -106,6 +112,9 @@ public sealed record PlannedWait(string Order, ShopTask? After, ZonedDateTime St
 
     /// <summary>Whether clamps stay on until it is over: somebody has to take them off then.</summary>
     public bool HoldsClamps { get; init; }
+
+    /// <summary>The sawing of a board, which is no task where it is recorded as sawn.</summary>
+    internal static string SawingOf(string board) => "sawing " + board;
 }
 
 /// <summary>What is awaited from others, in the plan.</summary>

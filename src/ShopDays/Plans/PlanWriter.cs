@@ -153,9 +153,13 @@ internal sealed class PlanWriter(PlanRequest request, OpenHours hours, ScheduleP
             }
         }
 
-        foreach (var wait in order.UnderWay?.Waits ?? [])
+        foreach (var wait in order.Running)
         {
-            yield return new(order.Name, wait.After, wait.Start.InZone(request.Zone), wait.Until.InZone(request.Zone), wait.Reason) { HoldsClamps = order.UnderWay!.Held.Any(held => held.By.Name == wait.After.Name && held.ClampsUntil == wait.Until) };
+            yield return new(order.Name, wait.After, wait.Start.InZone(request.Zone), wait.Until.InZone(request.Zone), wait.Reason)
+            {
+                Sawn = wait.Sawn,
+                HoldsClamps = order.UnderWay?.Held.Any(held => held.By.Name == wait.After?.Name && held.ClampsUntil == wait.Until) == true,
+            };
         }
 
         var after = graph.Precedences

@@ -183,20 +183,27 @@ internal sealed class PlansOtherwise
     private UnderWay WaitsOnTime(FoundPlan plan)
     {
         var underWay = ahead.Orders[0].UnderWay!;
-        var planned = plan.Sessions.SelectMany(session => session.Work).Where(work => work.IsLastPiece).GroupBy(work => work.Task.Name, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Max(work => work.End.ToInstant()), StringComparer.Ordinal);
+        var last = plan.Sessions.SelectMany(session => session.Work).Where(work => work.IsLastPiece).ToList();
         var late = underWay.Waits
-            .Where(wait => planned.TryGetValue(wait.After.Name, out var end) && end < wait.Start)
-            .GroupBy(wait => wait.After.Name, StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => group.First().Start - planned[group.Key], StringComparer.Ordinal);
+            .GroupBy(wait => wait.AfterWhat, StringComparer.Ordinal)
+            .Select(group => (What: group.Key, group.First().Start, Planned: EndOf(group.First())))
+            .Where(one => one.Planned < one.Start)
+            .ToDictionary(one => one.What, one => one.Start - one.Planned!.Value, StringComparer.Ordinal);
         return late.Count == 0
             ? underWay
             : underWay with
             {
-                Waits = [.. underWay.Waits.Select(wait => wait with { Start = wait.Start - Late(wait.After), Until = wait.Until - Late(wait.After) }).Where(wait => wait.Until > underWay.From)],
-                Held = [.. underWay.Held.Select(held => held with { ClampsUntil = held.ClampsUntil - Late(held.By), BenchUntil = held.BenchUntil - Late(held.By), WetUntil = held.WetUntil - Late(held.By) })],
+                Waits = [.. underWay.Waits.Select(wait => wait with { Start = wait.Start - Late(wait.AfterWhat), Until = wait.Until - Late(wait.AfterWhat) }).Where(wait => wait.Until > underWay.From)],
+                Held = [.. underWay.Held.Select(held => held with { ClampsUntil = held.ClampsUntil - Late(held.By.Name), BenchUntil = held.BenchUntil - Late(held.By.Name), WetUntil = held.WetUntil - Late(held.By.Name) })],
             };
 
-        Duration Late(ShopTask after) => late.GetValueOrDefault(after.Name, Duration.Zero);
+        // A plan from before a board was recorded as sawn has its cuts as tasks.
+        Instant? EndOf(RunningWait wait) => last
+            .Where(work => wait.After is { } after ? work.Task.Name == after.Name : work.Task.Stage == Stage.Sawing && work.Task.Board == wait.Sawn)
+            .Select(work => (Instant?)work.End.ToInstant())
+            .Max();
+
+        Duration Late(string after) => late.GetValueOrDefault(after, Duration.Zero);
     }
 
     /// <summary>Heavy work by worker, as a plan has it before a moment, of its date or some days before that; as it was where work is logged.</summary>

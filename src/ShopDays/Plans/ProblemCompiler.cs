@@ -110,13 +110,13 @@ internal static class ProblemCompiler
 
     /// <summary>Tasks of an order, by their ids, that a wait after work that is done holds back, and until when.</summary>
     private static IEnumerable<(int Task, int Minute)> OpeningsOf(OrderInHand order, OpenHours hours) =>
-        (order.UnderWay?.Waits ?? []).SelectMany(wait => wait.Holds.Select(task => (task, hours.MinuteUpTo(wait.Until))));
+        order.Running.SelectMany(wait => wait.Holds.Select(task => (task, hours.MinuteUpTo(wait.Until))));
 
     /// <summary>An order is late when it is not finished with the end of its date; it is not finished before a wait at its end that runs already.</summary>
     private static CompiledOrder OrderOf(OrderInHand order, OpenHours hours) => new(
         order.Due is { } due ? hours.MinuteAtEndOf(due) : CompiledCalendar.Never,
         order.Priority,
-        (order.UnderWay?.Waits ?? []).Where(wait => wait.EndsTheJob).Select(wait => hours.MinuteUpTo(wait.Until)).Append(hours.BeginOf(order)).Max());
+        order.Running.Where(wait => wait.EndsTheJob).Select(wait => hours.MinuteUpTo(wait.Until)).Append(hours.BeginOf(order)).Max());
 
     /// <summary>All that work that is done keeps, whichever order it is of.</summary>
     private static ShopStanding StandingOf(PlanRequest request, OpenHours hours, ClampRow clamps)

@@ -106,7 +106,7 @@ public sealed record RemainingWork
             {
                 From = from,
                 Known = now,
-                Waits = waits.Running(places),
+                Waits = [.. waits.Running(places), .. RestAfterSawing.Running(whole, standing, places, calendars, from, from)],
                 Held = waits.Held(),
                 HeavyToday = heavyToday ?? new Dictionary<string, WorkTime>(),
                 HeavyYesterday = heavyYesterday ?? new Dictionary<string, WorkTime>(),

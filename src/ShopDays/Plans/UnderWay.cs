@@ -28,13 +28,20 @@ public sealed record UnderWay
 }
 
 /// <summary>A wait that began with the end of work that is done.</summary>
-/// <param name="After">That work; it is not among the tasks that are planned.</param>
+/// <param name="After">That work; it is not among the tasks that are planned. Null where it is the sawing of a board that is recorded as sawn.</param>
 /// <param name="Start">When it began.</param>
 /// <param name="Until">When it is over.</param>
 /// <param name="Reason">Why.</param>
 /// <param name="Holds">The ids of the planned tasks that it holds back; none for a wait at the end of the job.</param>
 /// <param name="EndsTheJob">Whether the job is not finished before it is over.</param>
-public sealed record RunningWait(ShopTask After, Instant Start, Instant Until, string Reason, IReadOnlyList<int> Holds, bool EndsTheJob);
+public sealed record RunningWait(ShopTask? After, Instant Start, Instant Until, string Reason, IReadOnlyList<int> Holds, bool EndsTheJob)
+{
+    /// <summary>The board with whose sawing it began; null where it began with a task.</summary>
+    public string? Sawn { get; init; }
+
+    /// <summary>What it began with, in words: a task's name, or the sawing of a board.</summary>
+    public string AfterWhat => After?.Name ?? PlannedWait.SawingOf(Sawn ?? "");
+}
 
 /// <summary>What work that is done keeps for a while longer; what it keeps no more is null.</summary>
 /// <param name="By">That work, with its clamps.</param>

@@ -41,6 +41,7 @@ public sealed class SpoilingDraws
             .. from task in tasks
                where task.Timing is TaskTiming.ByOperation
                let timing = (TaskTiming.ByOperation)task.Timing
+               where !timing.MorePassesFollow
                group (task, timing) by (Operation: timing.Operation.Name, Method: timing.Method.Name) into alike
                let first = alike.First().timing
                let chance = chances.Of(first.Operation, first.Method)

@@ -11,6 +11,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     private readonly List<ShopTask> tasks = [];
     private readonly HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<Piece, IReadOnlyList<int>> last = [];
+    private readonly Dictionary<Piece, BoardLayout> sawn = [];
     private readonly HashSet<(string What, string To)> once = [];
     private readonly Dictionary<string, Setting> settings = new(StringComparer.Ordinal);
 
@@ -33,6 +34,8 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
     public List<Awaited> Awaited { get; } = [];
 
     public List<ClosingWait> ClosingWaits { get; } = [];
+
+    public List<SawnRest> SawnRests { get; } = [];
 
     public List<Remark> Remarks { get; } = [];
 
@@ -57,6 +60,7 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Setups = method.IsSetUpOnce ? 1 : sketch.Each,
             Run = sketch.Run,
             Batch = sketch.Batch,
+            MorePassesFollow = sketch.MorePassesFollow,
             Covariates = sketch.Covariates,
             Factor = sketch.Factor,
             Besides = sketch.Besides,
@@ -156,6 +160,19 @@ internal sealed class Draft(Job job, Layout layout, OperationCatalogue operation
             Before(one, later, reason, wait);
         }
     }
+
+    /// <summary>Says that some pieces came of a board that is sawn already.</summary>
+    public void CameSawn(IEnumerable<Piece> pieces, BoardLayout board)
+    {
+        foreach (var piece in pieces)
+        {
+            sawn[piece] = board;
+        }
+    }
+
+    /// <summary>A rest after the saw of some pieces before a task: of those whose boards are sawn already it runs from the sawing, which is no task any more.</summary>
+    public void RestBefore(IReadOnlyList<Piece> pieces, int later, Wait rest) => SawnRests.AddRange(
+        pieces.Where(sawn.ContainsKey).Select(piece => sawn[piece]).DistinctBy(board => board.Board.Name).Select(board => new SawnRest(board.Board.Name, board.SawnOn, rest, later)));
 
     /// <summary>Runs of like pieces follow each other; the first follows none.</summary>
     public void AfterTheRunBefore(int? before, int id)

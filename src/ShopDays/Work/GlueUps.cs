@@ -173,11 +173,14 @@ internal static class GlueUps
     }
 
     /// <summary>The joining joints among the parts of a glue-up that no earlier glue-up closes.</summary>
-    public static IEnumerable<Joint> ClosedIn(Job job, GlueUp glueUp, OperationCatalogue operations)
+    public static IEnumerable<Joint> ClosedIn(Job job, GlueUp glueUp, OperationCatalogue operations) => GluedIn(job, glueUp, operations).Where(joint => joint.Parts.Count > 1);
+
+    /// <summary>The same, and those that are written in one part, without what they join to it.</summary>
+    public static IEnumerable<Joint> GluedIn(Job job, GlueUp glueUp, OperationCatalogue operations)
     {
         var inside = Names(glueUp.Name);
         var earlier = glueUp.Joins.Where(name => job.GlueUps.Any(other => other.Name == name)).Select(Names).ToList();
-        return job.Joints.Where(joint => JointKinds.Closes(joint.Kind, operations) && joint.Parts.Count > 1 && joint.Parts.All(inside.Contains) && !earlier.Exists(held => joint.Parts.All(held.Contains)));
+        return job.Joints.Where(joint => JointKinds.Closes(joint.Kind, operations) && joint.Parts.Count > 0 && joint.Parts.All(inside.Contains) && !earlier.Exists(held => joint.Parts.All(held.Contains)));
 
         HashSet<string> Names(string name) => [.. Holders.PartsOf(name, job).Select(part => part.Name)];
     }

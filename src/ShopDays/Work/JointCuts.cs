@@ -80,8 +80,8 @@ internal static class JointCuts
         };
     }
 
-    // A groove whose length is not written goes the length of its parts, a dado across them.
-    private static Length LengthOf(Joint joint, JointStep step, List<Part> parts)
+    /// <summary>How long a joint is in all. A groove whose length is not written goes the length of its parts, a dado across them.</summary>
+    public static Length LengthOf(Joint joint, JointStep step, List<Part> parts)
     {
         var length = joint.Length > Length.Zero
             ? joint.Length

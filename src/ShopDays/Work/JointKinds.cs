@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using ShopDays.Measures;
+using ShopDays.Parts;
 
 namespace ShopDays.Work;
 
@@ -9,6 +10,8 @@ namespace ShopDays.Work;
 /// </summary>
 public static class JointKinds
 {
+    private const string Dado = "dado";
+
     private static readonly Length ThreeEighths = Length.FromInches(0.375m);
 
     private static readonly IReadOnlyList<JointKind> Table =
@@ -32,7 +35,7 @@ public static class JointKinds
         Long("groove", "groove", ThreeEighths),
         Long("rabbet", "rabbet", ThreeEighths),
         Long("tongue", "tongue", Length.FromInches(0.25m)) with { IsOfEvenThickness = true },
-        Long("dado", "dado", ThreeEighths) with { IsClosedInGlueUp = true },
+        Long(Dado, Dado, ThreeEighths) with { IsClosedInGlueUp = true },
         new()
         {
             Name = "bore",
@@ -91,6 +94,10 @@ public static class JointKinds
 
     /// <summary>Whether a kind is closed in a glue-up.</summary>
     internal static bool Closes(string name, OperationCatalogue operations) => TryFind(name, operations, out var kind) && kind.IsClosedInGlueUp;
+
+    /// <summary>The step that cuts a dado, where a joint is one that is closed in a glue-up; null for all others.</summary>
+    internal static JointStep? DadoIn(Joint joint, OperationCatalogue operations) =>
+        TryFind(joint.Kind, operations, out var kind) && kind.IsClosedInGlueUp ? kind.Steps.FirstOrDefault(step => step is { Operation: Dado, Count: StepCount.Length }) : null;
 
     private static bool IsOnPieces(Operation operation) =>
         operation.Methods[0].PaceGroup is PaceGroup.Joinery or PaceGroup.Sawing or PaceGroup.Planing;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopDays.Measures;
 
 namespace ShopDays.Work;
@@ -8,6 +9,7 @@ namespace ShopDays.Work;
 /// </summary>
 internal static class LongMoves
 {
+    private const string PassMark = ", pass ";
     private const string Move = "turn or move a long piece";
 
     /// <summary>
@@ -31,8 +33,8 @@ internal static class LongMoves
         var ids = new List<int>();
         for (var pass = 1; pass <= passes; pass++)
         {
-            var name = pass == passes ? sketch.Name : FormattableString.Invariant($"{sketch.Name}, pass {pass}");
-            var part = sketch with { Name = name, Quantity = sketch.Quantity / passes, Each = sketch.Each / passes, Lift = Mass.Zero, Note = Noted(sketch.Note, FormattableString.Invariant($"pass {pass} of {passes}, as far as the reach goes")) };
+            var name = pass == passes ? sketch.Name : sketch.Name + PassMark + FormattableString.Invariant($"{pass}");
+            var part = sketch with { Name = name, Quantity = sketch.Quantity / passes, Each = sketch.Each / passes, MorePassesFollow = pass < passes, Lift = Mass.Zero, Note = Noted(sketch.Note, FormattableString.Invariant($"pass {pass} of {passes}, as far as the reach goes")) };
             Follow(draft, ids, draft.Add(part), "the next pass begins when it is turned");
             if (pass < passes)
             {
@@ -42,6 +44,14 @@ internal static class LongMoves
 
         return ids;
     }
+
+    /// <summary>Whether time of a name in the log is of a pass after which the same pieces were gone on with.</summary>
+    /// <param name="task">The name.</param>
+    /// <param name="timing">What was done.</param>
+    public static bool IsEarlierPass(string task, TaskTiming.ByOperation timing) =>
+        timing.Method.PaceGroup is PaceGroup.Sawing or PaceGroup.Planing
+        && task.LastIndexOf(PassMark, StringComparison.Ordinal) is var mark and > 0
+        && int.TryParse(task.AsSpan(mark + PassMark.Length), NumberStyles.None, CultureInfo.InvariantCulture, out _);
 
     /// <summary>What moves take that are part of other work.</summary>
     public static WorkTime TimeOf(Draft draft, Stage stage, int moves) => moves == 0 ? WorkTime.Zero : CentralTime.Of(TimingOf(draft, stage, moves));

@@ -64,7 +64,7 @@ public abstract record OrderOfWork
         WarnOfWaitsForNothing(draft);
         return TaskCycle.Find(draft.Tasks.Count, draft.Precedences) is { } cycle
             ? new GoesRound([.. cycle.Select(id => draft.Tasks[id].Name)])
-            : new Made(new TaskGraph(draft.Tasks, draft.Precedences, draft.Awaited, draft.ClosingWaits), draft.Remarks);
+            : new Made(new TaskGraph(draft.Tasks, draft.Precedences, draft.Awaited, draft.ClosingWaits) { SawnRests = draft.SawnRests }, draft.Remarks);
     }
 
     private static void WarnOfLooseEnds(Draft draft)

@@ -152,6 +152,11 @@ internal sealed class PieceStages(Draft draft)
                 Parts = [part.Name],
             }, Moves(run), made.Lift / 2);
             draft.Before(draft.LastOf(run), ids[0], reason, wait);
+            if (wait is not null)
+            {
+                draft.RestBefore(run, ids[0], wait);
+            }
+
             draft.CameTo(run, ids[^1]);
             foreach (var id in ids)
             {

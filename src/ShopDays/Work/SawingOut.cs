@@ -5,7 +5,7 @@ using ShopDays.Parts;
 namespace ShopDays.Work;
 
 /// <summary>The cuts of the layout as tasks: one for each board and kind of cut, as far as the order of cuts allows.</summary>
-internal static class SawingOut
+public static class SawingOut
 {
     /// <summary>The operation of a kind of cut.</summary>
     public static string OperationOf(CutKind kind) => kind switch
@@ -17,8 +17,13 @@ internal static class SawingOut
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
+    /// <summary>Whether a task of some name is one of the cuts of a board, whatever their numbers.</summary>
+    /// <param name="task">The name, in a job or in a log.</param>
+    /// <param name="board">The board.</param>
+    public static bool IsCutOf(string task, string board) => Enum.GetValues<CutKind>().Any(kind => task.StartsWith($"{Lead(kind)} {board}, cut", StringComparison.Ordinal));
+
     /// <summary>Writes the tasks and says where every blank has come to.</summary>
-    public static void Add(Draft draft, IReadOnlyList<int> chalked)
+    internal static void Add(Draft draft, IReadOnlyList<int> chalked)
     {
         foreach (var board in draft.Layout.Boards)
         {
@@ -43,13 +48,18 @@ internal static class SawingOut
                     : "the next cuts are in pieces that these cuts free";
             }
 
-            // What is sawn already waits for nothing.
+            // What is sawn already waits for no task: it is there, and its rest runs from when it was sawn.
             var ready = board.IsSawn ? [] : chalked;
             foreach (var blank in board.Blanks)
             {
                 var freed = done.Where(one => one.Cut.Of.Holds(blank.Region)).Select(one => one.Id).ToList();
                 List<Piece> pieces = [.. blank.Blank.Numbers.Select(number => new Piece(blank.Blank.Part.Name, number, blank.Blank.Strip))];
                 draft.CameTo(pieces, freed.Count > 0 ? [freed.Max()] : ready);
+                if (board.IsSawn)
+                {
+                    draft.CameSawn(pieces, board);
+                }
+
                 foreach (var id in freed.Distinct())
                 {
                     draft.WorksOn(id, pieces);
@@ -100,18 +110,16 @@ internal static class SawingOut
         };
     }
 
-    private static string Name(Board board, IReadOnlyList<Cut> cuts)
+    private static string Name(Board board, IReadOnlyList<Cut> cuts) => $"{Lead(cuts[0].Kind)} {board.Name}, {Numbers(cuts)}";
+
+    private static string Lead(CutKind kind) => kind switch
     {
-        var numbers = Numbers(cuts);
-        return cuts[0].Kind switch
-        {
-            CutKind.Straighten => $"straighten the edges of {board.Name}, {numbers}",
-            CutKind.Rip => $"rip {board.Name}, {numbers}",
-            CutKind.Crosscut => $"crosscut {board.Name}, {numbers}",
-            CutKind.Resaw => $"resaw out of {board.Name}, {numbers}",
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
-    }
+        CutKind.Straighten => "straighten the edges of",
+        CutKind.Rip => "rip",
+        CutKind.Crosscut => "crosscut",
+        CutKind.Resaw => "resaw out of",
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
 
     /// <summary>The numbers of cuts as they stand on the board's drawing, neighbours drawn together: <c>cuts 2, 5-7</c>.</summary>
     private static string Numbers(IReadOnlyList<Cut> cuts)

@@ -72,6 +72,12 @@ public abstract record TaskTiming
         /// </summary>
         public int Batch { get; init; } = 1;
 
+        /// <summary>
+        /// Whether the same pieces are worked on further in a later pass: a piece has one chance of being spoiled in all the
+        /// passes together, and it is counted with the last.
+        /// </summary>
+        public bool MorePassesFollow { get; init; }
+
         /// <summary>The properties of the work: inches, lbf for hardness; a missing one stands at its reference.</summary>
         public IReadOnlyDictionary<Covariate, double> Covariates { get; init; } = new Dictionary<Covariate, double>();
 

@@ -1,9 +1,18 @@
+using NodaTime;
+
 namespace ShopDays.Work;
 
 /// <summary>A wait at the end of the job: the piece is not finished before it is over.</summary>
 /// <param name="After">The id of the task with whose end it begins.</param>
 /// <param name="Wait">The wait.</param>
 public sealed record ClosingWait(int After, Wait Wait);
+
+/// <summary>A rest of what came of a board that is recorded as sawn: it began with the sawing, which is no task of the job any more.</summary>
+/// <param name="Board">The board.</param>
+/// <param name="SawnOn">The date on which it was sawn; null where that is not written down.</param>
+/// <param name="Wait">The rest.</param>
+/// <param name="Holds">The id of the task before which it has to be over.</param>
+public sealed record SawnRest(string Board, LocalDate? SawnOn, Wait Wait, int Holds);
 
 /// <summary>All the tasks of a job and what must come before what. Checked when made: no cycle, no unknown task.</summary>
 public sealed class TaskGraph
@@ -56,7 +65,10 @@ public sealed class TaskGraph
     /// <summary>Waits that end the job.</summary>
     public IReadOnlyList<ClosingWait> ClosingWaits { get; }
 
+    /// <summary>Rests of what came of boards that are sawn already.</summary>
+    public IReadOnlyList<SawnRest> SawnRests { get; init; } = [];
+
     /// <summary>The same job with what was known on a date of what others owe.</summary>
     /// <param name="date">The date.</param>
-    public TaskGraph AsKnownOn(NodaTime.LocalDate date) => new(Tasks, Precedences, [.. Awaited.Select(one => one.AsKnownOn(date))], ClosingWaits);
+    public TaskGraph AsKnownOn(LocalDate date) => new(Tasks, Precedences, [.. Awaited.Select(one => one.AsKnownOn(date))], ClosingWaits) { SawnRests = SawnRests };
 }

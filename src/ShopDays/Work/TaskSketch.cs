@@ -25,6 +25,9 @@ internal sealed record TaskSketch
     /// <summary>Like pieces in this run.</summary>
     public int Run { get; init; } = 1;
 
+    /// <summary>Whether the run goes on in a later pass.</summary>
+    public bool MorePassesFollow { get; init; }
+
     /// <summary>Like pieces in the whole job.</summary>
     public int Batch { get; init; } = 1;
 

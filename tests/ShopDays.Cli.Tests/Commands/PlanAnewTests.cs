@@ -180,7 +180,7 @@ public sealed class PlanAnewTests
     {
         using var tray = new ATrayUnderWay();
 
-        // Short pieces of measured timber do not rest after the saw: a rest would be over for what is written down as sawn.
+        // Measured timber: what is not measured rests for days, and the promise then hangs on whether a kept offcut yields a spoiled piece again.
         tray.Folder.WithJob("tray", ATrayShop.Job.Replace("end-trim: 30 mm", "end-trim: 30 mm, drying: {moisture: 14%}", StringComparison.Ordinal));
         tray.Type("plan", "--promise");
         var cuts = tray.InOrder.TakeWhile(work => work.Task.Board is null).Count() + tray.InOrder.Count(work => work.Task.Board == "A");

@@ -58,7 +58,7 @@ internal static class BrokenFiles
                 break;
             case "sawn":
                 var located = JobFile.Read(SourceFile.Read(Path.Combine(Folder, "sound-job.yaml"), "job.yaml"), SoundShop(), Known, findings)!;
-                SawnFile.Read(file, located, findings);
+                SawnFile.Read(file, located, findings, Known.Today);
                 break;
             case "parts":
                 JobFile.Read(JobAround(file), SoundShop(), Known, findings);

@@ -28,6 +28,26 @@ public sealed class SpoiledRunTests
     [Fact]
     public void A_task_without_an_operation_is_no_run() => Assert.Empty(Runs(Entry(1, finished: true, Setback.Spoiled) with { Work = null }));
 
+    [Theory]
+    [InlineData("rip A1, cuts 1-4, pass 1", 0)]
+    [InlineData("rip A1, cuts 1-4", 4)]
+    [InlineData("rip A1, cuts 1-4, pass x", 4)]
+    public void Of_a_run_that_was_sawn_in_passes_the_pieces_count_with_the_last(string task, int pieces)
+    {
+        Assert.Equal((pieces, 0), Of(Setback.None));
+        Assert.Equal((Math.Max(pieces, 1), 1), Of(Setback.Spoiled));
+
+        (int Pieces, int Spoiled) Of(Setback setback)
+        {
+            var run = Assert.Single(Runs(Entry(1, finished: true, setback) with { Task = task, Work = new() { Operation = "rip", Method = "hand", Unit = "ft of cut", Quantity = 12, Run = 4, Batch = 4 } }));
+            return (run.Pieces, run.Spoiled);
+        }
+    }
+
+    [Fact]
+    public void A_task_of_the_makers_own_that_is_called_a_pass_counts_all_its_pieces() =>
+        Assert.Equal(8, Assert.Single(Runs(Entry(1, finished: true, Setback.None) with { Task = "mortise: leg, pass 1" })).Pieces);
+
     private static IReadOnlyList<SpoiledRun> Runs(params LogEntry[] entries) => SpoiledRun.Of(WorkTimed.Of(entries, BuiltIn.Operations), entries, BuiltIn.Operations);
 
     private static LogEntry Entry(int number, bool finished, Setback setback, int pieces = 8) => new()

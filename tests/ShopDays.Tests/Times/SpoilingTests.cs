@@ -2,6 +2,7 @@ using CsCheck;
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Layouts;
+using ShopDays.Logbook;
 using ShopDays.Tests.Work;
 using ShopDays.Times;
 using ShopDays.Work;
@@ -49,6 +50,23 @@ public sealed class SpoilingTests
         var timing = new TaskTiming.ByOperation { Operation = mortise, Method = mortise.Methods[0], Quantity = 8, Setups = 8, Run = 8, Batch = 8 };
         var learned = SpoilingChances.Learn(BuiltIn.Operations, [new(timing, new LocalDate(2027, 1, 4), 2), new(timing, new LocalDate(2026, 1, 4), 0)], run => run.On.Year == 2027 ? 1 : 0.25).Of(mortise, mortise.Methods[0])!;
         Assert.Equal((10, 2), (learned.Pieces, learned.Spoiled));
+    }
+
+    [Fact]
+    public void What_is_sawn_and_planed_in_passes_is_spoiled_no_more_often_than_what_is_done_in_one()
+    {
+        var job = AJob.With(AJob.Part("beam", 140, 10, 3, count: 1)) with { Boards = AJob.Boards(1, 168, 16, 4) };
+        var (alone, two) = (job.Graph(), job.Graph(AJob.Shop with { Workers = 2 }));
+        Assert.True(two.Of("rip").Count > alone.Of("rip").Count);
+        foreach (var operation in (string[])["rip", "flatten face one", "joint the edge"])
+        {
+            var chances = SpoilingChances.Learn(BuiltIn.Operations, [SpoiledOnce(operation)], _ => 1);
+            Assert.Equal(ExpectedIn(alone), ExpectedIn(two), 12);
+
+            double ExpectedIn(TaskGraph graph) => new SpoilingDraws("beam", MadeAgain.Unknown, [.. graph.Of(operation).Select((task, id) => task with { Id = id })], Model, chances).Expected;
+        }
+
+        static SpoiledRun SpoiledOnce(string operation) => new(new() { Operation = BuiltIn.Operations[operation], Method = BuiltIn.Operations[operation].Methods[0], Quantity = 10, Setups = 1, Run = 10, Batch = 10 }, new(2027, 1, 4), 1);
     }
 
     [Fact]

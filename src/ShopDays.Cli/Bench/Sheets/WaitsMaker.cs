@@ -26,7 +26,7 @@ internal sealed class WaitsMaker(ShopAtHand shop, Instant now)
                 .. (shop.Ahead?.Plan.Waits ?? [])
                     .Where(wait => wait.Start.ToInstant() > now)
                     .Take(MostLater)
-                    .Select(wait => (string[])[$"{wait.Reason}{(wait.After is { } after ? $", after {after.Name}" : "")}{(shop.Planned.Count > 1 ? $" ({wait.Order})" : "")}", DateWords.When(wait.Start), DateWords.When(wait.End)]),
+                    .Select(wait => (string[])[$"{wait.Reason}{(wait.AfterWhat is { } after ? $", after {after}" : "")}{(shop.Planned.Count > 1 ? $" ({wait.Order})" : "")}", DateWords.When(wait.Start), DateWords.When(wait.End)]),
             ]));
 
     private IEnumerable<(Instant Until, WaitCard Card)> Running(JobAtHand job)
@@ -37,7 +37,7 @@ internal sealed class WaitsMaker(ShopAtHand shop, Instant now)
             var then = wait.EndsTheJob
                 ? "Then the job is finished."
                 : wait.Holds.Count == 0 ? "" : $"Then: {CountWords.Names([.. wait.Holds.Select(id => left.Graph.Tasks[id].Name)], 3)}.";
-            yield return (wait.Until, Card($"{wait.Reason}, after {wait.After.Name}", job, wait.Start, wait.Until, then));
+            yield return (wait.Until, Card($"{wait.Reason}, after {wait.AfterWhat}", job, wait.Start, wait.Until, then));
         }
 
         foreach (var wait in (shop.Ahead?.Plan.Waits ?? []).Where(wait => wait.Order == job.Title && wait.Awaited is not null && wait.Start.ToInstant() <= now))

@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Cli.Files.Jobs;
 using ShopDays.Cli.Files.Yaml;
 using ShopDays.Layouts;
@@ -20,10 +21,11 @@ internal sealed class SawnFile
     private readonly Dictionary<string, Board> boards;
     private readonly Dictionary<string, Place> sawn = new(StringComparer.Ordinal);
     private readonly BlankReader blankReader;
+    private readonly LocalDate? today;
 
-    private SawnFile(LocatedJob located)
+    private SawnFile(LocatedJob located, LocalDate? today)
     {
-        this.located = located;
+        (this.located, this.today) = (located, today);
         boards = located.Job.Boards.ToDictionary(board => board.Name, StringComparer.Ordinal);
         blankReader = new BlankReader(located.Job);
     }
@@ -35,8 +37,9 @@ internal sealed class SawnFile
     /// <param name="source">The file.</param>
     /// <param name="located">The job, with all the boards that its file names.</param>
     /// <param name="findings">Where mistakes go.</param>
+    /// <param name="today">The date at the shop, after which nothing can have been sawn; null where it is not known.</param>
     /// <returns>The boards that are sawn, in the order written.</returns>
-    public static IReadOnlyList<BoardLayout> Read(SourceFile source, LocatedJob located, Findings findings)
+    public static IReadOnlyList<BoardLayout> Read(SourceFile source, LocatedJob located, Findings findings, LocalDate? today = null)
     {
         var reading = new Reading { Findings = findings, Units = located.Units, Format = located.Format };
         if (YamlFile.Read(source.Name, source.Bytes, Expected, findings) is not { } root || Section.Open(root, "what is sawn", reading) is not { } section)
@@ -44,7 +47,7 @@ internal sealed class SawnFile
             return [];
         }
 
-        var file = new SawnFile(located);
+        var file = new SawnFile(located, today);
         var sawn = section.Lines("sawn", "a board", file.ReadBoard, mayBeEmpty: true);
         section.Close();
         file.blankReader.ComparePanels(reading);
@@ -57,6 +60,8 @@ internal sealed class SawnFile
         name = name
             .Unless(line.Findings, one => boards.ContainsKey(one) ? null : StockMistakes.UnknownBoard(name.Place, one, [.. boards.Keys], []))
             .Unless(line.Findings, one => sawn.TryGetValue(one, out var first) ? SawnMistakes.SawnTwice(name.Place, one, first) : null);
+        var on = line.Optional("on", Values.Date);
+        on = on.Unless(line.Findings, date => date > today ? SawnMistakes.StillToCome(on.Place, date, today.Value) : null);
         var board = name.IsRead ? boards[name.Value!] : null;
         if (name.IsRead)
         {
@@ -73,6 +78,7 @@ internal sealed class SawnFile
             Cuts = [],
             Offcuts = [],
             IsSawn = true,
+            SawnOn = on.IsRead ? on.Value : null,
         };
         var offcuts = line.Lines("rests", "an offcut kept", rest => ReadRest(rest, layout, taken), mayBeEmpty: true);
         return layout is null ? null : layout with { Offcuts = offcuts };

@@ -1,3 +1,4 @@
+using NodaTime;
 using ShopDays.Measures;
 
 namespace ShopDays.Cli.Files.Sawn;
@@ -7,6 +8,9 @@ internal static class SawnMistakes
 {
     public static Finding SawnTwice(Place place, string board, Place first) =>
         Finding.At(place, $"the board {QuotedText.Of(board)} is said to be sawn twice") with { Cure = FormattableString.Invariant($"it is in line {first.Line}; take one of them out") };
+
+    public static Finding StillToCome(Place place, LocalDate on, LocalDate today) =>
+        Finding.At(place, $"it was sawn on {on:uuuu'-'MM'-'dd}, which is still to come") with { Expected = $"a date up to today, {today:uuuu'-'MM'-'dd}" };
 
     public static Finding RestNameTaken(Place place, string name) =>
         Finding.At(place, $"a board is called {QuotedText.Of(name)} already") with { Cure = "give the offcut another name" };

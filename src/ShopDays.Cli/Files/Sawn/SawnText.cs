@@ -19,11 +19,17 @@ internal static partial class SawnText
         text.Append("# Boards already sawn for ").Append(job).Append(".\n");
         text.Append("# Take out a blank that is spoiled: it is laid out again. Take out a board that is not sawn after all, or this\n");
         text.Append("# whole file. A rest is an offcut kept: a board of its own, from which parts may come. 'at' says how far from the\n");
-        text.Append("# end and from the edge of its board a piece lay.\n");
+        text.Append("# end and from the edge of its board a piece lay. 'on' says when the last cut was made: the pieces rest from\n");
+        text.Append("# then on before they are planed.\n");
         text.Append("sawn:\n");
         foreach (var board in sawn)
         {
             text.Append("  - board: ").Append(Scalar(board.Board.Name)).Append('\n');
+            if (board.SawnOn is { } on)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"    on: {on:uuuu'-'MM'-'dd}\n");
+            }
+
             text.Append("    blanks:\n");
             foreach (var (blank, region) in board.Blanks)
             {

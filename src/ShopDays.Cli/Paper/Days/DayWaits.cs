@@ -42,7 +42,7 @@ internal static class DayWaits
 
     // A reason that names the thing itself needs no task to say what it is about.
     private static string After(PlannedWait wait) =>
-        wait.After is { } after && !wait.Reason.StartsWith(after.Name[(after.Name.LastIndexOf(": ", StringComparison.Ordinal) is var colon and >= 0 ? colon + 2 : 0)..], StringComparison.Ordinal)
-            ? $" ({after.Name})"
+        wait.AfterWhat is { } after && !wait.Reason.StartsWith(after[(after.LastIndexOf(": ", StringComparison.Ordinal) is var colon and >= 0 ? colon + 2 : 0)..], StringComparison.Ordinal)
+            ? $" ({after})"
             : "";
 }

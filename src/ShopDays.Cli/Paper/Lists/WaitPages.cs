@@ -47,5 +47,5 @@ internal static class WaitPages
         DateWords.When(wait.End),
         WaitText.Write(wait.End - wait.Start),
         AwaitedWords.Reason(wait),
-        wait.After?.Name ?? (wait.Awaited is { One.BeginsWithTheJob: false } ? "" : "the beginning of the job"));
+        wait.AfterWhat ?? (wait.Awaited is { One.BeginsWithTheJob: false } ? "" : "the beginning of the job"));
 }

@@ -6,8 +6,8 @@ namespace ShopDays.Work.Materials;
 
 /// <summary>
 /// How much surface is glued. Panels are reckoned by the joints between their strips; the joints of a glue-up by their two
-/// cheeks, of dovetails by the cheeks of their tails and the end between, which is near enough for a glue pot (common
-/// practice, no source).
+/// cheeks, of dovetails by the cheeks of their tails and the end between, of dados by their floor and shoulders, which is near
+/// enough for a glue pot. Where nothing is written of what is glued, each piece is glued at one end (common practice, no source).
 /// </summary>
 internal sealed class GlueLines(Job job, Layout layout, OperationCatalogue operations)
 {
@@ -25,7 +25,19 @@ internal sealed class GlueLines(Job job, Layout layout, OperationCatalogue opera
     }
 
     /// <summary>The surface of the joints that a glue-up closes.</summary>
-    public Area OfGlueUp(GlueUp glueUp) => GlueUps.ClosedIn(job, glueUp, operations).Aggregate(Area.Zero, (sum, joint) => sum + OfJoint(joint));
+    public Area OfGlueUp(GlueUp glueUp)
+    {
+        var joints = GlueUps.GluedIn(job, glueUp, operations).Aggregate(Area.Zero, (sum, joint) => sum + OfJoint(joint));
+        return joints > Area.Zero ? joints : OfEnds(glueUp);
+    }
+
+    // What is glued to a glue-up that is together already is what counts, unless there is nothing but those.
+    private Area OfEnds(GlueUp glueUp)
+    {
+        var own = job.Parts.Where(part => glueUp.Joins.Contains(part.Name)).ToList();
+        var parts = own.Count > 0 ? own : [.. Holders.PartsOf(glueUp.Name, job)];
+        return parts.Aggregate(Area.Zero, (sum, part) => sum + (part.Width * part.Thickness * part.Count));
+    }
 
     private Area OfJoint(Joint joint)
     {
@@ -34,6 +46,14 @@ internal sealed class GlueLines(Job job, Layout layout, OperationCatalogue opera
             var thickness = joint.Thickness > Length.Zero ? joint.Thickness : job.Parts.Where(part => joint.Parts.Contains(part.Name)).Select(part => part.Thickness).Min();
             var width = job.Parts.Where(part => joint.Parts.Contains(part.Name)).Select(part => part.Width).Min();
             return ((thickness * thickness * (2 * joint.Tails)) + (thickness * width)) * joint.Count;
+        }
+
+        if (JointKinds.DadoIn(joint, operations) is { } dado)
+        {
+            // Its length is that of all of them together. What goes into it is as thick as it is wide: the thinnest of its parts.
+            var parts = job.Parts.Where(part => joint.Parts.Contains(part.Name)).ToList();
+            var wide = joint.Width > Length.Zero ? joint.Width : joint.Thickness > Length.Zero ? joint.Thickness : parts.Select(part => part.Thickness).DefaultIfEmpty(Usual).Min();
+            return JointCuts.LengthOf(joint, dado, parts) * (wide + ((joint.Depth > Length.Zero ? joint.Depth : dado.Depth) * 2));
         }
 
         var depth = joint.Depth > Length.Zero ? joint.Depth : Usual;

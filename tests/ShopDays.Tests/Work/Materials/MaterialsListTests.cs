@@ -91,6 +91,50 @@ public sealed class MaterialsListTests
         Assert.Equal(2 * 2 * 2 * 1.5 / 144, Assert.Single(Of(frame, HandLayout.Of(frame)).Adhesives).Surface.SquareFeet, 1e-9);
     }
 
+    /// <summary>What is glued of a dado is its floor and its two shoulders: common practice, no source.</summary>
+    [Theory]
+    [InlineData("shelf")]
+    [InlineData("shelf", "bracket")]
+    public void A_dado_is_glued_on_its_floor_and_its_shoulders_however_it_is_written(params string[] parts)
+    {
+        var rack = Rack(new Joint { Kind = "dado", Parts = parts, Length = Length.FromInches(17m), Depth = Length.FromInches(0.25m) });
+
+        // The thinnest of the parts is 3/4 in: 17 in by 3/4 in, and twice 1/4 in of shoulder.
+        Assert.Equal(17 * 1.25 / 144, Glued(rack), 1e-9);
+        Assert.Equal(17 * 1 / 144.0, Glued(Rack(rack.Joints[0] with { Width = Length.FromInches(0.5m) })), 1e-9);
+
+        // Without a figure it is 3/8 in deep.
+        Assert.Equal(17 * 1.5 / 144, Glued(Rack(rack.Joints[0] with { Depth = Length.Zero })), 1e-9);
+    }
+
+    [Fact]
+    public void A_dado_in_one_part_is_glued_in_the_first_glue_up_that_holds_it_and_not_again()
+    {
+        var rack = Rack(new Joint { Kind = "dado", Parts = ["shelf"], Length = Length.FromInches(17m), Depth = Length.FromInches(0.25m) });
+        var twice = rack with { GlueUps = [rack.GlueUps[0], new GlueUp { Name = "on the wall", Joins = ["rack", "rail"], Adhesive = "liquid hide glue" }] };
+        var glue = Of(twice, HandLayout.Of(twice)).Adhesives;
+        Assert.Equal(17 * 1.25 / 144, glue.Single(one => one.Name.Contains("epoxy", StringComparison.Ordinal)).Surface.SquareFeet, 1e-9);
+
+        // Nothing is written of how the rail is glued: one of its ends, 5 in by 3/4 in.
+        Assert.Equal(5 * 0.75 / 144, glue.Single(one => one.Name.Contains("hide", StringComparison.Ordinal)).Surface.SquareFeet, 1e-9);
+    }
+
+    /// <summary>A glue-up of which no joint is written is glued at one end of each piece: common practice, no source.</summary>
+    [Fact]
+    public void A_glue_up_without_joints_takes_glue_all_the_same()
+    {
+        Assert.Equal(((6 * 0.75) + (3 * 5 * 0.75)) / 144, Glued(Rack()), 1e-9);
+        Assert.Equal(((6 * 0.75) + (3 * 5 * 0.75)) / 144, Glued(Rack(new Joint { Kind = "bore", Parts = ["shelf"] })), 1e-9);
+    }
+
+    private static Job Rack(params Joint[] joints) => AJob.With(AJob.Part("shelf", 40, 6, 0.75m), AJob.Part("bracket", 6, 5, 0.75m, count: 3), AJob.Part("rail", 30, 5, 0.75m)) with
+    {
+        Joints = joints,
+        GlueUps = [new GlueUp { Name = "rack", Joins = ["shelf", "bracket"], Adhesive = "epoxy, slow hardener" }],
+    };
+
+    private static double Glued(Job job) => Assert.Single(Of(job, HandLayout.Of(job)).Adhesives).Surface.SquareFeet;
+
     [Fact]
     public void Each_coat_is_counted_and_less_goes_further_than_more()
     {
