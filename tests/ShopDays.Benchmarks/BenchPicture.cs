@@ -34,7 +34,7 @@ internal static class BenchPicture
             if (await Task.WhenAny(said, Task.Delay(Longest)) != said)
             {
                 shot.Kill(entireProcessTree: true);
-                Console.Error.WriteLine("no picture was taken within a minute");
+                await Console.Error.WriteLineAsync("no picture was taken within a minute");
                 return 1;
             }
 

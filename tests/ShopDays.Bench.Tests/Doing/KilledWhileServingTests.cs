@@ -19,20 +19,13 @@ public sealed class KilledWhileServingTests
         folder.WithATray();
         for (var time = 1; time <= Times; time++)
         {
-            using var program = Start(folder.Path);
-            try
+            var date = "2026-01-0" + time;
+            var key = $"0192f5a0-0000-7000-8000-0000000000{time:00}";
+            await Serving(folder, async visitor =>
             {
-                var address = await AddressOf(program);
-                using var visitor = new Visitor(address);
-                var key = $"0192f5a0-0000-7000-8000-0000000000{time:00}";
-                var (status, _) = await visitor.Send("/sheet", ("job", "tray"), ("who", "maker"), ("on", "2026-01-0" + time), ("once", key), (await Mark(visitor), "12m"));
+                var (status, _) = await visitor.Send("/sheet", ("job", "tray"), ("who", "maker"), ("on", date), ("once", key), (await Mark(visitor), "12m"));
                 Assert.Equal(HttpStatusCode.Redirect, status);
-            }
-            finally
-            {
-                program.Kill();
-                await program.WaitForExitAsync(TestContext.Current.CancellationToken);
-            }
+            });
 
             using var log = ShopLog.OpenToRead(new(folder.Path));
             Assert.Equal(Enumerable.Range(1, time).Select(day => new LocalDate(2026, 1, day)), log!.All().Select(entry => entry.On.Date));
@@ -44,26 +37,24 @@ public sealed class KilledWhileServingTests
     {
         using var folder = new FreshFolder();
         folder.WithATray();
-        for (var time = 0; time < 2; time++)
-        {
-            using var program = Start(folder.Path);
-            try
-            {
-                var address = await AddressOf(program);
-                using var visitor = new Visitor(address);
-                if (time == 0)
-                {
-                    await visitor.Send("/start", ("who", "maker"), ("job", "tray"), ("task", "fetch and stack the boards"));
-                    continue;
-                }
+        await Serving(folder, visitor => visitor.Send("/start", ("who", "maker"), ("job", "tray"), ("task", "fetch and stack the boards")));
+        await Serving(folder, async visitor => Assert.Contains("class=\"clock\"", (await visitor.Look("/")).Page, StringComparison.Ordinal));
+    }
 
-                Assert.Contains("class=\"clock\"", (await visitor.Look("/")).Page, StringComparison.Ordinal);
-            }
-            finally
-            {
-                program.Kill();
-                await program.WaitForExitAsync(TestContext.Current.CancellationToken);
-            }
+    /// <summary>Serves while something is done, and is then killed.</summary>
+    private static async Task Serving(FreshFolder folder, Func<Visitor, Task> act)
+    {
+        using var program = Start(folder.Path);
+        try
+        {
+            var address = await AddressOf(program);
+            using var visitor = new Visitor(address);
+            await act(visitor);
+        }
+        finally
+        {
+            program.Kill();
+            await program.WaitForExitAsync(TestContext.Current.CancellationToken);
         }
     }
 
