@@ -29,5 +29,7 @@ public sealed class AccessibilityTests(Chromium chromium) : IClassFixture<Chromi
             var found = await page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] } });
             Assert.Empty(found.Violations.Where(one => one.Impact is "serious" or "critical" or "moderate").Select(one => $"{path}: {one.Id}: {one.Help}: {string.Join("; ", one.Nodes.Take(3).Select(node => node.Html))}"));
         }
+
+        await page.Context.CloseAsync();
     }
 }

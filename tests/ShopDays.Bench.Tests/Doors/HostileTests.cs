@@ -5,7 +5,7 @@ namespace ShopDays.Bench.Tests.Doors;
 
 /// <summary>What nobody who means well sends: nothing of it runs, nothing of it is logged, and nothing outside the shop is read.</summary>
 [Trait("Source", "OWASP Web Security Testing Guide, version 4.2: input validation, session management, and file handling; OWASP Cross-Site Request Forgery Prevention and Secure Headers, in their points; the inputs are our own")]
-public sealed class HostileTests
+public sealed class HostileTests(BenchToLookAt shared) : IClassFixture<BenchToLookAt>
 {
     private static readonly string[] Texts =
     [
@@ -64,7 +64,7 @@ public sealed class HostileTests
     [Fact]
     public async Task No_path_leads_out_of_the_pages()
     {
-        await using var bench = await OpenBench.Of();
+        var bench = shared.Bench;
         using var visitor = new Visitor(bench);
         foreach (var path in Paths)
         {
@@ -103,7 +103,7 @@ public sealed class HostileTests
     [InlineData("Sec-Fetch-Site", "same-site")]
     public async Task A_change_that_comes_from_another_site_is_refused_even_with_a_token(string header, string value)
     {
-        await using var bench = await OpenBench.Of();
+        var bench = shared.Bench;
         using var visitor = new Visitor(bench);
         using var request = new HttpRequestMessage(HttpMethod.Post, "/start");
         request.Headers.Add(header, value);
@@ -126,7 +126,7 @@ public sealed class HostileTests
     [InlineData("/log/1/unusual")]
     public async Task A_change_without_a_token_is_refused(string path)
     {
-        await using var bench = await OpenBench.Of();
+        var bench = shared.Bench;
         using var visitor = new Visitor(bench);
         await visitor.Look("/");
         Assert.Equal(HttpStatusCode.Forbidden, (await visitor.SendWith("", path, ("who", "maker"), ("job", "tray"), ("task", "fetch and stack the boards"))).Status);
@@ -139,7 +139,7 @@ public sealed class HostileTests
     [InlineData("192.0.2.7")]
     public async Task A_name_that_is_not_the_benchs_own_is_not_answered(string host)
     {
-        await using var bench = await OpenBench.Of();
+        var bench = shared.Bench;
         using var visitor = new Visitor(bench);
         using var request = new HttpRequestMessage(HttpMethod.Get, "/");
         request.Headers.Host = host;
@@ -155,7 +155,7 @@ public sealed class HostileTests
     [InlineData("/look/000000000000/bench.css")]
     public async Task Every_answer_says_what_a_browser_must_not_do(string path)
     {
-        await using var bench = await OpenBench.Of();
+        var bench = shared.Bench;
         using var visitor = new Visitor(bench);
         using var request = new HttpRequestMessage(HttpMethod.Get, path);
         using var answer = await visitor.Ask(request);
@@ -169,7 +169,7 @@ public sealed class HostileTests
     [Fact]
     public async Task A_form_larger_than_any_sheet_is_refused()
     {
-        await using var bench = await OpenBench.Of();
+        var bench = shared.Bench;
         using var visitor = new Visitor(bench);
         var token = await visitor.Token();
         var (status, _) = await visitor.SendWith(token, "/start", ("note", new string('x', 400_000)));

@@ -86,9 +86,9 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
             (last, Findings, Trouble) = (shop ?? last, findings, null);
             tried = shop is null ? mark : null;
             Worked++;
-            foreach (var job in shop?.Jobs ?? [])
+            // What moved a finish takes several plans: it comes after what is to be done next, and not while that is out of date.
+            foreach (var job in (shop?.Jobs ?? []).TakeWhile(_ => Mark() == mark))
             {
-                // What moved a finish takes several plans: it comes after what is to be done next.
                 job.WorkOutProgress();
             }
 
