@@ -86,6 +86,19 @@ internal sealed record LearnedRates
         return From([.. Entries.Where(entry => entry.Id.Number < first.Id.Number)], read.Shop, read.Operations, first.On.Date);
     }
 
+    /// <summary>How many entries <see cref="Before"/> has: with as many, the boards of a job are laid out alike.</summary>
+    public int CountBefore(ShopAndJob read)
+    {
+        var own = EntriesOf(read);
+        if (own.Count == 0 || Behind.PriorOnly)
+        {
+            return Entries.Count;
+        }
+
+        var first = own.Min(entry => entry.Id.Number);
+        return Entries.Count(entry => entry.Id.Number < first);
+    }
+
     /// <summary>The entries of a job.</summary>
     public IReadOnlyList<LogEntry> EntriesOf(ShopAndJob read) => [.. Entries.Where(entry => string.Equals(entry.Job, read.LogName, StringComparison.Ordinal))];
 

@@ -95,7 +95,11 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     public Workings ForPaper() => new(Read, Seed, effort, Preference, Rates, progress) { KnownLayout = Layout };
 
     /// <summary>The same job by other rates.</summary>
-    public Workings By(LearnedRates others) => new(Read, Seed, effort, Preference, others, progress) { Schedules = Schedules };
+    public Workings By(LearnedRates others) => new(Read, Seed, effort, Preference, others, progress)
+    {
+        Schedules = Schedules,
+        KnownLayout = others.Behind.PriorOnly == Rates.Behind.PriorOnly && others.CountBefore(Read) == Rates.CountBefore(Read) ? layout : null,
+    };
 
     /// <summary>The same shop and job with something done otherwise, or looked at with less effort; drawn in the courses of this one where it has any.</summary>
     /// <param name="other">The shop and the job.</param>
@@ -111,7 +115,7 @@ internal sealed class Workings(ShopAndJob read, int seed, LayoutEffort effort, L
     };
 
     /// <summary>The job as it was before any board was sawn, by other rates.</summary>
-    public Workings BeforeSawing(LearnedRates then) => new(Read.BeforeSawing, Seed, effort, Preference, then, progress) { Schedules = Schedules };
+    public Workings BeforeSawing(LearnedRates then) => Read.SawnBoards.Count == 0 ? By(then) : new(Read.BeforeSawing, Seed, effort, Preference, then, progress) { Schedules = Schedules };
 
     /// <summary>The parts, spares not counted, that no board yields.</summary>
     public IReadOnlyList<Unplaced> Missing => [.. Layout.Unplaced.Where(one => one.Number <= one.Part.Count)];

@@ -85,7 +85,7 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
 
     private Workings LaidOut(ShopAndJob job, LearnedRates rates)
     {
-        var from = FormattableString.Invariant($"{FileStamps.Of(folder, job.LogName)}\n{rates.Before(job).Entries.Count} of the log");
+        var from = FormattableString.Invariant($"{FileStamps.Of(folder, job.LogName)}\n{rates.CountBefore(job)} of the log");
         var known = layouts.TryGetValue(job.LogName, out var last) && last.From == from ? last.Layout : null;
         var workings = new Workings(job, Seed, LayoutEffort.Normal, LayoutPreference.AsPriced, rates, silent) { Schedules = Schedules, KnownLayout = known };
         layouts[job.LogName] = (from, workings.Layout);
