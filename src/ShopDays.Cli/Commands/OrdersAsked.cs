@@ -110,13 +110,13 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
 
     private OrderNow? InHand(ShopAndJob job)
     {
-        var (title, workings) = (TitleOf(job), workingsOf(job));
+        var (title, workings) = (job.TitleAmong(shop.Jobs), workingsOf(job));
         return GraphOf(title, workings) is { } graph ? OrderNow.InHand(title, workings, graph, Now) : null;
     }
 
     private OrderNow? Another(ShopAndJob like, LocalDate start)
     {
-        var (title, workings) = (TitleOf(like) + " (new)", workingsOf(like));
+        var (title, workings) = (like.TitleAmong(shop.Jobs) + " (new)", workingsOf(like));
         return GraphOf(title, workings) is { } graph ? OrderNow.Another(title, workings, graph, start, Now) : null;
     }
 
@@ -138,15 +138,12 @@ internal sealed class OrdersAsked(ShopAndJobs shop, Func<ShopAndJob, Workings> w
         return answer as PlanAnswer.Planned;
     }
 
-    /// <summary>The name of the piece; of two pieces with one name, with the names of their files.</summary>
-    private string TitleOf(ShopAndJob job) => shop.Jobs.Count(one => string.Equals(one.Job.Name, job.Job.Name, StringComparison.Ordinal)) > 1 ? $"{job.Job.Name} ({job.LogName})" : job.Job.Name;
-
     private JobLeftOut? LeftOut(ShopAndJob job, List<OrderNow> open) => job.Job.State switch
     {
-        OrderState.Asked => new(job.LogName, TitleOf(job), LeftOutJob.Asked),
-        OrderState.SetAside => new(job.LogName, TitleOf(job), LeftOutJob.SetAside),
-        OrderState.Delivered => new(job.LogName, TitleOf(job), LeftOutJob.Delivered),
-        _ => open.Exists(order => order.Read == job) ? null : new(job.LogName, TitleOf(job), LeftOutJob.Done),
+        OrderState.Asked => new(job.LogName, job.TitleAmong(shop.Jobs), LeftOutJob.Asked),
+        OrderState.SetAside => new(job.LogName, job.TitleAmong(shop.Jobs), LeftOutJob.SetAside),
+        OrderState.Delivered => new(job.LogName, job.TitleAmong(shop.Jobs), LeftOutJob.Delivered),
+        _ => open.Exists(order => order.Read == job) ? null : new(job.LogName, job.TitleAmong(shop.Jobs), LeftOutJob.Done),
     };
 
     private ToldOrders Told(List<OrderNow> orders, PlanAnswer.Planned? planned, IReadOnlyList<JobLeftOut> leftOut, IReadOnlyList<Measures.WorkTime> left) => new()

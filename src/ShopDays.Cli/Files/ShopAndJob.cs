@@ -19,6 +19,11 @@ internal sealed record ShopAndJob
     /// <summary>What the job is called in the shop's log: its file's name without ending.</summary>
     public string LogName => Path.GetFileNameWithoutExtension(JobFileName);
 
+    /// <summary>The name of the piece; of two pieces with one name, with the names of their files.</summary>
+    /// <param name="all">The jobs among which it must be told apart, itself among them.</param>
+    public string TitleAmong(IEnumerable<ShopAndJob> all) =>
+        all.Count(one => string.Equals(one.Job.Name, Job.Name, StringComparison.Ordinal)) > 1 ? $"{Job.Name} ({LogName})" : Job.Name;
+
     /// <summary>All boards of the job's stock, sawn or not.</summary>
     public required IReadOnlyList<Board> Stock { get; init; }
 

@@ -14,6 +14,10 @@ internal sealed class BegunTasks(LogFile log)
     /// <summary>All of them, in the order in which they were begun.</summary>
     public IReadOnlyList<BegunWork> All() => log.Read(file => file.Rows($"{Select} order by place", Row));
 
+    /// <summary>What a worker has begun of a task; null for nothing.</summary>
+    public BegunWork? Find(string worker, string? job, string task) =>
+        All().FirstOrDefault(one => one.Worker == worker && one.Job == job && one.Task == task);
+
     /// <summary>Begins a task, or goes on with one that was laid aside.</summary>
     /// <returns>The task as it stands now; the one that is in the way where its worker is on another.</returns>
     public (BegunWork Work, bool IsBegun) Start(BegunWork work) => log.Write(file =>

@@ -68,6 +68,20 @@ public sealed class TapsTests
     }
 
     [Fact]
+    public async Task A_pause_from_a_page_that_is_out_of_date_lays_nothing_else_aside()
+    {
+        await using var bench = await OpenBench.Of();
+        using var visitor = new Visitor(bench);
+        await visitor.Send("/start", Fetch);
+        bench.Clock.AdvanceMinutes(5);
+        await visitor.Send("/done", [.. Fetch, ("how", "pause")]);
+        await visitor.Send("/start", ("who", "maker"), ("job", "tray"), ("task", "choose and chalk out all parts"));
+        bench.Clock.AdvanceMinutes(5);
+        await visitor.Send("/done", [.. Fetch, ("how", "pause")]);
+        Assert.Equal("choose and chalk out all parts", Assert.Single(bench.Begun(), work => work.PausedAt is null).Task);
+    }
+
+    [Fact]
     public async Task A_task_that_ran_on_overnight_is_asked_about_and_not_counted()
     {
         await using var bench = await OpenBench.Of();

@@ -42,7 +42,7 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
 
         var now = clock.GetCurrentInstant();
         using var log = ShopLog.Open(folder);
-        var laidAside = log.Begun.All().FirstOrDefault(one => one.Worker == who && one.Job == job && one.Task == task);
+        var laidAside = log.Begun.Find(who, job, task);
         if (laidAside is null && shop.Find(job)?.Find(task) is null)
         {
             return Answered.Refused($"No task of a job in hand is called {QuotedText.Of(task)} now. Load the day's work again.");
@@ -68,7 +68,7 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         var now = clock.GetCurrentInstant();
         using var log = ShopLog.Open(folder);
         var key = fields.Once();
-        if (log.Begun.All().FirstOrDefault(one => one.Worker == who && one.Job == job && one.Task == task) is not { } work)
+        if (log.Begun.Find(who, job, task) is not { } work)
         {
             return log.HasSeen(key)
                 ? Answered.Done(context, "It is logged already.", "/")
@@ -77,7 +77,12 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
 
         if (how == "pause")
         {
-            log.Begun.Pause(who, now, end.Stopped);
+            // One that is laid aside already stays so; what else the worker is at by now is not meant.
+            if (work.PausedAt is null)
+            {
+                log.Begun.Pause(who, now, end.Stopped);
+            }
+
             return Answered.Done(context, $"Paused at {DateWords.At(now.InZone(shop.Shop.Zone))}: {LogPhrases.Plain(task)}.", "/");
         }
 
@@ -101,7 +106,7 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         }
 
         using var log = ShopLog.Open(folder);
-        if (log.Begun.All().FirstOrDefault(one => one.Worker == who && one.Job == job && one.Task == task) is { } work)
+        if (log.Begun.Find(who, job, task) is { } work)
         {
             log.Begun.End(work, null, clock.GetCurrentInstant());
         }

@@ -28,7 +28,7 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
         }
         else if (!IsAtHome(context))
         {
-            await AskForTheKey(context, next);
+            await AskForTheKey(context);
         }
         else if (IsChange(request) && await WhyNot(context) is { } why)
         {
@@ -76,7 +76,7 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
         context.Connection.RemoteIpAddress is { } remote && IPAddress.IsLoopback(remote)
         || (key is not null && context.Request.Cookies.TryGetValue(PassName, out var kept) && key.IsPass(kept ?? ""));
 
-    private async Task AskForTheKey(HttpContext context, RequestDelegate next)
+    private async Task AskForTheKey(HttpContext context)
     {
         var from = context.Connection.RemoteIpAddress?.ToString() ?? "";
         if (attempts.AreSpent(from))

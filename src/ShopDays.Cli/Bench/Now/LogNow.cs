@@ -39,10 +39,10 @@ internal sealed class LogNow(ShopFolder folder) : IDisposable
         lock (gate)
         {
             // The number is asked for first: what is written between the two is read now and once more.
-            var now = Number();
+            Number();
             return last is { } known && known.Date == today
                 ? known
-                : last = new(now, today, log?.Begun.All() ?? [], log?.Of(today) ?? [], log?.Count() ?? 0);
+                : last = new(today, log?.Begun.All() ?? [], log?.Of(today) ?? [], log?.Count() ?? 0);
         }
     }
 

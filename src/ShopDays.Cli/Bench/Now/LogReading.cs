@@ -5,12 +5,11 @@ using ShopDays.Logbook;
 namespace ShopDays.Cli.Bench.Now;
 
 /// <summary>What the log says at one moment of work that goes on and of a date.</summary>
-/// <param name="Number">Another one whenever anybody has written into the log since.</param>
 /// <param name="Date">The date.</param>
 /// <param name="Begun">Work that is begun and not logged.</param>
 /// <param name="OfDate">What is logged of the date, in order.</param>
 /// <param name="Count">How many entries there are in all.</param>
-internal sealed record LogReading(long Number, LocalDate Date, IReadOnlyList<BegunWork> Begun, IReadOnlyList<LogEntry> OfDate, int Count)
+internal sealed record LogReading(LocalDate Date, IReadOnlyList<BegunWork> Begun, IReadOnlyList<LogEntry> OfDate, int Count)
 {
     /// <summary>What a worker is at; null for nothing.</summary>
     public BegunWork? AtHand(string worker) => Begun.FirstOrDefault(work => work.PausedAt is null && work.Worker == worker);

@@ -48,7 +48,7 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
         List<JobAtHand> jobs =
         [
             .. inHand
-                .Select(job => AtHand(job, TitleOf(job, inHand), rates, now, unplanned))
+                .Select(job => AtHand(job, job.TitleAmong(inHand), rates, now, unplanned))
                 .OfType<JobAtHand>()
                 .OrderBy(job => job.Read.Job.Due ?? LocalDate.MaxIsoValue)
                 .ThenBy(job => job.Title, StringComparer.Ordinal),
@@ -103,7 +103,4 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
         var answer = new OrdersNow(shop, orders, null, rates.Model, Seed, Schedules, silent).InHand();
         return (answer as PlanAnswer.Planned, answer is PlanAnswer.CannotBePlanned cannot ? [.. cannot.Reasons.Select(ObstacleWords.Of)] : []);
     }
-
-    private static string TitleOf(ShopAndJob job, List<ShopAndJob> all) =>
-        all.Count(one => string.Equals(one.Job.Name, job.Job.Name, StringComparison.Ordinal)) > 1 ? $"{job.Job.Name} ({job.LogName})" : job.Job.Name;
 }

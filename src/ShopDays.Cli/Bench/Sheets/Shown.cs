@@ -102,7 +102,7 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
         return workers.Contains(kept) ? kept : workers[0];
     }
 
-    private static Said? Said(HttpContext context)
+    private static string? Said(HttpContext context)
     {
         if (context.Request.Cookies[Answered.SaidName] is not { Length: > 0 and < 4000 } kept)
         {
@@ -110,6 +110,6 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
         }
 
         context.Response.Cookies.Delete(Answered.SaidName);
-        return new(kept, IsRefusal: false);
+        return kept;
     }
 }
