@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
@@ -31,6 +32,9 @@ internal sealed record LearnedRates
 
     /// <summary>What the times come from, to be told.</summary>
     public required TimesBehind Behind { get; init; }
+
+    /// <summary>What <see cref="Before"/> has learned already, each by the entry before which it ends: learned from the same entries.</summary>
+    public ConcurrentDictionary<EntryId, LearnedRates> Earlier { get; init; } = new();
 
     /// <summary>Learns from the log of a shop, as it stands today; it is not made where there is none.</summary>
     /// <param name="folder">The shop's folder.</param>
@@ -83,7 +87,7 @@ internal sealed record LearnedRates
         }
 
         var first = own.MinBy(entry => entry.Id.Number)!;
-        return From([.. Entries.Where(entry => entry.Id.Number < first.Id.Number)], read.Shop, read.Operations, first.On.Date);
+        return Earlier.GetOrAdd(first.Id, _ => From([.. Entries.Where(entry => entry.Id.Number < first.Id.Number)], read.Shop, read.Operations, first.On.Date));
     }
 
     /// <summary>How many entries <see cref="Before"/> has: with as many, the boards of a job are laid out alike.</summary>

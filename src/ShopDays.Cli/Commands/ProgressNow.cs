@@ -13,11 +13,12 @@ internal static class ProgressNow
     /// <param name="graph">Its whole order of work.</param>
     /// <param name="job">How it stands.</param>
     /// <param name="now">The moment.</param>
+    /// <param name="unrecorded">What would have been promised, where it was worked out before; it is worked out where no promise is on record and this is null.</param>
     /// <returns>What is to be told; null where the job could never be planned.</returns>
-    public static ToldProgress? Of(Workings workings, TaskGraph graph, JobNow job, Instant now)
+    public static ToldProgress? Of(Workings workings, TaskGraph graph, JobNow job, Instant now, Promise? unrecorded = null)
     {
         var promises = job.Record.Promises;
-        if ((promises.Count > 0 ? promises[0] : PromiseThen.Of(workings)) is not { } promise)
+        if ((promises.Count > 0 ? promises[0] : unrecorded ?? PromiseThen.Of(workings)) is not { } promise)
         {
             return null;
         }

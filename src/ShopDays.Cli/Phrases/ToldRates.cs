@@ -74,7 +74,9 @@ internal sealed record ToldRates
     private double WidthOfTables()
     {
         var prior = RateModel.FromPrior(Model.Terms.Catalogue);
-        var widths = Model.Log.Select(one => prior.BeliefOf(one.Work.Timing)).Select(belief => belief.At(0.9) / belief.At(0.1)).Order().ToList();
-        return widths[widths.Count / 2];
+        // All have the same degrees of freedom, so that the one in the middle by its scale is so by its width.
+        var beliefs = Model.Log.Select(one => prior.BeliefOf(one.Work.Timing)).OrderBy(belief => belief.Scale).ToList();
+        var middle = beliefs[beliefs.Count / 2];
+        return middle.At(0.9) / middle.At(0.1);
     }
 }

@@ -61,6 +61,28 @@ internal sealed class ShopLog : IDisposable
     /// <summary>All entries in the order in which they were; of one date those without a time of day first.</summary>
     public IReadOnlyList<LogEntry> All() => File.Read(file => file.Rows($"{Select} {InOrder}", Entry));
 
+    /// <summary>All entries again: only those are read that were added since, unless one was changed or written down for an earlier date.</summary>
+    /// <param name="before">What was read before.</param>
+    public EntriesRead AllAfter(EntriesRead before) => File.Read(file =>
+    {
+        var mark = file.Rows("select coalesce(max(number), 0), (select coalesce(max(place), 0) from trace), count(*) from entry", row => new EntriesMark(row.GetInt64(0), row.GetInt64(1), row.GetInt32(2))).Single();
+        if (mark == before.Mark)
+        {
+            return before;
+        }
+
+        if (mark.Changes == before.Mark.Changes && mark.Last > before.Mark.Last)
+        {
+            var added = file.Rows($"{Select} where number > $last {InOrder}", Entry, ("$last", before.Mark.Last));
+            if (before.All.Count + added.Count == mark.Count && (before.All is not [.., var last] || IsInOrder(last, added[0])))
+            {
+                return new([.. before.All, .. added], mark);
+            }
+        }
+
+        return new(file.Rows($"{Select} {InOrder}", Entry), mark);
+    });
+
     /// <summary>All entries of a job, in order.</summary>
     public IReadOnlyList<LogEntry> Of(string job) => File.Read(file => file.Rows($"{Select} where job = $job {InOrder}", Entry, ("$job", job)));
 
@@ -212,6 +234,11 @@ internal sealed class ShopLog : IDisposable
 
     internal static List<LogEntry> OfDate(SqliteConnection file, LocalDate date) =>
         file.Rows($"{Select} where date = $date {InOrder}", Entry, ("$date", LogWords.Date.Format(date)));
+
+    /// <summary>Whether one stands before the other in <see cref="InOrder"/>, the other having the greater number.</summary>
+    private static bool IsInOrder(LogEntry one, LogEntry other) =>
+        one.On.Date != other.On.Date ? one.On.Date < other.On.Date
+        : one.On.Ended is not { } ended || (other.On.Ended is { } otherEnded && ended <= otherEnded);
 
     private static void Remove(SqliteConnection file, EntryId number) => file.Run("delete from entry where number = $number", ("$number", number.Number));
 

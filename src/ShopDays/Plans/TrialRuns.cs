@@ -1,4 +1,5 @@
 using ShopDays.Plans.Scheduling;
+using ShopDays.Times;
 
 namespace ShopDays.Plans;
 
@@ -24,7 +25,7 @@ internal static class TrialRuns
     {
         var next = 0;
         var gate = new Lock();
-        Parallel.For(0, Math.Clamp(trials.Count / AtATime, 1, Environment.ProcessorCount), _ =>
+        Parallel.For(0, Math.Clamp(trials.Count / AtATime, 1, Environment.ProcessorCount), Cores.OfTheCaller, _ =>
         {
             var generator = new ScheduleGenerator(problem);
             var schedule = new Schedule(problem.Tasks.Length, problem.Orders.Length);

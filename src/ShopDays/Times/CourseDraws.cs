@@ -130,7 +130,7 @@ internal sealed class CourseDraws
     {
         var minutes = new double[trials][];
         var next = 0;
-        Parallel.For(0, Math.Clamp(trials / AtATime, 1, cores), _ =>
+        Parallel.For(0, Math.Clamp(trials / AtATime, 1, cores), Cores.OfTheCaller, _ =>
         {
             var course = courseOfACore();
             for (var begin = Interlocked.Add(ref next, AtATime) - AtATime; begin < trials; begin = Interlocked.Add(ref next, AtATime) - AtATime)

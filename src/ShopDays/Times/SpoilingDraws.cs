@@ -83,7 +83,7 @@ public sealed class SpoilingDraws
 
         var reworks = new Rework[draws.Trials][];
         var shares = (draws.Trials + AtATime - 1) / AtATime;
-        Parallel.For(0, shares, share =>
+        Parallel.For(0, shares, Cores.OfTheCaller, share =>
         {
             for (var trial = share * AtATime; trial < Math.Min(draws.Trials, (share + 1) * AtATime); trial++)
             {

@@ -2,6 +2,7 @@ using NodaTime;
 using ShopDays.Cli.Commands;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
+using ShopDays.Plans;
 using ShopDays.Times;
 using ShopDays.Work;
 
@@ -12,7 +13,8 @@ namespace ShopDays.Cli.Bench.Now;
 /// <param name="Workings">Its layout, order of work and rates.</param>
 /// <param name="Graph">Its whole order of work.</param>
 /// <param name="Standing">How it stands by its log, and what is left.</param>
-internal sealed record JobAtHand(string Title, Workings Workings, TaskGraph Graph, JobNow Standing)
+/// <param name="Unrecorded">What would have been promised of it; for where no promise is on record.</param>
+internal sealed record JobAtHand(string Title, Workings Workings, TaskGraph Graph, JobNow Standing, Lazy<Promise?> Unrecorded)
 {
     /// <summary>The shop and the job.</summary>
     public ShopAndJob Read => Workings.Read;
@@ -20,7 +22,7 @@ internal sealed record JobAtHand(string Title, Workings Workings, TaskGraph Grap
     /// <summary>What it is called in the log and in addresses of pages.</summary>
     public string Name => Read.LogName;
 
-    private readonly Lazy<ToldProgress?> progress = new(() => ProgressNow.Of(Workings, Graph, Standing, Standing.At));
+    private readonly Lazy<ToldProgress?> progress = new(() => ProgressNow.Of(Workings, Graph, Standing, Standing.At, Standing.Record.Promises.Count > 0 ? null : Unrecorded.Value));
 
     /// <summary>How it stands against its promise, and what moved its finish; null while that is not worked out, or where it could never be planned.</summary>
     public ToldProgress? Told => progress.IsValueCreated ? progress.Value : null;
@@ -37,8 +39,8 @@ internal sealed record JobAtHand(string Title, Workings Workings, TaskGraph Grap
     /// <summary>The marks of its tasks.</summary>
     public TaskMarks Marks { get; } = new(Graph.Tasks.Select(task => task.Name));
 
-    /// <summary>How long each task that is left may take, by its name.</summary>
-    public IReadOnlyDictionary<string, TimeRange> Ranges => field ??= Standing.Left.Graph.Tasks.ToDictionary(task => task.Name, task => Standing.Draws.Of(task.Id), StringComparer.Ordinal);
+    /// <summary>How long each task that is left may take, by its name; drawn at once, for every page asks for them.</summary>
+    public IReadOnlyDictionary<string, TimeRange> Ranges { get; } = Standing.Left.Graph.Tasks.ToDictionary(task => task.Name, task => Standing.Draws.Of(task.Id), StringComparer.Ordinal);
 
     /// <summary>Whether nothing is left to do, nor to wait for.</summary>
     public bool IsOver => Standing.Left is { Graph.Tasks.Count: 0, UnderWay: { Waits.Count: 0, Held.Count: 0 } };

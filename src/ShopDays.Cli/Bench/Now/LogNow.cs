@@ -46,6 +46,17 @@ internal sealed class LogNow(ShopFolder folder) : IDisposable
         }
     }
 
+    /// <summary>Looks something up in it.</summary>
+    /// <param name="look">What; the log is null while nothing was ever logged.</param>
+    /// <exception cref="FileTroubleException">The log cannot be read.</exception>
+    public T Look<T>(Func<ShopLog?, T> look)
+    {
+        lock (gate)
+        {
+            return look(log ??= ShopLog.OpenToRead(folder));
+        }
+    }
+
     /// <inheritdoc/>
     public void Dispose() => log?.Dispose();
 }

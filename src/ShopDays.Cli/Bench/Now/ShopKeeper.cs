@@ -6,6 +6,7 @@ namespace ShopDays.Cli.Bench.Now;
 /// <summary>
 /// Keeps the shop worked out while pages are looked at: anew in the background whenever its log or its files change. A page
 /// is never kept waiting for that, unless it asks to be: what was worked out last is there, with the moment that it is of.
+/// One core at most works it out, so that pages have the others.
 /// </summary>
 internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, ShopReckoning reckoning)
 {
@@ -13,6 +14,7 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
     private static readonly Duration PlansGetOldIn = Duration.FromMinutes(10);
 
     private readonly Lock gate = new();
+    private readonly TaskScheduler oneThread = new ConcurrentExclusiveSchedulerPair().ExclusiveScheduler;
     private ShopAtHand? last;
     private StateMark? tried;
     private Task? underWay;
@@ -40,7 +42,7 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
             }
 
             // What could not be worked out will not be a moment later either, unless something has changed.
-            underWay ??= mark == tried ? null : Task.Run(() => WorkOut(mark));
+            underWay ??= mark == tried ? null : Queue(() => WorkOut(mark));
             return (last, false);
         }
     }
@@ -73,10 +75,24 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
             }
             catch (OperationCanceledException) when (!given.IsCancellationRequested)
             {
-                return (shop, false);
+                return Now();
             }
         }
     }
+
+    /// <summary>Works something out behind what the shop is worked out for.</summary>
+    public async Task<T> Behind<T>(Func<T> work)
+    {
+        var made = default(T);
+        await Queue(() =>
+        {
+            made = work();
+            Worked++;
+        }).ConfigureAwait(false);
+        return made!;
+    }
+
+    private Task Queue(Action work) => Task.Factory.StartNew(work, CancellationToken.None, TaskCreationOptions.DenyChildAttach, oneThread);
 
     private void WorkOut(StateMark mark)
     {
@@ -86,13 +102,10 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
             (last, Findings, Trouble) = (shop ?? last, findings, null);
             tried = shop is null ? mark : null;
             Worked++;
-            // What moved a finish takes several plans: it comes after what is to be done next, and not while that is out of date.
-            foreach (var job in (shop?.Jobs ?? []).TakeWhile(_ => Mark() == mark))
+            foreach (var job in shop?.Jobs ?? [])
             {
-                job.WorkOutProgress();
+                Queue(() => WorkOutProgress(mark, job));
             }
-
-            Worked++;
         }
         catch (FileTroubleException trouble)
         {
@@ -104,6 +117,23 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
             {
                 underWay = null;
             }
+        }
+    }
+
+    // What moved a finish takes several plans: it comes after what is to be done next, and not while that is out of date.
+    private void WorkOutProgress(StateMark mark, JobAtHand job)
+    {
+        try
+        {
+            if (Mark() == mark)
+            {
+                job.WorkOutProgress();
+                Worked++;
+            }
+        }
+        catch (FileTroubleException trouble)
+        {
+            Trouble = trouble.Message;
         }
     }
 

@@ -13,7 +13,7 @@ namespace ShopDays.Cli.Bench.Now;
 
 /// <summary>
 /// Works the shop out from its files and its log. Layouts are kept as long as what they are made from is the same: finding
-/// one takes longer than all else, and the marks of tasks hang on it.
+/// one takes longer than all else, and the marks of tasks hang on it. So is what was learned, which a task that is only begun does not change.
 /// </summary>
 /// <param name="folder">The shop's folder.</param>
 /// <param name="clock">Tells the moment.</param>
@@ -25,6 +25,8 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
     private const int Seed = 1;
 
     private readonly Dictionary<string, (string From, Layout Layout)> layouts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string From, Lazy<Promise?> Promise)> unrecorded = new(StringComparer.Ordinal);
+    private readonly RatesLearned learned = new(folder);
     private readonly Progress silent = new(TextWriter.Null, isVerbose: false, isTerminal: false, width: 80, TimeProvider.System);
 
     /// <summary>Works it out.</summary>
@@ -42,7 +44,7 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
         }
 
         var shop = new LogShop(folder, read, operations);
-        var rates = LearnedRates.Of(folder, read, operations, clock);
+        var rates = learned.Of(read, operations, from.Files, now.InZone(read.Place.Zone).Date);
         var unplanned = new List<UnplannedJob>();
         List<ShopAndJob> inHand = [.. folder.JobNames().Select(name => ReadJob(name, now, unplanned)).OfType<ShopAndJob>().Where(job => job.Job.State == OrderState.InHand)];
         List<JobAtHand> jobs =
@@ -79,8 +81,21 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
         };
         unplanned.AddRange(why.Any() ? [new(job.LogName, [.. why])] : []);
         return workings is { Missing.Count: 0, Order: OrderOfWork.Made { Graph: var graph } }
-            ? new(title, workings, graph, new(workings, graph, OnRecord.Of(job, now), now))
+            ? new(title, workings, graph, new(workings, graph, OnRecord.Of(job, now), now), Unrecorded(workings))
             : null;
+    }
+
+    // What would have been promised of a job hangs on what was known before its first entry alone.
+    private Lazy<Promise?> Unrecorded(Workings workings)
+    {
+        var read = workings.Read;
+        var from = FormattableString.Invariant($"{FileStamps.Of(folder, read.LogName)}\n{workings.Rates.CountBefore(read)} of the log");
+        if (!unrecorded.TryGetValue(read.LogName, out var known) || known.From != from)
+        {
+            unrecorded[read.LogName] = known = (from, new(() => PromiseThen.Of(workings)));
+        }
+
+        return known.Promise;
     }
 
     private Workings LaidOut(ShopAndJob job, LearnedRates rates)

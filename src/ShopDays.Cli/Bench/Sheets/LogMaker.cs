@@ -2,7 +2,6 @@ using System.Globalization;
 using NodaTime;
 using ShopDays.Cli.Bench.Now;
 using ShopDays.Cli.Bench.Pages;
-using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Logbook;
@@ -12,9 +11,9 @@ namespace ShopDays.Cli.Bench.Sheets;
 
 /// <summary>Puts together what is logged, an entry of it, and a sheet to be entered.</summary>
 /// <param name="shop">The shop, worked out.</param>
-/// <param name="folder">Its folder.</param>
+/// <param name="kept">The log.</param>
 /// <param name="now">The moment.</param>
-internal sealed class LogMaker(ShopAtHand shop, ShopFolder folder, Instant now)
+internal sealed class LogMaker(ShopAtHand shop, LogNow kept, Instant now)
 {
     private const int ToAPage = 50;
 
@@ -27,10 +26,9 @@ internal sealed class LogMaker(ShopAtHand shop, ShopFolder folder, Instant now)
     {
         var last = Math.Max(1, (count + ToAPage - 1) / ToAPage);
         var at = Math.Clamp(page, 1, last);
-        using var log = ShopLog.OpenToRead(folder);
         return new()
         {
-            Entries = [.. (log?.Newest(ToAPage, (at - 1) * ToAPage) ?? []).Select(entry => new Link(string.Create(CultureInfo.InvariantCulture, $"/log/{entry.Id.Number}"), LogPhrases.Of(entry)))],
+            Entries = [.. kept.Look(log => log?.Newest(ToAPage, (at - 1) * ToAPage) ?? []).Select(entry => new Link(string.Create(CultureInfo.InvariantCulture, $"/log/{entry.Id.Number}"), LogPhrases.Of(entry)))],
             Count = count == 0 ? "Nothing is logged yet" : LogPhrases.Count(count),
             Newer = at > 1 ? new(At(at - 1), "Newer") : null,
             Older = at < last ? new(At(at + 1), "Older") : null,
@@ -41,9 +39,8 @@ internal sealed class LogMaker(ShopAtHand shop, ShopFolder folder, Instant now)
     /// <summary>An entry; null where there never was one of that number.</summary>
     public EntrySheet? Entry(EntryId number)
     {
-        using var log = ShopLog.OpenToRead(folder);
-        var trace = log?.TraceOf(number) ?? [];
-        if ((log?.Find(number) ?? (trace is [.., var last] ? last.Before : null)) is not { } entry)
+        var (found, trace) = kept.Look(log => (log?.Find(number), log?.TraceOf(number) ?? []));
+        if ((found ?? (trace is [.., var last] ? last.Before : null)) is not { } entry)
         {
             return null;
         }
@@ -61,9 +58,9 @@ internal sealed class LogMaker(ShopAtHand shop, ShopFolder folder, Instant now)
             Setback = LogWords.WordOf(LogWords.Setbacks, entry.Setback),
             Note = entry.Note,
             Stopped = entry.Stopped,
-            Odd = OddTime.In(shop.Rates.Model).FirstOrDefault(odd => odd.Judged.Work.Entries.Contains(number)) is { } found ? $"{char.ToUpperInvariant(found.Told[0])}{found.Told[1..]}. Nothing is learned from it until you say what it is; where it was a slip, put the time right below." : "",
+            Odd = OddTime.In(shop.Rates.Model).FirstOrDefault(one => one.Judged.Work.Entries.Contains(number)) is { } odd ? $"{char.ToUpperInvariant(odd.Told[0])}{odd.Told[1..]}. Nothing is learned from it until you say what it is; where it was a slip, put the time right below." : "",
             Trace = [.. trace.Select(line => $"{LogWords.WordOf(LogWords.Traces, line.What)} {DateWords.Of(line.At.InZone(shop.Shop.Zone))}{(line.Why.Length == 0 ? "" : $" ({LogPhrases.Plain(line.Why)})")}; before: {LogPhrases.Of(line.Before)}")],
-            IsDeleted = log!.Find(number) is null,
+            IsDeleted = found is null,
         };
     }
 

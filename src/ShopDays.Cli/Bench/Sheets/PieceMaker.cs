@@ -1,10 +1,7 @@
-using System.Text;
-using Microsoft.AspNetCore.Components;
 using ShopDays.Cli.Bench.Now;
 using ShopDays.Cli.Bench.Pages;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Paper;
-using ShopDays.Cli.Paper.Svg;
 using ShopDays.Cli.Phrases;
 using ShopDays.Layouts;
 using ShopDays.Logbook;
@@ -16,7 +13,8 @@ namespace ShopDays.Cli.Bench.Sheets;
 /// <summary>Puts together what is to be known of a part or a board.</summary>
 /// <param name="log">The log now.</param>
 /// <param name="job">The job.</param>
-internal sealed class PieceMaker(LogReading log, JobAtHand job)
+/// <param name="drawings">The drawings of boards.</param>
+internal sealed class PieceMaker(LogReading log, JobAtHand job, DrawingsKept drawings)
 {
     private LengthFormat Format => job.Read.Located.Format;
 
@@ -80,11 +78,10 @@ internal sealed class PieceMaker(LogReading log, JobAtHand job)
 
     private BoardSheet SheetOf(BoardLayout board, int place)
     {
-        var drawing = BoardDrawings.Of(FormattableString.Invariant($"board-{place}"), board, job.Read.Shop.Allowances, Format);
         var next = CutGroups.In(job.Graph, board).FirstOrDefault(one => StateOf(one.Task) != TaskState.Done);
         return new(
             $"Board {board.Board.Name}, {Wording.Sides(Format, board.Board.Length, board.Board.Width, board.Board.Thickness)}",
-            new MarkupString(Encoding.UTF8.GetString(drawing)),
+            drawings.Of(board, place, job.Read),
             next.Task is null ? "" : $"Next cut: {string.Join("; then ", next.Cuts.Select(InWords))}.",
             new(
                 "Cuts in their order",

@@ -1,51 +1,45 @@
+using NodaTime;
 using ShopDays.Cli.Bench.Now;
 using ShopDays.Cli.Bench.Pages;
+using ShopDays.Cli.Commands;
 
 namespace ShopDays.Cli.Bench.Sheets;
 
 /// <summary>
-/// The sheet of rates, put together once for what was worked out: judging all times takes longer than anything else on a
-/// page. While one who looks puts it together, others are shown the one before.
+/// The sheet of rates, put together once for what was learned, behind all else: judging all times of a long log takes longer
+/// than anything else on a page. Until it is there, the one before is shown.
 /// </summary>
-internal sealed class RatesKept
+internal sealed class RatesKept(ShopKeeper keeper)
 {
     private readonly Lock gate = new();
     private volatile Kept? last;
+    private Task<Kept>? underWay;
 
-    /// <summary>The sheet.</summary>
-    public RatesSheet Of(ShopAtHand shop)
+    /// <summary>The sheet; waited for where there was none yet.</summary>
+    /// <param name="shop">The shop, worked out.</param>
+    /// <param name="given">Ends the waiting.</param>
+    /// <returns>The sheet, and the moment that it is of.</returns>
+    public async Task<(RatesSheet Sheet, Instant At)> Of(ShopAtHand shop, CancellationToken given)
     {
-        var known = last;
-        if (known?.Of == shop)
+        if (last is { } known && known.Of == shop.Rates)
         {
-            return known.Sheet;
+            return (known.Sheet, shop.At);
         }
 
-        if (!gate.TryEnter())
+        Task<Kept> making;
+        lock (gate)
         {
-            if (known is not null)
+            if (underWay is not { IsCompleted: false })
             {
-                return known.Sheet;
+                underWay = keeper.Behind(() => last = new(shop.Rates, shop.At, RatesMaker.Sheet(shop)));
             }
 
-            gate.Enter();
+            making = underWay;
         }
 
-        try
-        {
-            known = last;
-            if (known?.Of != shop)
-            {
-                last = known = new(shop, RatesMaker.Sheet(shop));
-            }
-
-            return known.Sheet;
-        }
-        finally
-        {
-            gate.Exit();
-        }
+        var kept = last ?? await making.WaitAsync(given);
+        return (kept.Sheet, kept.At);
     }
 
-    private sealed record Kept(ShopAtHand Of, RatesSheet Sheet);
+    private sealed record Kept(LearnedRates Of, Instant At, RatesSheet Sheet);
 }

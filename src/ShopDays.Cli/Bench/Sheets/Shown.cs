@@ -5,18 +5,18 @@ using NodaTime;
 using ShopDays.Cli.Bench.Doing;
 using ShopDays.Cli.Bench.Now;
 using ShopDays.Cli.Bench.Pages;
-using ShopDays.Cli.Files;
 using ShopDays.Cli.Phrases;
 
 namespace ShopDays.Cli.Bench.Sheets;
 
 /// <summary>The pages: what was worked out and what the log says this moment, made into a page on each look.</summary>
-internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFolder folder)
+internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock)
 {
     /// <summary>How long the page after a change waits for what follows from it.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
 
-    private readonly RatesKept rates = new();
+    private readonly RatesKept rates = new(keeper);
+    private readonly DrawingsKept drawings = new();
 
     /// <summary>Maps them.</summary>
     public static void Map(WebApplication app)
@@ -25,7 +25,7 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
         app.MapGet("/job", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => OfJob(shop, head, job)));
         app.MapGet("/piece", (HttpContext context, Shown shown, string? job, string? part, string? board) => shown.Page(context, (shop, head) => shown.OfPiece(shop, head, job, part, board)));
         app.MapGet("/waits", (HttpContext context, Shown shown) => shown.Page(context, shown.Waits));
-        app.MapGet("/rates", (HttpContext context, Shown shown) => shown.Page(context, shown.Rates));
+        app.MapGet("/rates", (HttpContext context, Shown shown) => shown.Page(context, (shop, head) => shown.Rates(context, shop, head)));
         app.MapGet("/log", (HttpContext context, Shown shown, int? page) => shown.Page(context, (shop, head) => new RazorComponentResult<LogPage>(new { Head = head, Log = shown.MakerOf(shop).Page(page ?? 1, shown.NowIn(shop).Count) })));
         app.MapGet("/log/{number:long:min(1)}", (HttpContext context, Shown shown, long number) => shown.Page(context, (shop, head) => shown.MakerOf(shop).Entry(new(number)) is { } entry ? (IResult)new RazorComponentResult<EntryPage>(new { Head = head, Entry = entry }) : None()));
         app.MapGet("/sheet", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => shop.Find(job) is { } one ? (IResult)new RazorComponentResult<PencilPage>(new { Head = head, Pencil = shown.MakerOf(shop).Pencil(one) }) : None()));
@@ -47,7 +47,7 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
             return None();
         }
 
-        var maker = new PieceMaker(NowIn(shop), job);
+        var maker = new PieceMaker(NowIn(shop), job, drawings);
         return (part is not null ? maker.OfPart(part) : board is not null ? maker.OfBoard(board) : null) is { } sheet
             ? new RazorComponentResult<PiecePage>(new { Head = head, Piece = sheet })
             : None();
@@ -55,13 +55,19 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
 
     private RazorComponentResult<WaitsPage> Waits(ShopAtHand shop, PageHead head) => new(new { Head = head, Waits = new WaitsMaker(shop, clock.GetCurrentInstant()).Sheet() });
 
-    private RazorComponentResult<RatesPage> Rates(ShopAtHand shop, PageHead head) => new(new { Head = head, Rates = rates.Of(shop) });
+    private async Task<IResult> Rates(HttpContext context, ShopAtHand shop, PageHead head)
+    {
+        var (sheet, at) = await rates.Of(shop, context.RequestAborted);
+        return new RazorComponentResult<RatesPage>(new { Head = at == shop.At ? head : head with { WorkedOutAt = DateWords.At(at.InZone(shop.Shop.Zone)) }, Rates = sheet });
+    }
 
-    private LogMaker MakerOf(ShopAtHand shop) => new(shop, folder, clock.GetCurrentInstant());
+    private LogMaker MakerOf(ShopAtHand shop) => new(shop, log, clock.GetCurrentInstant());
 
     private LogReading NowIn(ShopAtHand shop) => log.Read(clock.GetCurrentInstant().InZone(shop.Shop.Zone).Date);
 
-    private async Task<IResult> Page(HttpContext context, Func<ShopAtHand, PageHead, IResult> show)
+    private Task<IResult> Page(HttpContext context, Func<ShopAtHand, PageHead, IResult> show) => Page(context, (shop, head) => Task.FromResult(show(shop, head)));
+
+    private async Task<IResult> Page(HttpContext context, Func<ShopAtHand, PageHead, Task<IResult>> show)
     {
         var said = Said(context);
         var (shop, isFresh) = await keeper.Within(said is null ? TimeSpan.Zero : Patience, context.RequestAborted);
@@ -71,7 +77,7 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock, ShopFol
         }
 
         var workers = shop.Shop.Shop.Workers.Select(worker => worker.Name).ToList();
-        return show(shop, new(shop.Shop.Shop.Name, Who(context, workers), workers, said, Notes(shop))
+        return await show(shop, new(shop.Shop.Shop.Name, Who(context, workers), workers, said, Notes(shop))
         {
             WorkedOutAt = isFresh ? null : DateWords.At(shop.At.InZone(shop.Shop.Zone)),
         });

@@ -74,14 +74,17 @@ internal sealed class TodayMaker(ShopAtHand shop, LogReading log, string who, In
     private List<(LocalDate Date, SessionCard Card)> Sessions()
     {
         var begun = log.Begun.Select(work => (work.Job, work.Task)).ToHashSet();
-        List<(LocalDate Date, SessionCard Card)> all =
-        [
-            .. (shop.Ahead?.Plan.Sessions ?? [])
-                .Where(session => session.Session.Worker == who && session.Session.Date >= here.Date)
-                .Select(session => (session.Session.Date, CardOf(session, begun)))
-                .Where(session => session.Item2.Work.Count > 0),
-        ];
-        return [.. all.TakeWhile(session => session.Date == all[0].Date)];
+        var ahead = (shop.Ahead?.Plan.Sessions ?? [])
+            .Where(session => session.Session.Worker == who && session.Session.Date >= here.Date)
+            .Select(session => (session.Session.Date, Card: CardOf(session, begun)))
+            .Where(session => session.Card.Work.Count > 0);
+        List<(LocalDate Date, SessionCard Card)> first = [];
+        foreach (var session in ahead.TakeWhile(session => first is [] || session.Date == first[0].Date))
+        {
+            first.Add(session);
+        }
+
+        return first;
     }
 
     private SessionCard CardOf(PlannedSession session, HashSet<(string?, string)> begun)
