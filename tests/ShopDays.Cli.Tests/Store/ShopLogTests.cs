@@ -3,6 +3,7 @@ using NodaTime;
 using ShopDays.Cli.Files;
 using ShopDays.Cli.Store;
 using ShopDays.Cli.Tests.Commands;
+using ShopDays.Logbook;
 using ShopDays.Measures;
 using Xunit;
 
@@ -54,6 +55,50 @@ public sealed class ShopLogTests : IDisposable
         Assert.Equal(inOrder[4..], log.Last(1, "tray").Select(entry => entry.Task));
         Assert.Empty(log.Last(1, "chest"));
         Assert.Equal(5, log.Count("tray"));
+    }
+
+    [Fact]
+    public void All_entries_read_again_are_those_of_a_fresh_reading_whatever_became_of_them()
+    {
+        using var log = Open();
+        var read = EntriesRead.None;
+        Gen.Select(Gen.Int[0, 9], AnEntry.Any, Gen.Int[0, 1000]).Sample(
+            (what, entry, which) =>
+            {
+                var all = log.All();
+                EntryId? chosen = all.Count == 0 ? null : all[which % all.Count].Id;
+                _ = (what, chosen) switch
+                {
+                    (0, { } number) => log.Delete(number, AnEntry.Noon, "") is not null,
+                    (1, { } number) => log.Change(number, _ => entry, AnEntry.Noon, "") is not null,
+                    (2, { } number) => log.Delete(number, AnEntry.Noon, "") is not null && log.Restore(number, AnEntry.Noon, "") is not null,
+                    (< 6, _) => log.Add(entry, AnEntry.Noon).Number > 0,
+                    // As a maker does it: at the end of what is there.
+                    _ => log.Add(entry with { On = all is [.., var last] ? last.On : entry.On }, AnEntry.Noon).Number > 0,
+                };
+                var before = read;
+                read = log.AllAfter(before);
+                var isKept = !read.Follows(before) || before.All.All(one => read.All.Contains(one));
+                return isKept && read.All.SequenceEqual(log.All()) && ReferenceEquals(read, log.AllAfter(read));
+            },
+            iter: 300,
+            threads: 1);
+    }
+
+    [Fact]
+    public void Entries_that_come_after_the_last_are_read_alone()
+    {
+        using var log = Open();
+        log.AddAll([AnEntry.Of("first"), AnEntry.Of("second")], AnEntry.Noon);
+        var before = log.AllAfter(EntriesRead.None);
+        log.Add(AnEntry.Of("third", date: "2027-04-18"), AnEntry.Noon);
+        var after = log.AllAfter(before);
+        Assert.True(after.Follows(before));
+        Assert.Equal(3, after.All.Count);
+        Assert.Same(before.All[0], after.All[0]);
+
+        log.Change(after.All[0].Id, entry => entry with { Note = "knot" }, AnEntry.Noon, "");
+        Assert.False(log.AllAfter(after).Follows(after));
     }
 
     [Fact]
