@@ -48,6 +48,9 @@ internal sealed class OpenBench : IAsyncDisposable
         await Serve();
     }
 
+    /// <summary>Closes it, as who presses Ctrl+C does.</summary>
+    public Task Stop() => app!.StopAsync(TestContext.Current.CancellationToken);
+
     /// <summary>All that is logged.</summary>
     public IReadOnlyList<LogEntry> Logged()
     {

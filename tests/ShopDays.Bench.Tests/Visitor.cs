@@ -46,6 +46,9 @@ internal sealed partial class Visitor : IDisposable
     /// <summary>Asks for something and gets the whole answer.</summary>
     public Task<HttpResponseMessage> Ask(HttpRequestMessage request) => client.SendAsync(request, Given);
 
+    /// <summary>Begins to read what is told as it happens.</summary>
+    public async Task<StreamReader> Listen(string path) => new(await client.GetStreamAsync(new Uri(path, UriKind.Relative), Given));
+
     /// <summary>Sends a form with the token of the day's page.</summary>
     public async Task<(HttpStatusCode Status, string Page)> Send(string path, params IEnumerable<(string Field, string Value)> fields) => await SendWith(await Token(), path, fields);
 

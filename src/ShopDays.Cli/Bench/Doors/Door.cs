@@ -1,6 +1,7 @@
 using System.Net;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
+using ShopDays.Cli.Files;
 
 namespace ShopDays.Cli.Bench.Doors;
 
@@ -45,12 +46,16 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
         }
     }
 
-    /// <summary>Lets a request through or answers it; one that is larger than anything that is sent here, or no form at all, is told so.</summary>
+    /// <summary>Lets a request through or answers it; one that is larger than anything that is sent here, or no form at all, is told so, and so is one whose files cannot be read or written.</summary>
     public async Task AnswerAll(HttpContext context, RequestDelegate next)
     {
         try
         {
             await Answer(context, next);
+        }
+        catch (FileTroubleException trouble) when (!context.Response.HasStarted)
+        {
+            await Refuse(context, StatusCodes.Status503ServiceUnavailable, $"{trouble.Message}. Nothing was changed; load the page again when that is put right.");
         }
         catch (Exception bad) when (!context.Response.HasStarted && StatusOf(bad) is not null)
         {
