@@ -6,7 +6,7 @@ using Xunit;
 namespace ShopDays.Bench.Tests.Browser;
 
 [Trait("Source", "WCAG 2.2, level AA, by the axe accessibility engine 4.x")]
-public sealed class AccessibilityTests(Chromium chromium) : IClassFixture<Chromium>
+public sealed class AccessibilityTests(Chromium chromium)
 {
     public static TheoryData<bool, ColorScheme> Looks => new() { { true, ColorScheme.Light }, { false, ColorScheme.Dark } };
 

@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Bench.Tests.Browser;
 
 [Trait("Source", "Chromium of Debian's packages, driven by Playwright; sizes of targets and the 56 px from the project's own aims")]
-public sealed class DayAtTheBenchTests(Chromium chromium) : IClassFixture<Chromium>
+public sealed class DayAtTheBenchTests(Chromium chromium)
 {
     public static TheoryData<bool, bool> Windows => new() { { true, true }, { false, false } };
 
