@@ -1,3 +1,4 @@
+using System.Text;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -99,9 +100,8 @@ internal sealed class OpenDoor : IAsyncDisposable
     /// <summary>What was answered.</summary>
     public static string Said(HttpResponse answer)
     {
-        var body = answer.HttpContext.Features.GetRequiredFeature<IHttpResponseBodyFeature>().Stream;
-        body.Position = 0;
-        return new StreamReader(body).ReadToEnd();
+        var body = (MemoryStream)answer.HttpContext.Features.GetRequiredFeature<IHttpResponseBodyFeature>().Stream;
+        return Encoding.UTF8.GetString(body.ToArray());
     }
 
     /// <inheritdoc/>
