@@ -48,6 +48,9 @@ internal sealed class OpenBench : IAsyncDisposable
         await Serve();
     }
 
+    /// <summary>Closes it, as who presses Ctrl+C does.</summary>
+    public Task Stop() => app!.StopAsync(TestContext.Current.CancellationToken);
+
     /// <summary>All that is logged.</summary>
     public IReadOnlyList<LogEntry> Logged()
     {
@@ -65,12 +68,24 @@ internal sealed class OpenBench : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        // What is being worked out is out of date at once, so that it is given up; a file that it has just made may still come in between.
+        Clock.Advance(Duration.FromHours(1));
         if (app is not null)
         {
             await app.DisposeAsync();
         }
 
-        folder.Dispose();
+        for (var trial = 1; Directory.Exists(folder.Path); trial++)
+        {
+            try
+            {
+                folder.Dispose();
+            }
+            catch (IOException) when (trial < 100)
+            {
+                await Task.Delay(20);
+            }
+        }
     }
 
     private async Task Serve()

@@ -141,7 +141,8 @@ internal sealed class LogFile : IDisposable
     /// <returns>The version of its form; 0 for an empty file.</returns>
     private long RefuseForeign(int known)
     {
-        var (version, mark, tables) = Guarded(() => (Number("pragma user_version"), Number("pragma application_id"), Number("select count(*) from sqlite_schema")));
+        // Of one and the same state: another program may be making the file this moment.
+        var (version, mark, tables) = Read(_ => (Number("pragma user_version"), Number("pragma application_id"), Number("select count(*) from sqlite_schema")));
         return (version, mark) switch
         {
             (_, not Ours) when tables > 0 || version != 0 => throw LogTrouble.OfAnotherProgram(path),

@@ -3,10 +3,13 @@ using Xunit;
 
 namespace ShopDays.Bench.Tests.Browser;
 
-/// <summary>A real browser without a screen, the one of Debian's packages; the tests that need it are skipped where there is none.</summary>
+/// <summary>A real browser without a screen, one for all tests, the one of Debian's packages; the tests that need it are skipped where there is none.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
     private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+
+    /// <summary>How long a page is waited for that never comes: what is tested is that it comes, not how soon.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
     private IPlaywright? driver;
     private IBrowser? browser;
@@ -17,6 +20,7 @@ public sealed class Chromium : IAsyncLifetime
         if (Places.FirstOrDefault(File.Exists) is { } place)
         {
             driver = await Playwright.CreateAsync();
+            Assertions.SetDefaultExpectTimeout((float)Patience.TotalMilliseconds);
             browser = await driver.Chromium.LaunchAsync(new() { ExecutablePath = place, Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"] });
         }
     }
@@ -33,7 +37,7 @@ public sealed class Chromium : IAsyncLifetime
             HasTouch = isPhone,
             JavaScriptEnabled = hasScript,
         });
-        context.SetDefaultTimeout(60_000);
+        context.SetDefaultTimeout((float)Patience.TotalMilliseconds);
         return await context.NewPageAsync();
     }
 

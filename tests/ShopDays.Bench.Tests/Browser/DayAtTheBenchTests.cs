@@ -4,7 +4,7 @@ using Xunit;
 namespace ShopDays.Bench.Tests.Browser;
 
 [Trait("Source", "Chromium of Debian's packages, driven by Playwright; sizes of targets and the 56 px from the project's own aims")]
-public sealed class DayAtTheBenchTests(Chromium chromium) : IClassFixture<Chromium>
+public sealed class DayAtTheBenchTests(Chromium chromium, BenchAtWork atWork)
 {
     public static TheoryData<bool, bool> Windows => new() { { true, true }, { false, false } };
 
@@ -40,12 +40,10 @@ public sealed class DayAtTheBenchTests(Chromium chromium) : IClassFixture<Chromi
     [InlineData(false)]
     public async Task Whatever_is_tapped_is_as_large_as_a_thumb_in_a_glove_and_no_page_is_wider_than_its_window(bool isPhone)
     {
-        await using var bench = await OpenBench.Of();
-        await Begin(bench);
         var page = await chromium.Window(isPhone);
-        foreach (var path in Pages.All)
+        foreach (var path in BenchAtWork.Pages)
         {
-            await page.GotoAsync(bench.Address + path);
+            await page.GotoAsync(atWork.Address + path);
             await page.EvaluateAsync("() => document.querySelectorAll('details').forEach(one => { one.open = true; })");
             var small = await page.EvaluateAsync<string[]>("""
                 () => [...document.querySelectorAll('button, select, summary, nav a, .links a, .entries a, a.button, input:not([type=hidden]):not([type=checkbox])')]
@@ -59,19 +57,6 @@ public sealed class DayAtTheBenchTests(Chromium chromium) : IClassFixture<Chromi
         }
 
         await page.Context.CloseAsync();
-    }
-
-    [Fact]
-    public async Task Two_windows_follow_each_other_within_a_second()
-    {
-        await using var bench = await OpenBench.Of();
-        var (one, other) = (await chromium.Window(isPhone: true), await chromium.Window(isPhone: true));
-        await one.GotoAsync(bench.Address);
-        await other.GotoAsync(bench.Address);
-        await one.GetByRole(AriaRole.Button, new() { Name = "Start" }).First.ClickAsync();
-        await Assertions.Expect(other.Locator(".clock")).ToBeVisibleAsync(new() { Timeout = 20_000 });
-        await one.Context.CloseAsync();
-        await other.Context.CloseAsync();
     }
 
     [Fact]
@@ -92,11 +77,4 @@ public sealed class DayAtTheBenchTests(Chromium chromium) : IClassFixture<Chromi
         await visitor.Send("/start", ("who", "maker"), ("job", "tray"), ("task", "fetch and stack the boards"));
         bench.Clock.AdvanceMinutes(5);
     }
-}
-
-/// <summary>The pages of a tray's shop in which work goes on.</summary>
-internal static class Pages
-{
-    /// <summary>Their addresses.</summary>
-    public static readonly string[] All = ["", "job", "piece?job=tray&part=side", "piece?job=tray&board=A", "waits", "rates", "log", "sheet?job=tray"];
 }

@@ -10,52 +10,49 @@ namespace ShopDays.Bench.Tests.Doing;
 
 public sealed class KilledWhileServingTests
 {
-    private const int Times = 6;
+    private const int Lives = 3;
 
     [Fact]
-    public async Task What_a_page_said_to_be_logged_is_there_after_the_program_was_killed()
+    public async Task What_a_page_said_to_be_logged_is_there_after_the_program_was_killed_while_hands_were_writing_and_a_begun_task_goes_on()
     {
         using var folder = new FreshFolder();
         folder.WithATray();
-        for (var time = 1; time <= Times; time++)
+        using var hands = new WritingHands();
+        Instant? began = null;
+        for (var life = 0; life < Lives; life++)
         {
-            var date = "2026-01-0" + time;
-            var key = $"0192f5a0-0000-7000-8000-0000000000{time:00}";
-            await Serving(folder, async visitor =>
+            using var program = Start(folder.Path);
+            try
             {
-                var (status, _) = await visitor.Send("/sheet", ("job", "tray"), ("who", "maker"), ("on", date), ("once", key), (await Mark(visitor), "12m"));
+                var address = await AddressOf(program);
+                using var visitor = new Visitor(address);
+                var (status, _) = await visitor.Send("/start", ("who", "maker"), ("job", "tray"), ("task", "fetch and stack the boards"));
                 Assert.Equal(HttpStatusCode.Redirect, status);
-            });
+                await hands.WriteWhile(address, first: 1 + (400 * life), enough: 6, () => Kill(program));
+            }
+            finally
+            {
+                await Kill(program);
+            }
 
             using var log = ShopLog.OpenToRead(new(folder.Path));
-            Assert.Equal(Enumerable.Range(1, time).Select(day => new LocalDate(2026, 1, day)), log!.All().Select(entry => entry.On.Date));
+            var logged = log!.All().Select(entry => (int)entry.Took.Minutes).ToList();
+            Assert.Equal(logged.Distinct().Order(), logged.Order());
+            Assert.Empty(hands.Answered.Except(logged));
+            Assert.InRange(logged.Count, hands.Answered.Count, hands.Sent);
+
+            // Begun in the first life, and the same ever since.
+            var begun = Assert.Single(log.Begun.All());
+            Assert.Equal(("fetch and stack the boards", (Instant?)null), (begun.Task, begun.PausedAt));
+            began ??= begun.Began;
+            Assert.Equal(began, begun.Began);
         }
     }
 
-    [Fact]
-    public async Task A_task_that_is_begun_goes_on_after_the_program_was_killed()
+    private static async Task Kill(Process program)
     {
-        using var folder = new FreshFolder();
-        folder.WithATray();
-        await Serving(folder, visitor => visitor.Send("/start", ("who", "maker"), ("job", "tray"), ("task", "fetch and stack the boards")));
-        await Serving(folder, async visitor => Assert.Contains("class=\"clock\"", (await visitor.Look("/")).Page, StringComparison.Ordinal));
-    }
-
-    /// <summary>Serves while something is done, and is then killed.</summary>
-    private static async Task Serving(FreshFolder folder, Func<Visitor, Task> act)
-    {
-        using var program = Start(folder.Path);
-        try
-        {
-            var address = await AddressOf(program);
-            using var visitor = new Visitor(address);
-            await act(visitor);
-        }
-        finally
-        {
-            program.Kill();
-            await program.WaitForExitAsync(TestContext.Current.CancellationToken);
-        }
+        program.Kill();
+        await program.WaitForExitAsync(TestContext.Current.CancellationToken);
     }
 
     private static Process Start(string folder) => Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "shopdays.dll"), "bench", "--port", "0"])
@@ -68,13 +65,5 @@ public sealed class KilledWhileServingTests
     {
         var line = await program.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
         return new(line!.Split(' ')[^1]);
-    }
-
-    /// <summary>The field of the first task that is not done.</summary>
-    private static async Task<string> Mark(Visitor visitor)
-    {
-        var page = await visitor.LookWhenWorkedOut("/sheet?job=tray");
-        var at = page.IndexOf("name=\"took-", StringComparison.Ordinal) + "name=\"".Length;
-        return page[at..page.IndexOf('"', at)];
     }
 }

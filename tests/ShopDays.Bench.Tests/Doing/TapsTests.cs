@@ -120,17 +120,15 @@ public sealed class TapsTests
     public async Task A_task_goes_on_while_the_program_is_started_anew_and_its_page_can_still_be_sent()
     {
         await using var bench = await OpenBench.Of();
-        using var before = new Visitor(bench);
-        await before.Send("/start", Fetch);
-        var port = new Uri(bench.Address).Port;
+        using var visitor = new Visitor(bench);
+        await visitor.Send("/start", Fetch);
         await bench.StartAnew();
         bench.Clock.AdvanceMinutes(11);
-        using var after = new Visitor(bench);
-        var (_, page) = await after.Look("/");
+        visitor.GoOnAt(bench);
+        var (_, page) = await visitor.Look("/");
         Assert.Contains(">0:11<", page, StringComparison.Ordinal);
-        await after.Send("/done", [.. Fetch, ("how", "done")]);
+        await visitor.Send("/done", [.. Fetch, ("how", "done")]);
         Assert.Equal(11, Assert.Single(bench.Logged()).Took.Minutes);
-        Assert.NotEqual(0, port);
     }
 
     [Fact]

@@ -124,8 +124,14 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         }
 
         context.Response.Cookies.Append(WhoName, who, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromDays(400), IsEssential = true });
-        return Answered.Done(context, $"The pages are {LogPhrases.Plain(who)}'s now.", fields.Name("back"));
+        return Answered.Done(context, $"The pages are {LogPhrases.Plain(who)}'s now.", PageBefore(context) ?? fields.Name("back"));
     }
+
+    /// <summary>The page that a form was sent from, with what was asked of it, where the browser says so; null where it does not, or where it is none of this program's.</summary>
+    private static string? PageBefore(HttpContext context) =>
+        Uri.TryCreate(context.Request.Headers.Referer.ToString(), UriKind.Absolute, out var page) && $"{page.Scheme}://{page.Authority}".Equals($"{context.Request.Scheme}://{context.Request.Host}", StringComparison.OrdinalIgnoreCase)
+            ? page.PathAndQuery
+            : null;
 
     /// <summary>A stretch that ran on for longer than anybody works, or that was over in a moment, is asked about and not counted.</summary>
     private static string? WhyNotBelieved(ShopAtHand shop, BegunWork work, Instant now)

@@ -16,19 +16,17 @@ internal sealed class BenchKey
     private const string FileName = "key";
     private const int Bytes = 16;
 
-    private readonly byte[] pass;
-
     private BenchKey(string text)
     {
         Text = text;
-        pass = Encoding.ASCII.GetBytes(PassOf(text));
+        Pass = PassOf(text);
     }
 
     /// <summary>The key as it stands in an address: letters a to f and figures.</summary>
     public string Text { get; }
 
     /// <summary>What a browser keeps instead of the key, from which nobody can tell the key.</summary>
-    public string Pass => Encoding.ASCII.GetString(pass);
+    public string Pass { get; }
 
     /// <summary>The key of a shop; one is made where there is none yet.</summary>
     /// <exception cref="FileTroubleException">The file cannot be read or written, or holds no key.</exception>
@@ -38,33 +36,47 @@ internal sealed class BenchKey
         if (!File.Exists(path))
         {
             WholeFile.Save(path, Encoding.ASCII.GetBytes(RandomNumberGenerator.GetHexString(2 * Bytes, lowercase: true)));
-            Close(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         }
 
-        var text = File.ReadAllText(path).Trim();
-        return text.Length == 2 * Bytes && text.All(char.IsAsciiHexDigitLower)
-            ? new(text)
-            : throw FileTroubleException.Of(path, "holds no key; remove it, and a new one is made");
+        try
+        {
+            Close(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+            var text = File.ReadAllText(path).Trim();
+            return text.Length == 2 * Bytes && text.All(char.IsAsciiHexDigitLower)
+                ? new(text)
+                : throw FileTroubleException.Of(path, "holds no key; remove it, and a new one is made");
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw FileTroubleException.Reading(path, isFolder: false, trouble);
+        }
     }
 
-    /// <summary>The folder, made where it is not there yet; nobody else on this machine may look into it.</summary>
+    /// <summary>The folder, made where it is not there yet; nobody else on this machine may look into it, whoever made it.</summary>
+    /// <exception cref="FileTroubleException">It cannot be made or closed to others.</exception>
     public static string FolderIn(ShopFolder folder)
     {
         var path = Path.Combine(folder.Path, FolderName);
-        if (!Directory.Exists(path))
+        try
         {
             Directory.CreateDirectory(path);
             Close(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            return path;
         }
-
-        return path;
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            throw File.Exists(path) ? FileTroubleException.Of(path, "is a file, not a folder", trouble) : FileTroubleException.Writing(path, trouble);
+        }
     }
 
     /// <summary>Whether somebody has typed or scanned the key; how long the answer takes says nothing of how much was right.</summary>
-    public bool Opens(string typed) => CryptographicOperations.FixedTimeEquals(Encoding.ASCII.GetBytes(PassOf(typed)), pass);
+    public bool Opens(string typed) => AreAlike(typed, Text);
 
     /// <summary>Whether a browser has been let in before; as <see cref="Opens"/>.</summary>
-    public bool IsPass(string kept) => CryptographicOperations.FixedTimeEquals(SHA256.HashData(Encoding.UTF8.GetBytes(kept)), SHA256.HashData(pass));
+    public bool IsPass(string kept) => AreAlike(kept, Pass);
+
+    // Digests of both are compared, which have one length whatever was typed.
+    private static bool AreAlike(string one, string other) => CryptographicOperations.FixedTimeEquals(SHA256.HashData(Encoding.UTF8.GetBytes(one)), SHA256.HashData(Encoding.UTF8.GetBytes(other)));
 
     private static string PassOf(string key) => Convert.ToHexStringLower(HMACSHA256.HashData(Encoding.UTF8.GetBytes(key), "shopdays bench pass"u8));
 

@@ -1,6 +1,7 @@
 using System.Net;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
+using ShopDays.Cli.Files;
 
 namespace ShopDays.Cli.Bench.Doors;
 
@@ -30,6 +31,11 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
         {
             await AskForTheKey(context);
         }
+        else if (KeyIn(request) is { } typed && key?.Opens(typed) == true)
+        {
+            // Scanned once more by a phone that is in already: the key goes out of the address all the same.
+            LetIn(context, key);
+        }
         else if (IsChange(request) && await WhyNot(context) is { } why)
         {
             await Refuse(context, StatusCodes.Status403Forbidden, why);
@@ -40,12 +46,16 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
         }
     }
 
-    /// <summary>Lets a request through or answers it; one that is larger than anything that is sent here, or no form at all, is told so.</summary>
+    /// <summary>Lets a request through or answers it; one that is larger than anything that is sent here, or no form at all, is told so, and so is one whose files cannot be read or written.</summary>
     public async Task AnswerAll(HttpContext context, RequestDelegate next)
     {
         try
         {
             await Answer(context, next);
+        }
+        catch (FileTroubleException trouble) when (!context.Response.HasStarted)
+        {
+            await Refuse(context, StatusCodes.Status503ServiceUnavailable, $"{trouble.Message}. Nothing was changed; load the page again when that is put right.");
         }
         catch (Exception bad) when (!context.Response.HasStarted && StatusOf(bad) is not null)
         {
@@ -72,6 +82,16 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
 
     private static bool IsChange(HttpRequest request) => !HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method);
 
+    /// <summary>What is typed as a key in the address of a page; null for nothing.</summary>
+    private static string? KeyIn(HttpRequest request) => HttpMethods.IsGet(request.Method) && request.Query[KeyName].ToString() is { Length: > 0 } typed ? typed : null;
+
+    /// <summary>Has the browser keep the pass, and takes the key out of the address, where it is seen and kept.</summary>
+    private static void LetIn(HttpContext context, BenchKey key)
+    {
+        context.Response.Cookies.Append(PassName, key.Pass, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromDays(400), IsEssential = true });
+        context.Response.Redirect("/");
+    }
+
     private bool IsAtHome(HttpContext context) =>
         context.Connection.RemoteIpAddress is { } remote && IPAddress.IsLoopback(remote)
         || (key is not null && context.Request.Cookies.TryGetValue(PassName, out var kept) && key.IsPass(kept ?? ""));
@@ -86,14 +106,11 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
             return;
         }
 
-        var typed = context.Request.Query[KeyName].ToString();
-        if (key is not null && typed.Length > 0 && HttpMethods.IsGet(context.Request.Method))
+        if (key is not null && KeyIn(context.Request) is { } typed)
         {
             if (key.Opens(typed))
             {
-                context.Response.Cookies.Append(PassName, key.Pass, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromDays(400), IsEssential = true });
-                // The key must not stay in the address, where it is seen and kept.
-                context.Response.Redirect("/");
+                LetIn(context, key);
                 return;
             }
 

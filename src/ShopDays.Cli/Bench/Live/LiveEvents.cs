@@ -15,7 +15,9 @@ internal sealed class LiveEvents(LogNow log, ShopKeeper keeper) : BackgroundServ
 {
     private const int MostListeners = 64;
 
-    private static readonly TimeSpan LookEvery = TimeSpan.FromMilliseconds(250);
+    /// <summary>How often the log is looked at: open pages know of a change after twice that at the latest.</summary>
+    internal static readonly TimeSpan LookEvery = TimeSpan.FromMilliseconds(250);
+
     private static readonly TimeSpan SignOfLife = TimeSpan.FromSeconds(15);
 
     private volatile TaskCompletionSource changed = Next();
@@ -33,7 +35,6 @@ internal sealed class LiveEvents(LogNow log, ShopKeeper keeper) : BackgroundServ
         using var end = stoppingToken.Register(timer.Dispose);
         while (await timer.WaitForNextTickAsync(CancellationToken.None).ConfigureAwait(false))
         {
-            keeper.Now();
             var now = (NumberOr(number), keeper.Worked);
             if (now != (number, worked))
             {
@@ -49,6 +50,8 @@ internal sealed class LiveEvents(LogNow log, ShopKeeper keeper) : BackgroundServ
     {
         try
         {
+            // What has changed is worked out although nobody has asked for a page yet.
+            keeper.Now();
             return log.Number();
         }
         catch (FileTroubleException)

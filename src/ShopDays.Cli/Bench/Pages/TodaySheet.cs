@@ -29,6 +29,18 @@ public sealed record TodaySheet
 
     /// <summary>What is logged of the day.</summary>
     public required IReadOnlyList<Link> Done { get; init; }
+
+    /// <summary>The plans on paper of all jobs that the day's work is of.</summary>
+    public IReadOnlyList<Link> Papers =>
+    [
+        .. ((BegunCard?[])[AtHand, .. LaidAside])
+            .OfType<BegunCard>()
+            .Select(card => (card.Key.Job, card.Title))
+            .Concat(Sessions.SelectMany(session => session.Work).Select(card => (card.Key.Job, card.Title)))
+            .Where(card => card.Job is not null)
+            .Distinct()
+            .Select(card => new Link(PieceAddress.OfPlan(card.Job!), $"{card.Title}: the plan as a PDF")),
+    ];
 }
 
 /// <summary>A way to another page.</summary>
