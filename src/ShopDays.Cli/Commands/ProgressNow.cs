@@ -1,5 +1,6 @@
 using NodaTime;
 using ShopDays.Cli.Phrases;
+using ShopDays.Logbook;
 using ShopDays.Plans;
 using ShopDays.Work;
 
@@ -24,6 +25,13 @@ internal static class ProgressNow
         }
 
         var progress = job.Against(promise, workings);
+        // What is over is looked at as it was when its last task was done: neither its finish nor what moved it changes with the days since.
+        if (progress.IsDone && EndOf(job, workings.Read.Shop.Place.Zone) is var end && end < now)
+        {
+            job = new(workings, graph, job.Record, end);
+            progress = job.Against(promise, workings);
+        }
+
         return new()
         {
             Read = workings.Read,
@@ -39,4 +47,11 @@ internal static class ProgressNow
             SessionsGone = job.SessionsGone,
         };
     }
+
+    /// <summary>When the last of a job's tasks was done; of one whose time of day is not known the last minute of its date.</summary>
+    private static Instant EndOf(JobNow job, DateTimeZone zone) => job.Standing.Tasks
+        .Select(task => task.Last)
+        .OfType<WorkedOn>()
+        .DefaultIfEmpty(WorkedOn.At(job.At, zone))
+        .Max(last => last.Ended ?? (zone.AtStartOfDay(last.Date.PlusDays(1)).ToInstant() - Duration.FromMinutes(1)));
 }

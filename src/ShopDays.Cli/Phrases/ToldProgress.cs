@@ -66,6 +66,9 @@ internal sealed record ToldProgress
     /// <summary>The job at one glance.</summary>
     public string Glance => $"{Read.Job.Name}: {(Progress.IsDone ? Finished() : $"{Pace()}; {Promised} {DateOf(Progress.Promise.P80)}, {Outlook()}.")}";
 
+    /// <summary>How far its tasks are ahead or behind, without the dates that follow from it; as <see cref="Glance"/> when it is finished.</summary>
+    public string PaceNow => Progress.IsDone ? Glance : $"{Read.Job.Name}: {Pace()}.";
+
     /// <summary>What else should be known, each a sentence.</summary>
     public IReadOnlyList<string> Notes => [.. AwaitedWords.OfLate(Ahead?.Plan.Waits ?? []), .. OfThePromise(), .. OfTheLog()];
 

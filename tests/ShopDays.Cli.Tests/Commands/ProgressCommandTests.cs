@@ -148,6 +148,19 @@ public sealed class ProgressCommandTests
     }
 
     [Fact]
+    public void What_moved_a_finish_that_is_past_does_not_grow_with_the_days_since()
+    {
+        using var tray = new ATrayUnderWay();
+        tray.Type("plan", "--promise");
+        tray.Done(tray.InOrder.Count, 1.6);
+        var soon = tray.Type("progress").Out;
+        tray.Later(Duration.FromDays(40));
+        var late = tray.Type("progress").Out;
+        Assert.Contains("days sooner", soon, StringComparison.Ordinal);
+        Assert.Equal(soon, late);
+    }
+
+    [Fact]
     public void Of_a_job_that_was_finished_long_ago_nothing_is_forecast()
     {
         using var tray = new ATrayUnderWay();

@@ -46,7 +46,11 @@ public sealed record TodaySheet
 /// <summary>A way to another page.</summary>
 /// <param name="To">Its address.</param>
 /// <param name="Words">What it says.</param>
-public sealed record Link(string To, string Words);
+public sealed record Link(string To, string Words)
+{
+    /// <summary>What is said of it in smaller letters; empty for nothing.</summary>
+    public string Besides { get; init; } = "";
+}
 
 /// <summary>A task as forms name it.</summary>
 /// <param name="Who">Who works on it.</param>

@@ -23,7 +23,8 @@ internal sealed class JobMaker(ShopAtHand shop)
         {
             Jobs = Jobs,
             Title = job.Title,
-            Glance = told?.Glance ?? "",
+            // Beside others its dates are those of them all together, which stand below.
+            Glance = (shop.Planned.Count > 1 ? told?.PaceNow : told?.Glance) ?? "",
             Stopped = job.Standing.Stopped is { } note ? StoppedWords.Of(note, job.Marks) : "",
             Dates = Dates(forecast, told),
             Chance = ChanceOf(job, forecast),
@@ -31,7 +32,7 @@ internal sealed class JobMaker(ShopAtHand shop)
             Hours = new(
                 "Hours at the bench",
                 [new("", false), new("tasks"), new("promised"), new("spent"), new("to come"), new("difference")],
-                told is null ? [] : [.. StateRow.Of(told.Progress).Select(row => (string[])[row.Name, CountWords.Number(row.Tasks), HourWords.Of(row.Promised), HourWords.Of(row.Spent), HourWords.Of(row.Left), HourWords.Signed(row.Difference)])]),
+                told is null ? [] : [.. StateRow.Of(told.Progress).Where(row => row.Tasks > 0).Select(row => (string[])[row.Name, CountWords.Number(row.Tasks), HourWords.Of(row.Promised), HourWords.Of(row.Spent), HourWords.Of(row.Left), HourWords.Signed(row.Difference)])]),
             Moved = told switch
             {
                 null => "Being worked out.",

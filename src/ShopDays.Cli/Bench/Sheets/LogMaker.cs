@@ -28,7 +28,7 @@ internal sealed class LogMaker(ShopAtHand shop, LogNow kept, Instant now)
         var at = Math.Clamp(page, 1, last);
         return new()
         {
-            Entries = [.. kept.Look(log => log?.Newest(ToAPage, (at - 1) * ToAPage) ?? []).Select(entry => new Link(string.Create(CultureInfo.InvariantCulture, $"/log/{entry.Id.Number}"), LogPhrases.Of(entry)))],
+            Entries = [.. kept.Look(log => log?.Newest(ToAPage, (at - 1) * ToAPage) ?? []).Select(EntryLinks.Of)],
             Count = count == 0 ? "Nothing is logged yet" : LogPhrases.Count(count),
             Newer = at > 1 ? new(At(at - 1), "Newer") : null,
             Older = at < last ? new(At(at + 1), "Older") : null,

@@ -70,7 +70,7 @@ internal sealed class PieceMaker(LogReading log, JobAtHand job, DrawingsKept dra
             About = about,
             Next = next is null ? tasks.Count == 0 ? "" : "All work on it is done." : $"Next: {job.Marks.Of(next.Name)} {next.Name}{(next.Note.Length == 0 ? "" : $"; {next.Note}")}",
             Boards = [.. boards.Select((board, place) => SheetOf(board, place))],
-            Work = new("Work on it", [new("mark", false), new("work", false), new("", false), new("expected")], [.. tasks.Select(RowOf)]),
+            Work = new("Work on it", [new("work", false), new("as it stands", false), new("expected")], [.. tasks.Select(RowOf)]),
             Others = others,
             Cautions = tasks.Count == 0 ? [] : [.. Caution.For(tasks.Where(task => StateOf(task) != TaskState.Done), BuiltIn.Cautions).Select(caution => $"{caution.Text} ({caution.SaidBy})")],
         };
@@ -93,8 +93,7 @@ internal sealed class PieceMaker(LogReading log, JobAtHand job, DrawingsKept dra
 
     private IReadOnlyList<string> RowOf(ShopTask task) =>
     [
-        job.Marks.Of(task.Name),
-        task.Name,
+        $"{job.Marks.Of(task.Name)} {task.Name}",
         StateOf(task) switch { TaskState.Done => "done", TaskState.HalfDone => "half done", _ => "to do" },
         job.Ranges.TryGetValue(task.Name, out var range) && StateOf(task) != TaskState.Done ? WorkTimeText.Write(range.P50) : "",
     ];

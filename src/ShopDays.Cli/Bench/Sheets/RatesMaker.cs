@@ -25,13 +25,13 @@ internal static class RatesMaker
             told.Sentences,
             new(
                 "Rates",
-                [new("operation", false), new("tables"), new("now"), new("80 % range"), new("", false), new("times")],
+                [new("operation", false), new("tables"), new("now"), new("80 % range"), new("times")],
                 [
                     .. told.Rates.Select(rate =>
                     {
                         var reading = told.ReadingOf(rate);
                         var at = told.AtOf(rate);
-                        return (string[])[ToldRates.NameOf(rate) + (at.Length == 0 ? "" : $" ({at})"), reading.Write(rate.Prior), reading.Write(rate.Learned), reading.WriteRange(rate.Learned), reading.Unit, CountWords.Number(rate.Entries) + (rate.HeldOut == 0 ? "" : $" + {CountWords.Number(rate.HeldOut)}")];
+                        return (string[])[ToldRates.NameOf(rate) + (at.Length == 0 ? "" : $" ({at})"), reading.Write(rate.Prior), reading.Write(rate.Learned), $"{reading.WriteRange(rate.Learned)} {reading.Unit}", CountWords.Number(rate.Entries) + (rate.HeldOut == 0 ? "" : $" + {CountWords.Number(rate.HeldOut)}")];
                     }),
                 ]),
             told.Rates.Count == 0 ? "" : ToldRates.SmallPrint,

@@ -42,7 +42,7 @@ internal sealed class TodayMaker(ShopAtHand shop, LogReading log, string who, In
             },
             Sessions = [.. sessions.Select(one => one.Card)],
             Logged = WorkTimeText.Write(done.Aggregate(WorkTime.Zero, (sum, entry) => sum + entry.Took)),
-            Done = [.. done.Select(entry => new Link(FormattableString.Invariant($"/log/{entry.Id.Number}"), LogPhrases.Of(entry)))],
+            Done = [.. done.Select(EntryLinks.Of)],
         };
     }
 
