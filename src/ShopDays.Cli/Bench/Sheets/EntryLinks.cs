@@ -13,6 +13,6 @@ internal static class EntryLinks
         FormattableString.Invariant($"/log/{entry.Id.Number}"),
         LogPhrases.Plain(entry.Job is null ? LogPhrases.Whole(entry) : entry.Task))
     {
-        Besides = $"{(entry.Job is { } job ? LogPhrases.Plain(job) + ", " : "")}{WorkTimeText.Write(entry.Took)}{(entry.Finished || entry.Job is null ? "" : ", half done")}, {DateWords.Of(entry.On.Date)}, entry {entry.Id}",
+        Besides = $"{entry.Id}: {(entry.Job is { } job ? LogPhrases.Plain(job) + ", " : "")}{WorkTimeText.Write(entry.Took)}{(entry.Finished || entry.Job is null ? "" : ", half done")}, {DateWords.Of(entry.On.Date)}",
     };
 }
