@@ -1,6 +1,7 @@
 using NodaTime;
 using ShopDays.Cli.Commands;
 using ShopDays.Cli.Commands.Logging;
+using ShopDays.Cli.Phrases;
 using ShopDays.Plans;
 
 namespace ShopDays.Cli.Bench.Now;
@@ -28,6 +29,9 @@ internal sealed record ShopAtHand
 
     /// <summary>The plan of what is left; null where nothing is, or where none can be made.</summary>
     public required PlanAnswer.Planned? Ahead { get; init; }
+
+    /// <summary>The times that are asked about.</summary>
+    public required IReadOnlyList<OddTime> Odd { get; init; }
 
     /// <summary>What stands against a plan, in sentences; none where nothing does.</summary>
     public IReadOnlyList<string> Against { get; init; } = [];

@@ -56,7 +56,7 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
                 .ThenBy(job => job.Title, StringComparer.Ordinal),
         ];
         var (ahead, against) = Planned(read, [.. jobs.Where(job => !job.IsOver)], rates, now);
-        return (new() { From = from, Shop = shop, At = now, Rates = rates, Jobs = jobs, Unplanned = unplanned, Ahead = ahead, Against = against }, []);
+        return (new() { From = from, Shop = shop, At = now, Rates = rates, Jobs = jobs, Unplanned = unplanned, Odd = OddTime.In(rates.Model), Ahead = ahead, Against = against }, []);
     }
 
     private ShopAndJob? ReadJob(string name, Instant now, List<UnplannedJob> unplanned)

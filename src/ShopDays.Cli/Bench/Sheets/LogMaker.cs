@@ -58,7 +58,7 @@ internal sealed class LogMaker(ShopAtHand shop, LogNow kept, Instant now)
             Setback = LogWords.WordOf(LogWords.Setbacks, entry.Setback),
             Note = entry.Note,
             Stopped = entry.Stopped,
-            Odd = OddTime.In(shop.Rates.Model).FirstOrDefault(one => one.Judged.Work.Entries.Contains(number)) is { } odd ? $"{char.ToUpperInvariant(odd.Told[0])}{odd.Told[1..]}. Nothing is learned from it until you say what it is; where it was a slip, put the time right below." : "",
+            Odd = shop.Odd.FirstOrDefault(one => one.Judged.Work.Entries.Contains(number)) is { } odd ? $"{char.ToUpperInvariant(odd.Told[0])}{odd.Told[1..]}. Nothing is learned from it until you say what it is; where it was a slip, put the time right below." : "",
             Trace = [.. trace.Select(line => $"{LogWords.WordOf(LogWords.Traces, line.What)} {DateWords.Of(line.At.InZone(shop.Shop.Zone))}{(line.Why.Length == 0 ? "" : $" ({LogPhrases.Plain(line.Why)})")}; before: {LogPhrases.Of(line.Before)}")],
             IsDeleted = found is null,
         };

@@ -17,27 +17,27 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock)
 
     private readonly RatesKept rates = new(keeper);
     private readonly DrawingsKept drawings = new();
+    private readonly SheetsKept sheets = new();
 
     /// <summary>Maps them.</summary>
     public static void Map(WebApplication app)
     {
         app.MapGet("/", (HttpContext context, Shown shown) => shown.Page(context, shown.Today));
-        app.MapGet("/job", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => OfJob(shop, head, job)));
+        app.MapGet("/job", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => shown.OfJob(shop, head, job)));
         app.MapGet("/piece", (HttpContext context, Shown shown, string? job, string? part, string? board) => shown.Page(context, (shop, head) => shown.OfPiece(shop, head, job, part, board)));
         app.MapGet("/waits", (HttpContext context, Shown shown) => shown.Page(context, shown.Waits));
         app.MapGet("/rates", (HttpContext context, Shown shown) => shown.Page(context, (shop, head) => shown.Rates(context, shop, head)));
-        app.MapGet("/log", (HttpContext context, Shown shown, int? page) => shown.Page(context, (shop, head) => new RazorComponentResult<LogPage>(new { Head = head, Log = shown.MakerOf(shop).Page(page ?? 1, shown.NowIn(shop).Count) })));
-        app.MapGet("/log/{number:long:min(1)}", (HttpContext context, Shown shown, long number) => shown.Page(context, (shop, head) => shown.MakerOf(shop).Entry(new(number)) is { } entry ? (IResult)new RazorComponentResult<EntryPage>(new { Head = head, Entry = entry }) : None()));
+        app.MapGet("/log", (HttpContext context, Shown shown, int? page) => shown.Page(context, (shop, head) => new RazorComponentResult<LogPage>(new { Head = head, Log = shown.Listing(shop, page ?? 1) })));
+        app.MapGet("/log/{number:long:min(1)}", (HttpContext context, Shown shown, long number) => shown.Page(context, (shop, head) => shown.Entry(shop, number) is { } entry ? (IResult)new RazorComponentResult<EntryPage>(new { Head = head, Entry = entry }) : None()));
         app.MapGet("/sheet", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => shop.Find(job) is { } one ? (IResult)new RazorComponentResult<PencilPage>(new { Head = head, Pencil = shown.MakerOf(shop).Pencil(one) }) : None()));
     }
 
     private static RazorComponentResult<Refusal> None() => new RazorComponentResult<Refusal>(new { Why = "There is no such job, piece or entry now.", IsMissing = true }) { StatusCode = StatusCodes.Status404NotFound };
 
-    private static IResult OfJob(ShopAtHand shop, PageHead head, string? name)
+    private IResult OfJob(ShopAtHand shop, PageHead head, string? name)
     {
-        var maker = new JobMaker(shop);
         var job = name is not null ? shop.Find(name) : shop.Jobs is [var first, ..] ? first : null;
-        return job is null && name is not null ? None() : (IResult)new RazorComponentResult<JobPage>(new { Head = head, Job = job is null ? null : maker.Sheet(job) });
+        return job is null && name is not null ? None() : (IResult)new RazorComponentResult<JobPage>(new { Head = head, Job = job is null ? null : Kept(shop, $"job {job.Name}", () => new JobMaker(shop).Sheet(job)) });
     }
 
     private IResult OfPiece(ShopAtHand shop, PageHead head, string? name, string? part, string? board)
@@ -48,7 +48,10 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock)
         }
 
         var maker = new PieceMaker(NowIn(shop), job, drawings);
-        return (part is not null ? maker.OfPart(part) : board is not null ? maker.OfBoard(board) : null) is { } sheet
+        var sheet = part is not null ? Kept(shop, $"part\n{part}\n{name}", () => maker.OfPart(part))
+            : board is not null ? Kept(shop, $"board\n{board}\n{name}", () => maker.OfBoard(board))
+            : null;
+        return sheet is not null
             ? new RazorComponentResult<PiecePage>(new { Head = head, Piece = sheet })
             : None();
     }
@@ -60,6 +63,13 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock)
         var (sheet, at) = await rates.Of(shop, context.RequestAborted);
         return new RazorComponentResult<RatesPage>(new { Head = at == shop.At ? head : head with { WorkedOutAt = DateWords.At(at.InZone(shop.Shop.Zone)) }, Rates = sheet });
     }
+
+    private LogListing Listing(ShopAtHand shop, int page) => Kept(shop, FormattableString.Invariant($"log {page}"), () => MakerOf(shop).Page(page, NowIn(shop).Count))!;
+
+    private EntrySheet? Entry(ShopAtHand shop, long number) => Kept(shop, FormattableString.Invariant($"entry {number}"), () => MakerOf(shop).Entry(new(number)));
+
+    private T? Kept<T>(ShopAtHand shop, string what, Func<T?> make)
+        where T : class => sheets.Of(shop, keeper.Worked, NowIn(shop), what, make);
 
     private LogMaker MakerOf(ShopAtHand shop) => new(shop, log, clock.GetCurrentInstant());
 
