@@ -69,7 +69,8 @@ internal sealed class LogNow(ShopFolder folder) : IDisposable
             (log, version) = (null, -1);
         }
 
-        (log, opened) = (log ?? ShopLog.OpenToRead(folder), there);
+        log ??= ShopLog.OpenToRead(folder);
+        opened = there;
     }
 
     /// <inheritdoc/>
