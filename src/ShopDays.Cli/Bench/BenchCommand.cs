@@ -51,7 +51,7 @@ internal sealed class BenchCommand(Screen screen, IClock clock) : IShopCommand
             }
             catch (IOException trouble)
             {
-                await screen.Error.WriteLineAsync($"port {place.Port.ToString(CultureInfo.InvariantCulture)} cannot be served: {trouble.Message}; take another with --port");
+                await screen.Error.WriteLineAsync($"port {place.Port.ToString(CultureInfo.InvariantCulture)} cannot be served: {trouble.Message.TrimEnd('.')}; take another with --port");
                 return ExitCode.CannotReadOrWrite;
             }
 

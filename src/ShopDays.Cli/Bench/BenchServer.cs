@@ -8,6 +8,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Logging.Console;
 using NodaTime;
 using ShopDays.Cli.Bench.Doing;
 using ShopDays.Cli.Bench.Doors;
@@ -41,7 +42,9 @@ internal static class BenchServer
     {
         var key = place.IsOpen ? BenchKey.Of(folder) : null;
         var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = folder.Path });
-        builder.Logging.AddSimpleConsole().SetMinimumLevel(level);
+        // That a port is taken is said by the command, in a sentence; the host's own word on it is for who wrote the host.
+        builder.Logging.AddSimpleConsole().AddFilter("Microsoft.Extensions.Hosting", LogLevel.None).SetMinimumLevel(level);
+        builder.Services.Configure<ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

@@ -13,11 +13,26 @@ internal static class Answered
     /// <summary>The name of what carries a sentence to the next page, and no further.</summary>
     public const string SaidName = "bench-said";
 
+    private const int MostKept = 3500;
+
     /// <summary>The next page, with a sentence.</summary>
     public static IResult Done(HttpContext context, string words, string back)
     {
-        context.Response.Cookies.Append(SaidName, words, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromMinutes(1), IsEssential = true });
+        context.Response.Cookies.Append(SaidName, Kept(words), new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromMinutes(1), IsEssential = true });
         return Back(back);
+    }
+
+    /// <summary>As much of a sentence as a browser surely keeps (RFC 6265, 6.1: 4096 bytes): all of one that is too long would be lost.</summary>
+    private static string Kept(string words)
+    {
+        var kept = words;
+        while (Uri.EscapeDataString(kept).Length > MostKept)
+        {
+            var length = (kept.Length * 3 / 4) - 1;
+            kept = kept[..(char.IsHighSurrogate(kept[length - 1]) ? length - 1 : length)];
+        }
+
+        return kept.Length < words.Length ? kept + "…" : words;
     }
 
     /// <summary>Why nothing was changed.</summary>

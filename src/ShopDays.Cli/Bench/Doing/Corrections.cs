@@ -49,7 +49,7 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
         foreach (var task in job.Graph.Tasks)
         {
             var mark = job.Marks.Of(task.Name);
-            if (fields.Took($"took-{mark}") is not { } took)
+            if (fields.Took($"took-{mark}", $"{mark} {LogPhrases.Plain(task.Name)}") is not { } took)
             {
                 continue;
             }

@@ -77,6 +77,11 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
 
         if (how == "pause")
         {
+            if (end.Took is not null || end.Note.Length > 0 || end.Setback != Logbook.Setback.None)
+            {
+                return Answered.Refused("A pause keeps where you stopped and nothing else. Leave time, note and setback empty until the task is done or half done, or say that it is.");
+            }
+
             // One that is laid aside already stays so; what else the worker is at by now is not meant.
             if (work.PausedAt is null)
             {
@@ -84,6 +89,11 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
             }
 
             return Answered.Done(context, $"Paused at {DateWords.At(now.InZone(shop.Shop.Zone))}: {LogPhrases.Plain(task)}.", "/");
+        }
+
+        if (log.HasSeen(key))
+        {
+            return Answered.Refused($"This page was sent before, and '{LogPhrases.Plain(task)}' was begun anew since. Load the day's work again, and end it there.");
         }
 
         if (end.Took is null && WhyNotBelieved(shop, work, now) is { } why)
@@ -150,6 +160,11 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         var (shop, _) = await keeper.Within(TimeSpan.Zero, context.RequestAborted);
         var who = fields.Name("who");
         var known = shop?.Shop.Shop.Workers.Select(worker => worker.Name).ToList() ?? [];
-        return (shop, fields, known.Contains(who) ? who : known.FirstOrDefault() ?? "", fields.Name("job") is { Length: > 0 } job ? job : null, fields.Name("task"));
+        if (shop is not null && who.Length > 0 && !known.Contains(who))
+        {
+            fields.Complain($"Nobody in the shop is called {QuotedText.Of(who)}.");
+        }
+
+        return (shop, fields, who.Length > 0 ? who : known.FirstOrDefault() ?? "", fields.Name("job") is { Length: > 0 } job ? job : null, fields.Name("task"));
     }
 }

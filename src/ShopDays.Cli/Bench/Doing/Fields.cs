@@ -30,7 +30,9 @@ internal sealed class Fields(IFormCollection form)
     public string? Stopped() => form.ContainsKey("stopped") ? Text("stopped", StoppedText.Longest) : null;
 
     /// <summary>A time at the task; null where none is said.</summary>
-    public WorkTime? Took(string field = "took")
+    /// <param name="field">The field.</param>
+    /// <param name="of">Which task it is of, where a form has several; it is said with what is wrong.</param>
+    public WorkTime? Took(string field = "took", string of = "")
     {
         // A form may have the field twice, folded away and not: the one that was filled in counts.
         var text = form[field].FirstOrDefault(one => !string.IsNullOrWhiteSpace(one))?.Trim() ?? "";
@@ -41,7 +43,7 @@ internal sealed class Fields(IFormCollection form)
 
         if (LogOptions.ReadTook(Shortened(text), out var took) is { } complaint)
         {
-            complaints.Add($"Time: {complaint}.");
+            complaints.Add(of.Length == 0 ? $"Time: {complaint}." : $"Time of {of}: {complaint}.");
             return null;
         }
 
@@ -122,7 +124,7 @@ internal sealed class Fields(IFormCollection form)
         }
 
         // The same rule for every text: what drives a terminal or turns the direction of writing has no place in a log.
-        if (StoppedText.Complaint(text.Length > StoppedText.Longest ? text[..StoppedText.Longest] : text) is { } complaint)
+        if (text.Chunk(StoppedText.Longest).Select(part => StoppedText.Complaint(new(part))).FirstOrDefault(one => one is not null) is { } complaint)
         {
             complaints.Add($"{field}: {complaint}.");
             return "";

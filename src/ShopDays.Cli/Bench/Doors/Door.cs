@@ -129,6 +129,12 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
             return "A change must come from a page of the bench itself.";
         }
 
+        // Another than UTF-8 is no browser's: forms are written in their page's own signs.
+        if (context.Request.GetTypedHeaders().ContentType is { Charset: { Length: > 0 } signs } && !signs.AsSpan().Trim('"').Equals("utf-8", StringComparison.OrdinalIgnoreCase))
+        {
+            return "This is no form of the bench; nothing was changed.";
+        }
+
         return await antiforgery.IsRequestValidAsync(context) ? null : "This page is too old to be sent. Go back, load it again, and send it once more; nothing was changed.";
     }
 }

@@ -11,6 +11,6 @@ internal static class Scanned
         using var codes = new QRCodeGenerator();
         using var data = codes.CreateQrCode(address, QRCodeGenerator.ECCLevel.M);
         using var drawn = new AsciiQRCode(data);
-        return drawn.GetGraphicSmall(drawQuietZones: true, invert: true);
+        return drawn.GetGraphicSmall(drawQuietZones: true, invert: false);
     }
 }

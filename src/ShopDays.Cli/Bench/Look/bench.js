@@ -51,7 +51,20 @@
   document.addEventListener('visibilitychange', () => { if (!document.hidden) { isDue = true; again(); } });
   document.addEventListener('focusout', () => setTimeout(again, 500));
 
-  if (main() && main().dataset.live === 'yes' && 'EventSource' in window) {
-    new EventSource('/live').addEventListener('changed', () => { isDue = true; again(); });
-  }
+  // A page that is not looked at does not listen: a browser has six lines to one place, and a seventh page would never
+  // come. Whoever listens again may have missed something.
+  let line = null;
+  const hush = () => { if (line) { line.close(); line = null; } };
+  const listen = () => {
+    if (line || document.hidden || !main() || main().dataset.live !== 'yes' || !('EventSource' in window)) { return; }
+    line = new EventSource('/live');
+    line.addEventListener('changed', () => { isDue = true; again(); });
+    let isCut = false;
+    line.addEventListener('error', () => { isCut = true; });
+    line.addEventListener('open', () => { if (isCut) { isCut = false; isDue = true; again(); } });
+  };
+  document.addEventListener('visibilitychange', () => { if (document.hidden) { hush(); } else { listen(); } });
+  window.addEventListener('pagehide', hush);
+  window.addEventListener('pageshow', listen);
+  listen();
 })();

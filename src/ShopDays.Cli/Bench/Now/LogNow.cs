@@ -10,6 +10,7 @@ internal sealed class LogNow(ShopFolder folder) : IDisposable
     private readonly Lock gate = new();
     private ShopLog? log;
     private LogReading? last;
+    private DateTime? opened;
     private long version = -1;
     private long number;
 
@@ -19,7 +20,7 @@ internal sealed class LogNow(ShopFolder folder) : IDisposable
     {
         lock (gate)
         {
-            log ??= ShopLog.OpenToRead(folder);
+            OpenWhatIsThere();
             var now = log?.Version ?? 0;
             if (now != version)
             {
@@ -53,8 +54,23 @@ internal sealed class LogNow(ShopFolder folder) : IDisposable
     {
         lock (gate)
         {
-            return look(log ??= ShopLog.OpenToRead(folder));
+            OpenWhatIsThere();
+            return look(log);
         }
+    }
+
+    // Taken away, or put back from a copy, the file is another one of the same name: what is open still reads the old one.
+    private void OpenWhatIsThere()
+    {
+        var there = new FileInfo(Path.Combine(folder.Path, ShopLog.FileName)) is { Exists: true } file ? file.CreationTimeUtc : (DateTime?)null;
+        if (log is not null && there != opened)
+        {
+            log.Dispose();
+            (log, version) = (null, -1);
+        }
+
+        log ??= ShopLog.OpenToRead(folder);
+        opened = there;
     }
 
     /// <inheritdoc/>

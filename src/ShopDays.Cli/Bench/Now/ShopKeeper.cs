@@ -38,6 +38,8 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
         {
             if (last?.From == mark)
             {
+                // A file that was put back as it had been has no mistake any more, though nothing is worked out for that.
+                (tried, Findings, Trouble) = tried is null ? (tried, Findings, Trouble) : (null, [], null);
                 return (last, true);
             }
 
@@ -142,7 +144,8 @@ internal sealed class ShopKeeper(ShopFolder folder, IClock clock, LogNow log, Sh
         var now = clock.GetCurrentInstant();
         lock (gate)
         {
-            if (now - files.At > FilesAreLookedAtEvery)
+            // A clock that was put back must not keep them from being looked at until it has caught up.
+            if (now < files.At || now - files.At > FilesAreLookedAtEvery)
             {
                 files = (FileStamps.Of(folder), now);
             }

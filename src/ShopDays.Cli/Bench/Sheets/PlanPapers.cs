@@ -31,6 +31,7 @@ internal sealed class PlanPapers(ShopKeeper keeper, IClock clock) : IDisposable
             return;
         }
 
+        byte[]? made;
         await turn.WaitAsync(context.RequestAborted);
         try
         {
@@ -38,13 +39,16 @@ internal sealed class PlanPapers(ShopKeeper keeper, IClock clock) : IDisposable
             {
                 last = await Task.Run(() => Set(job)) is { } book ? (job.Name, shop.From, book) : null;
             }
+
+            // Taken within the turn: whoever comes next may be after another job.
+            made = last?.Book;
         }
         finally
         {
             turn.Release();
         }
 
-        if (last is not { Book: var made })
+        if (made is null)
         {
             await Door.Refuse(context, StatusCodes.Status409Conflict, "It cannot be planned as it is; the day's page says why.");
             return;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -27,10 +28,13 @@ internal sealed class Shown(ShopKeeper keeper, LogNow log, IClock clock)
         app.MapGet("/piece", (HttpContext context, Shown shown, string? job, string? part, string? board) => shown.Page(context, (shop, head) => shown.OfPiece(shop, head, job, part, board)));
         app.MapGet("/waits", (HttpContext context, Shown shown) => shown.Page(context, shown.Waits));
         app.MapGet("/rates", (HttpContext context, Shown shown) => shown.Page(context, (shop, head) => shown.Rates(context, shop, head)));
-        app.MapGet("/log", (HttpContext context, Shown shown, int? page) => shown.Page(context, (shop, head) => new RazorComponentResult<LogPage>(new { Head = head, Log = shown.Listing(shop, page ?? 1) })));
+        app.MapGet("/log", (HttpContext context, Shown shown, string? page) => shown.Page(context, (shop, head) => new RazorComponentResult<LogPage>(new { Head = head, Log = shown.Listing(shop, PageOf(page)) })));
         app.MapGet("/log/{number:long:min(1)}", (HttpContext context, Shown shown, long number) => shown.Page(context, (shop, head) => shown.Entry(shop, number) is { } entry ? (IResult)new RazorComponentResult<EntryPage>(new { Head = head, Entry = entry }) : None()));
         app.MapGet("/sheet", (HttpContext context, Shown shown, string? job) => shown.Page(context, (shop, head) => shop.Find(job) is { } one ? (IResult)new RazorComponentResult<PencilPage>(new { Head = head, Pencil = shown.MakerOf(shop).Pencil(one) }) : None()));
     }
+
+    /// <summary>The page that is asked for; the first where that is none.</summary>
+    private static int PageOf(string? typed) => int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var page) ? page : 1;
 
     private static RazorComponentResult<Refusal> None() => new RazorComponentResult<Refusal>(new { Why = "There is no such job, piece or entry now.", IsMissing = true }) { StatusCode = StatusCodes.Status404NotFound };
 
