@@ -41,6 +41,7 @@ internal static class BenchServer
     public static WebApplication Build(ShopFolder folder, BenchPlace place, IClock clock, LogLevel level)
     {
         var key = place.IsOpen ? BenchKey.Of(folder) : null;
+        var lines = new Lines();
         var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = folder.Path });
         // That a port is taken is said by the command, in a sentence; the host's own word on it is for who wrote the host.
         builder.Logging.AddSimpleConsole().AddFilter("Microsoft.Extensions.Hosting", LogLevel.None).SetMinimumLevel(level);
@@ -53,7 +54,8 @@ internal static class BenchServer
             kestrel.Limits.MaxRequestLineSize = 4096;
             kestrel.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
-            kestrel.Listen(place.IsOpen ? IPAddress.Any : IPAddress.Loopback, place.Port);
+            kestrel.Limits.KeepAliveTimeout = TimeSpan.FromSeconds(30);
+            kestrel.Listen(place.IsOpen ? IPAddress.Any : IPAddress.Loopback, place.Port, door => door.Use(lines.Admit));
         });
         AddServices(builder.Services, folder, place, key, clock);
         var app = builder.Build();

@@ -6,7 +6,7 @@ namespace ShopDays.Cli.Bench.Doing;
 
 /// <summary>
 /// How a change is answered: with the page that it was made from, loaded anew, so that loading it again changes nothing
-/// twice; or, where nothing was changed, with the reason, and the browser's way back to what was typed.
+/// twice; or, where nothing was changed, with the reason and what was typed.
 /// </summary>
 internal static class Answered
 {
@@ -35,8 +35,8 @@ internal static class Answered
         return kept.Length < words.Length ? kept + "…" : words;
     }
 
-    /// <summary>Why nothing was changed.</summary>
-    public static IResult Refused(string why) => new RazorComponentResult<Refusal>(new { Why = why }) { StatusCode = StatusCodes.Status422UnprocessableEntity };
+    /// <summary>Why nothing was changed, with what was typed: not every browser keeps that for who goes back.</summary>
+    public static IResult Refused(Fields fields, string why) => new RazorComponentResult<Refusal>(new { Why = why, fields.Typed }) { StatusCode = StatusCodes.Status422UnprocessableEntity };
 
     /// <summary>A page of this program and of no other: an address that leads elsewhere leads to the day's work.</summary>
     private static RedirectHttpResult Back(string address) =>

@@ -34,7 +34,7 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
         var (shop, _) = await keeper.Within(TimeSpan.Zero, context.RequestAborted);
         if (shop?.Find(fields.Name("job")) is not { } job)
         {
-            return Answered.Refused(fields.Complaint ?? "This job is not in hand, or cannot be planned, any more.");
+            return Answered.Refused(fields, fields.Complaint ?? "This job is not in hand, or cannot be planned, any more.");
         }
 
         var today = shop.Shop.Today(clock);
@@ -61,12 +61,12 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
 
         if (fields.Complaint is { } complaint)
         {
-            return Answered.Refused(complaint);
+            return Answered.Refused(fields, complaint);
         }
 
         if (entries.Count == 0)
         {
-            return Answered.Refused("No time stands behind any task: there is nothing to log.");
+            return Answered.Refused(fields, "No time stands behind any task: there is nothing to log.");
         }
 
         using var log = ShopLog.Open(folder);
@@ -81,7 +81,7 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
         using var log = ShopLog.OpenToRead(folder);
         if (shop is null || log?.Find(number) is not { } entry)
         {
-            return Answered.Refused($"There is no entry {number}.");
+            return Answered.Refused(fields, $"There is no entry {number}.");
         }
 
         var took = fields.Took();
@@ -96,7 +96,7 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
 
         if (fields.Complaint is { } complaint)
         {
-            return Answered.Refused(complaint);
+            return Answered.Refused(fields, complaint);
         }
 
         // Half of a task says nothing of how much of it was done, unless that was said.
@@ -119,7 +119,7 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
             why);
         return change is { } made
             ? Answered.Done(context, LogPhrases.Changes(made.Before, made.After) is { Count: > 0 } changes ? $"Put right: {string.Join("; ", changes)}." : "Nothing of it was changed.", At(number))
-            : Answered.Refused($"There is no entry {number} any more.");
+            : Answered.Refused(fields, $"There is no entry {number} any more.");
     }
 
     private async Task<IResult> Change(HttpContext context, EntryId number, Func<ShopLog, EntryId, Instant, string, LogEntry?> change, string said)
@@ -128,7 +128,7 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
         var why = fields.Why();
         if (fields.Complaint is { } complaint)
         {
-            return Answered.Refused(complaint);
+            return Answered.Refused(fields, complaint);
         }
 
         using var log = ShopLog.OpenToRead(folder);
@@ -143,7 +143,7 @@ internal sealed class Corrections(ShopFolder folder, ShopKeeper keeper, IClock c
         using var log = ShopLog.OpenToRead(folder);
         return log?.Change(number, entry => entry with { Standing = standing }, clock.GetCurrentInstant(), fields.Why()) is { } change
             ? Answered.Done(context, $"{LogPhrases.Of(change.After)}: {LogPhrases.Of(standing)}.", At(number))
-            : Answered.Refused($"There is no entry {number}.");
+            : Answered.Refused(fields, $"There is no entry {number}.");
     }
 
     private static string At(EntryId number) => string.Create(CultureInfo.InvariantCulture, $"/log/{number.Number}");

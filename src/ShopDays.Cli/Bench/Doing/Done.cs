@@ -37,7 +37,7 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         var (shop, fields, who, job, task) = await Read(context);
         if (shop is null || fields.Complaint is not null)
         {
-            return Answered.Refused(fields.Complaint ?? Unknown);
+            return Answered.Refused(fields, fields.Complaint ?? Unknown);
         }
 
         var now = clock.GetCurrentInstant();
@@ -45,14 +45,14 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         var laidAside = log.Begun.Find(who, job, task);
         if (laidAside is null && shop.Find(job)?.Find(task) is null)
         {
-            return Answered.Refused($"No task of a job in hand is called {QuotedText.Of(task)} now. Load the day's work again.");
+            return Answered.Refused(fields, $"No task of a job in hand is called {QuotedText.Of(task)} now. Load the day's work again.");
         }
 
         var meant = laidAside ?? new BegunWork { Worker = who, Job = job, Task = task, Work = JobTasks.Loggable(shop.Find(job)!.Find(task)!).Work, Began = now };
         var (work, isBegun) = log.Begun.Start(meant with { Began = now });
         return isBegun || (work.Job == job && work.Task == task)
             ? Answered.Done(context, $"{(laidAside is null ? "Begun" : "Going on")} at {DateWords.At(now.InZone(shop.Shop.Zone))}: {LogPhrases.Plain(task)}.", "/")
-            : Answered.Refused($"{LogPhrases.Plain(who)} is at '{LogPhrases.Plain(work.Task)}' since {DateWords.At(work.Began.InZone(shop.Shop.Zone))}. Pause or end that first.");
+            : Answered.Refused(fields, $"{LogPhrases.Plain(who)} is at '{LogPhrases.Plain(work.Task)}' since {DateWords.At(work.Began.InZone(shop.Shop.Zone))}. Pause or end that first.");
     }
 
     private async Task<IResult> End(HttpContext context)
@@ -62,7 +62,7 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         var end = new TaskEnd { Finished = how == "done", Took = fields.Took(), Setback = fields.Setback(), Note = fields.Note(), Stopped = fields.Stopped() };
         if (shop is null || fields.Complaint is not null)
         {
-            return Answered.Refused(fields.Complaint ?? Unknown);
+            return Answered.Refused(fields, fields.Complaint ?? Unknown);
         }
 
         var now = clock.GetCurrentInstant();
@@ -72,14 +72,14 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         {
             return log.HasSeen(key)
                 ? Answered.Done(context, "It is logged already.", "/")
-                : Answered.Refused($"'{LogPhrases.Plain(task)}' is not begun any more: it was ended or forgotten elsewhere in the meantime.");
+                : Answered.Refused(fields, $"'{LogPhrases.Plain(task)}' is not begun any more: it was ended or forgotten elsewhere in the meantime.");
         }
 
         if (how == "pause")
         {
             if (end.Took is not null || end.Note.Length > 0 || end.Setback != Logbook.Setback.None)
             {
-                return Answered.Refused("A pause keeps where you stopped and nothing else. Leave time, note and setback empty until the task is done or half done, or say that it is.");
+                return Answered.Refused(fields, "A pause keeps where you stopped and nothing else. Leave time, note and setback empty until the task is done or half done, or say that it is.");
             }
 
             // One that is laid aside already stays so; what else the worker is at by now is not meant.
@@ -93,12 +93,12 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
 
         if (log.HasSeen(key))
         {
-            return Answered.Refused($"This page was sent before, and '{LogPhrases.Plain(task)}' was begun anew since. Load the day's work again, and end it there.");
+            return Answered.Refused(fields, $"This page was sent before, and '{LogPhrases.Plain(task)}' was begun anew since. Load the day's work again, and end it there.");
         }
 
         if (end.Took is null && WhyNotBelieved(shop, work, now) is { } why)
         {
-            return Answered.Refused(why);
+            return Answered.Refused(fields, why);
         }
 
         var entry = end.EntryOf(work, now, shop.Shop.Zone);
@@ -112,7 +112,7 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         var (shop, fields, who, job, task) = await Read(context);
         if (shop is null || fields.Complaint is not null)
         {
-            return Answered.Refused(fields.Complaint ?? Unknown);
+            return Answered.Refused(fields, fields.Complaint ?? Unknown);
         }
 
         using var log = ShopLog.Open(folder);
@@ -130,7 +130,7 @@ internal sealed class Done(ShopFolder folder, ShopKeeper keeper, IClock clock)
         var who = fields.Name("who");
         if (keeper.Now().Shop?.Shop.Shop.Workers.Any(worker => worker.Name == who) != true)
         {
-            return Answered.Refused($"Nobody in the shop is called {QuotedText.Of(who)}.");
+            return Answered.Refused(fields, $"Nobody in the shop is called {QuotedText.Of(who)}.");
         }
 
         context.Response.Cookies.Append(WhoName, who, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = TimeSpan.FromDays(400), IsEssential = true });

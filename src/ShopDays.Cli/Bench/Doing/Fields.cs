@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Http;
 using NodaTime;
 using ShopDays.Cli.Commands.Logging;
+using ShopDays.Cli.Phrases;
 using ShopDays.Cli.Store;
 using ShopDays.Logbook;
 using ShopDays.Measures;
@@ -11,6 +12,7 @@ namespace ShopDays.Cli.Bench.Doing;
 /// <summary>What a form says, each field within its limits; what is beyond them is complained of, all together.</summary>
 internal sealed class Fields(IFormCollection form)
 {
+    private const string SheetTime = "took-";
     private const int LongestName = 400;
     private const int LongestNote = 500;
     private const int LongestReason = 200;
@@ -19,6 +21,17 @@ internal sealed class Fields(IFormCollection form)
 
     /// <summary>What is wrong with what was read so far; null for nothing.</summary>
     public string? Complaint => complaints.Count == 0 ? null : string.Join(" ", complaints);
+
+    /// <summary>What was typed, each with the name of its field, much of it cut short.</summary>
+    public IReadOnlyList<string> Typed =>
+    [
+        .. from one in form
+           let words = WordsOf(one.Key)
+           where words.Length > 0
+           from text in one.Value
+           where !string.IsNullOrWhiteSpace(text)
+           select $"{words}: {LogPhrases.Plain(text.Length > LongestNote ? text[..LongestNote] + "…" : text)}",
+    ];
 
     /// <summary>A name: of a job, a task, a worker; empty where none is said.</summary>
     public string Name(string field) => Text(field, LongestName);
@@ -113,6 +126,18 @@ internal sealed class Fields(IFormCollection form)
 
     /// <summary>The key by which a form that is sent twice is known; a new one where it has none.</summary>
     public Guid Once() => Guid.TryParseExact(form["once"], "D", out var key) ? key : Guid.NewGuid();
+
+    /// <summary>What a field that is typed into is called; empty for others.</summary>
+    private static string WordsOf(string field) => field switch
+    {
+        "took" => "time",
+        "on" => "date",
+        "note" => "note",
+        "stopped" => "where you stopped",
+        "why" => "why",
+        _ when field.StartsWith(SheetTime, StringComparison.Ordinal) && field.Length < SheetTime.Length + 8 => $"time of {LogPhrases.Plain(field[SheetTime.Length..])}",
+        _ => "",
+    };
 
     private string Text(string field, int longest)
     {

@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Net;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
@@ -67,8 +68,13 @@ internal sealed class Door(BenchPlace place, BenchKey? key, Attempts attempts, I
     public static Task Refuse(HttpContext context, int status, string why)
     {
         context.Response.StatusCode = status;
-        context.Response.ContentType = "text/plain; charset=utf-8";
-        return context.Response.WriteAsync(why);
+        context.Response.ContentType = "text/html; charset=utf-8";
+        return context.Response.WriteAsync($"""
+            <!DOCTYPE html>
+            <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="color-scheme" content="light dark"><title>The bench</title></head>
+            <body><main><h1>{HtmlEncoder.Default.Encode(why)}</h1><p><a href="/">To the day's work</a></p></main></body></html>
+
+            """);
     }
 
     /// <summary>What is answered to a form that cannot be read, whoever found that out; null for a fault of the program's own.</summary>

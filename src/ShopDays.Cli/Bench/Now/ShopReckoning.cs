@@ -19,9 +19,6 @@ namespace ShopDays.Cli.Bench.Now;
 /// <param name="clock">Tells the moment.</param>
 internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
 {
-    /// <summary>Schedules to look at for a plan: fewer than on paper, so that the next page knows of what was just logged.</summary>
-    private const int Schedules = 1000;
-
     private const int Seed = 1;
 
     private readonly Dictionary<string, (string From, Layout Layout)> layouts = new(StringComparer.Ordinal);
@@ -102,7 +99,7 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
     {
         var from = FormattableString.Invariant($"{FileStamps.Of(folder, job.LogName)}\n{rates.CountBefore(job)} of the log");
         var known = layouts.TryGetValue(job.LogName, out var last) && last.From == from ? last.Layout : null;
-        var workings = new Workings(job, Seed, LayoutEffort.Normal, LayoutPreference.AsPriced, rates, silent) { Schedules = Schedules, KnownLayout = known };
+        var workings = new Workings(job, Seed, LayoutEffort.Normal, LayoutPreference.AsPriced, rates, silent) { KnownLayout = known };
         layouts[job.LogName] = (from, workings.Layout);
         return workings;
     }
@@ -115,7 +112,7 @@ internal sealed class ShopReckoning(ShopFolder folder, IClock clock)
         }
 
         List<OrderNow> orders = [.. open.Select(job => OrderNow.InHand(job.Title, job.Workings, job.Graph, now))];
-        var answer = new OrdersNow(shop, orders, null, rates.Model, Seed, Schedules, silent).InHand();
+        var answer = new OrdersNow(shop, orders, null, rates.Model, Seed, Workings.UsualSchedules, silent).InHand();
         return (answer as PlanAnswer.Planned, answer is PlanAnswer.CannotBePlanned cannot ? [.. cannot.Reasons.Select(ObstacleWords.Of)] : []);
     }
 }

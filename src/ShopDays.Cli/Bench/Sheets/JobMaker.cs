@@ -26,7 +26,7 @@ internal sealed class JobMaker(ShopAtHand shop)
             // Beside others its dates are those of them all together, which stand below.
             Glance = (shop.Planned.Count > 1 ? told?.PaceNow : told?.Glance) ?? "",
             Stopped = job.Standing.Stopped is { } note ? StoppedWords.Of(note, job.Marks) : "",
-            Dates = Dates(forecast, told),
+            Dates = Dates(forecast, told, shop.Planned.Count > 1),
             Chance = ChanceOf(job, forecast),
             Courses = forecast is null ? [] : [.. FinishBar.Of(forecast, job.Read.Job.Due, shop.Shop.Zone, MostBars).Select(bar => new CourseBar(WhenOf(bar), bar.Share, string.Join(", ", (string[])[ChanceWords.Of(bar.Share), .. bar.Marks])))],
             Hours = new(
@@ -54,7 +54,7 @@ internal sealed class JobMaker(ShopAtHand shop)
     /// <summary>The way to a job's page.</summary>
     public static Link LinkTo(JobAtHand job) => new($"/job?job={Uri.EscapeDataString(job.Name)}", job.Title);
 
-    private static TextTable Dates(FinishForecast? forecast, ToldProgress? told)
+    private static TextTable Dates(FinishForecast? forecast, ToldProgress? told, bool besides)
     {
         string[][] rows = forecast is null
             ? []
@@ -64,7 +64,7 @@ internal sealed class JobMaker(ShopAtHand shop)
                 ["to promise (four in five)", told?.DateOf(told.Progress.Promise.P80) ?? "", DateOf(forecast.P80)],
                 ["with bad luck (nine in ten)", told?.DateOf(told.Progress.Promise.P90) ?? "", DateOf(forecast.P90)],
             ];
-        return new("Finished", [new("", false), new(told is { IsRecorded: true } ? "promised" : "would have been promised", false), new("now", false)], rows);
+        return new("Finished", [new("", false), new(told is { IsRecorded: true } ? "promised" : "would have been promised", false), new(besides ? "now, with the other jobs" : "now", false)], rows);
     }
 
     private static string ChanceOf(JobAtHand job, FinishForecast? forecast) => forecast?.ChanceOfDue is { } chance && job.Due is var (date, isPromised)
