@@ -43,6 +43,25 @@ public sealed class TapsTests
     }
 
     [Fact]
+    public async Task Time_at_a_task_that_is_done_can_be_added_afterwards_and_every_task_of_the_job_stands_on_the_sheet_once()
+    {
+        await using var bench = await OpenBench.Of();
+        using var visitor = new Visitor(bench);
+        await visitor.Send("/start", Fetch);
+        bench.Clock.AdvanceMinutes(9);
+        await visitor.Send("/done", [.. Fetch, ("how", "done")]);
+        var page = await visitor.LookWhenWorkedOut("/sheet?job=tray");
+        var marks = System.Text.RegularExpressions.Regex.Matches(page, "name=\"took-([A-Z]+)\"").Select(match => match.Groups[1].Value).ToList();
+        var done = System.Text.RegularExpressions.Regex.Match(page, "took-([A-Z]+)\"><span class=\"mark\">[A-Z]+</span> fetch and stack the boards").Groups[1].Value;
+        Assert.Distinct(marks);
+        Assert.Equal(29, marks.Count);
+
+        await visitor.Send("/sheet", ("who", "maker"), ("job", "tray"), ("on", "2027-02-27"), ($"took-{done}", "12m"));
+        Assert.Equal([12, 9], bench.Logged().Select(entry => entry.Took.Minutes));
+        Assert.All(bench.Logged(), entry => Assert.Equal("fetch and stack the boards", entry.Task));
+    }
+
+    [Fact]
     public async Task A_sheet_that_comes_twice_logs_its_tasks_once()
     {
         await using var bench = await OpenBench.Of();

@@ -65,12 +65,13 @@ public sealed record EntrySheet
     public required bool IsDeleted { get; init; }
 }
 
-/// <summary>A job's tasks that are not done, to be entered from a pencilled sheet.</summary>
+/// <summary>A job's tasks, to be entered from a pencilled sheet or afterwards.</summary>
 /// <param name="Job">The job's name in the log.</param>
 /// <param name="Title">What it is called.</param>
 /// <param name="Today">The date, ISO 8601.</param>
 /// <param name="Days">The tasks by the date for which they are planned.</param>
-public sealed record PencilSheet(string Job, string Title, string Today, IReadOnlyList<PencilDay> Days);
+/// <param name="Others">The tasks that are not planned: those that are done, to which time may be added.</param>
+public sealed record PencilSheet(string Job, string Title, string Today, IReadOnlyList<PencilDay> Days, IReadOnlyList<PencilTask> Others);
 
 /// <summary>The tasks that are planned for a date.</summary>
 /// <param name="Date">The date.</param>
@@ -80,5 +81,5 @@ public sealed record PencilDay(string Date, IReadOnlyList<PencilTask> Tasks);
 /// <summary>A task on a pencilled sheet.</summary>
 /// <param name="Mark">Its mark, by which its field is called.</param>
 /// <param name="Name">Its name.</param>
-/// <param name="Expected">How long it is expected to take.</param>
+/// <param name="Expected">How long it is expected to take; empty where it is done.</param>
 public sealed record PencilTask(string Mark, string Name, string Expected);

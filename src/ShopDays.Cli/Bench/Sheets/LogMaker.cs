@@ -32,7 +32,7 @@ internal sealed class LogMaker(ShopAtHand shop, LogNow kept, Instant now)
             Count = count == 0 ? "Nothing is logged yet" : LogPhrases.Count(count),
             Newer = at > 1 ? new(At(at - 1), "Newer") : null,
             Older = at < last ? new(At(at + 1), "Older") : null,
-            Sheets = [.. shop.Planned.Where(job => job.Standing.Left.Graph.Tasks.Count > 0).Select(job => new Link($"/sheet?job={Uri.EscapeDataString(job.Name)}", job.Title))],
+            Sheets = [.. shop.Jobs.Select(job => new Link($"/sheet?job={Uri.EscapeDataString(job.Name)}", job.Title))],
         };
     }
 
@@ -64,24 +64,28 @@ internal sealed class LogMaker(ShopAtHand shop, LogNow kept, Instant now)
         };
     }
 
-    /// <summary>A job's tasks that are left, by the dates for which they are planned.</summary>
+    /// <summary>A job's tasks: those that are left by the dates for which they are planned, and then the others.</summary>
     public PencilSheet Pencil(JobAtHand job)
     {
-        var planned = (shop.Ahead?.Plan.Sessions ?? [])
-            .SelectMany(session => session.Work, (session, work) => (session.Session.Date, Work: work))
-            .Where(one => one.Work.Order == job.Title)
-            .DistinctBy(one => one.Work.Task.Name);
+        List<(LocalDate Date, string Task)> planned =
+        [
+            .. (shop.Ahead?.Plan.Sessions ?? [])
+                .SelectMany(session => session.Work, (session, work) => (session.Session.Date, Work: work))
+                .Where(one => one.Work.Order == job.Title)
+                .Select(one => (one.Date, one.Work.Task.Name))
+                .DistinctBy(one => one.Name),
+        ];
+        var names = planned.Select(one => one.Task).ToHashSet(StringComparer.Ordinal);
         return new(
             job.Name,
             job.Title,
             Today,
-            [
-                .. planned
-                    .GroupBy(one => one.Date)
-                    .OrderBy(day => day.Key)
-                    .Select(day => new PencilDay(DateWords.Long(day.Key), [.. day.Select(one => new PencilTask(job.Marks.Of(one.Work.Task.Name), one.Work.Task.Name, WorkTimeText.Write(job.Ranges[one.Work.Task.Name].P50)))])),
-            ]);
+            [.. planned.GroupBy(one => one.Date).OrderBy(day => day.Key).Select(day => new PencilDay(DateWords.Long(day.Key), [.. day.Select(one => TaskOf(job, one.Task))]))],
+            [.. job.Graph.Tasks.Where(task => !names.Contains(task.Name)).Select(task => TaskOf(job, task.Name))]);
     }
+
+    private static PencilTask TaskOf(JobAtHand job, string task) =>
+        new(job.Marks.Of(task), task, job.Ranges.TryGetValue(task, out var range) ? WorkTimeText.Write(range.P50) : "");
 
     private static string At(int page) => string.Create(CultureInfo.InvariantCulture, $"/log?page={page}");
 }
